@@ -1,0 +1,190 @@
+package dev.jetting.units;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The groove of a jet needle that its clip sits in. It knows out of how many grooves and from which
+ * end it counts, because "the second" is richer or leaner depending on both. A groove nearer to the
+ * bottom raises the needle and is richer.
+ *
+ * <p>Equality and order go by the groove, whichever end it was counted from: 2 of 5 from the top
+ * equals 4 of 5 from the bottom, and each still prints as it was given. Positions on needles with
+ * the same number of grooves are ordered from the top groove to the bottom one, others by the
+ * number of grooves.
+ *
+ * <p>Not the height of the needle, which takes the distance between its grooves and the washers
+ * under its clip.
+ */
+public final class ClipPosition implements Quantity<ClipPosition> {
+  /** The end of the needle that grooves are counted from. */
+  public enum End {
+    /** The blunt end, which the clip is pushed over. */
+    TOP,
+
+    /** The side of the tapered end. */
+    BOTTOM
+  }
+
+  private static final String NAME = "clip position";
+  private static final int MOST_GROOVES = 50;
+  private static final String FORMS =
+      "\"2 of 5 from top\" or \"4 of 5 from bottom\", grooves counted from 1, at most "
+          + MOST_GROOVES;
+  private static final Pattern FORM =
+      Pattern.compile("([0-9]{1,6}) of ([0-9]{1,6}) from (top|bottom)");
+
+  private final int fromTop;
+  private final int grooves;
+  private final End countedFrom;
+
+  private ClipPosition(int groove, int grooves, End countedFrom) {
+    if (grooves < 1 || grooves > MOST_GROOVES) {
+      throw QuantityException.outOfRange(
+          NAME + ": number of grooves", grooves, "grooves", "from 1 to " + MOST_GROOVES);
+    }
+    if (groove < 1 || groove > grooves) {
+      throw QuantityException.outOfRange(
+          NAME, groove, "of " + grooves + " " + from(countedFrom), "from 1 to " + grooves);
+    }
+    this.fromTop = countedFrom == End.TOP ? groove : grooves + 1 - groove;
+    this.grooves = grooves;
+    this.countedFrom = countedFrom;
+  }
+
+  /**
+   * Returns the position counted from the top, the blunt end.
+   *
+   * @param groove the groove, from 1 to {@code grooves}
+   * @param grooves how many grooves the needle has, from 1 to 50
+   * @return the clip position
+   * @throws QuantityException if there is no such groove
+   */
+  public static ClipPosition fromTop(int groove, int grooves) {
+    return new ClipPosition(groove, grooves, End.TOP);
+  }
+
+  /**
+   * Returns the position counted from the bottom, the side of the tapered end.
+   *
+   * @param groove the groove, from 1 to {@code grooves}
+   * @param grooves how many grooves the needle has, from 1 to 50
+   * @return the clip position
+   * @throws QuantityException if there is no such groove
+   */
+  public static ClipPosition fromBottom(int groove, int grooves) {
+    return new ClipPosition(groove, grooves, End.BOTTOM);
+  }
+
+  /**
+   * Reads a clip position.
+   *
+   * @param text such as {@code 2 of 5 from top} or {@code 4 of 5 from bottom}; a groove without the
+   *     number of grooves or without the end is refused
+   * @return the clip position
+   * @throws QuantityException if the text has another form or there is no such groove
+   */
+  public static ClipPosition parse(String text) {
+    Matcher form = FORM.matcher(Objects.requireNonNull(text, "text").strip());
+    if (!form.matches()) {
+      throw QuantityException.unreadable(NAME, text, FORMS);
+    }
+    return new ClipPosition(
+        Integer.parseInt(form.group(1)),
+        Integer.parseInt(form.group(2)),
+        form.group(3).equals("top") ? End.TOP : End.BOTTOM);
+  }
+
+  /**
+   * Returns the groove counted from the top.
+   *
+   * @return 1 for the top groove
+   */
+  public int grooveFromTop() {
+    return fromTop;
+  }
+
+  /**
+   * Returns the groove counted from the bottom.
+   *
+   * @return 1 for the bottom groove
+   */
+  public int grooveFromBottom() {
+    return grooves + 1 - fromTop;
+  }
+
+  /**
+   * Returns how many grooves the needle has.
+   *
+   * @return the number of grooves, 1 or more
+   */
+  public int grooves() {
+    return grooves;
+  }
+
+  /**
+   * Returns the end that this position was given from and prints from.
+   *
+   * @return the end
+   */
+  public End countedFrom() {
+    return countedFrom;
+  }
+
+  /**
+   * Returns the next groove towards the top, which lowers the needle and is leaner.
+   *
+   * @return the position, counted from the same end; empty at the top groove
+   */
+  public Optional<ClipPosition> nextTowardsTop() {
+    return moved(-1);
+  }
+
+  /**
+   * Returns the next groove towards the bottom, which raises the needle and is richer.
+   *
+   * @return the position, counted from the same end; empty at the bottom groove
+   */
+  public Optional<ClipPosition> nextTowardsBottom() {
+    return moved(1);
+  }
+
+  private Optional<ClipPosition> moved(int grooves) {
+    int moved = fromTop + grooves;
+    if (moved < 1 || moved > this.grooves) {
+      return Optional.empty();
+    }
+    int counted = countedFrom == End.TOP ? moved : this.grooves + 1 - moved;
+    return Optional.of(new ClipPosition(counted, this.grooves, countedFrom));
+  }
+
+  @Override
+  public int compareTo(ClipPosition other) {
+    Objects.requireNonNull(other, "other");
+    int byGrooves = Integer.compare(grooves, other.grooves);
+    return byGrooves != 0 ? byGrooves : Integer.compare(fromTop, other.fromTop);
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof ClipPosition that && that.grooves == grooves && that.fromTop == fromTop;
+  }
+
+  @Override
+  public int hashCode() {
+    return grooves * (MOST_GROOVES + 1) + fromTop;
+  }
+
+  @Override
+  public String toString() {
+    int groove = countedFrom == End.TOP ? fromTop : grooveFromBottom();
+    return groove + " of " + grooves + " " + from(countedFrom);
+  }
+
+  private static String from(End end) {
+    return end == End.TOP ? "from top" : "from bottom";
+  }
+}

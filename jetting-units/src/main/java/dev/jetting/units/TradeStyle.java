@@ -1,0 +1,260 @@
+package dev.jetting.units;
+
+import dev.jetting.units.number.Decimals;
+import java.math.BigDecimal;
+import java.util.Objects;
+
+/**
+ * Prints quantities as the trade writes them: main 126, cutaway 40, clip 2 of 5 from top, 1½ turns.
+ * Rounds to what can be told apart on a workbench; the text is the same in every locale.
+ *
+ * <p>For people only. Not for storing or sending values: {@code toString} and {@code parse} of the
+ * quantity do not round.
+ */
+public final class TradeStyle {
+  private static final String[] EIGHTHS = {"", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"};
+  private static final String[] THROTTLE_EIGHTHS = {
+    "closed throttle",
+    "1/8 throttle",
+    "1/4 throttle",
+    "3/8 throttle",
+    "1/2 throttle",
+    "5/8 throttle",
+    "3/4 throttle",
+    "7/8 throttle",
+    "full throttle"
+  };
+
+  /** In eighths of a turn: what two decimals of a turn do not tell apart. */
+  private static final double SAME_TURN = 0.04;
+
+  /** In eighths of full lift: what one decimal of a percent does not tell apart. */
+  private static final double SAME_OPENING = 0.004;
+
+  private TradeStyle() {}
+
+  /**
+   * Prints a main jet by its bore, to the tenth of a hundredth of a millimetre.
+   *
+   * @param bore the bore
+   * @return such as {@code main 126}
+   */
+  public static String main(JetBore bore) {
+    return "main " + rounded(Objects.requireNonNull(bore, "bore").hundredths(), 1);
+  }
+
+  /**
+   * Prints a main jet by its flow, to the tenth of a cubic centimetre a minute.
+   *
+   * @param flow the flow
+   * @return such as {@code main 118 cm³/min}
+   */
+  public static String main(JetFlow flow) {
+    return "main "
+        + rounded(Objects.requireNonNull(flow, "flow").cubicCentimetresPerMinute(), 1)
+        + " cm³/min";
+  }
+
+  /**
+   * Prints a pilot jet by its bore, to the tenth of a hundredth of a millimetre.
+   *
+   * @param bore the bore
+   * @return such as {@code pilot 45}
+   */
+  public static String pilot(JetBore bore) {
+    return "pilot " + rounded(Objects.requireNonNull(bore, "bore").hundredths(), 1);
+  }
+
+  /**
+   * Prints a pilot jet by its flow, to the tenth of a cubic centimetre a minute.
+   *
+   * @param flow the flow
+   * @return such as {@code pilot 22.5 cm³/min}
+   */
+  public static String pilot(JetFlow flow) {
+    return "pilot "
+        + rounded(Objects.requireNonNull(flow, "flow").cubicCentimetresPerMinute(), 1)
+        + " cm³/min";
+  }
+
+  /**
+   * Prints a diameter, to the thousandth of a millimetre.
+   *
+   * @param diameter the diameter
+   * @return such as {@code 2.665 mm}
+   */
+  public static String diameter(Diameter diameter) {
+    return rounded(Objects.requireNonNull(diameter, "diameter").millimetres(), 3) + " mm";
+  }
+
+  /**
+   * Prints a slide cutaway in tenths, to the tenth of one.
+   *
+   * @param cutaway the cutaway
+   * @return such as {@code cutaway 40}
+   */
+  public static String cutaway(Cutaway cutaway) {
+    return "cutaway " + rounded(Objects.requireNonNull(cutaway, "cutaway").tenths(), 1);
+  }
+
+  /**
+   * Prints a clip position from the end that it was given from.
+   *
+   * @param position the position
+   * @return such as {@code clip 2 of 5 from top}
+   */
+  public static String clip(ClipPosition position) {
+    return "clip " + Objects.requireNonNull(position, "position");
+  }
+
+  /**
+   * Prints a float level, to the tenth of a millimetre.
+   *
+   * @param level the level
+   * @return such as {@code float level 19.5 mm}
+   */
+  public static String floatLevel(FloatLevel level) {
+    return "float level "
+        + rounded(Objects.requireNonNull(level, "level").millimetres(), 1)
+        + " mm";
+  }
+
+  /**
+   * Prints a λ, to the hundredth.
+   *
+   * @param lambda the λ
+   * @return such as {@code λ 0.88}
+   */
+  public static String lambda(Lambda lambda) {
+    return "λ " + rounded(Objects.requireNonNull(lambda, "lambda").value(), 2);
+  }
+
+  /**
+   * Prints an air-fuel ratio, to the tenth.
+   *
+   * @param ratio the ratio
+   * @return such as {@code 12.9:1}
+   */
+  public static String airFuelRatio(AirFuelRatio ratio) {
+    return rounded(Objects.requireNonNull(ratio, "ratio").value(), 1) + ":1";
+  }
+
+  /**
+   * Prints a temperature in whole degrees Celsius.
+   *
+   * @param temperature the temperature
+   * @return such as {@code 20 °C}
+   */
+  public static String temperature(Temperature temperature) {
+    return rounded(Objects.requireNonNull(temperature, "temperature").celsius(), 0) + " °C";
+  }
+
+  /**
+   * Prints a pressure in whole hectopascals.
+   *
+   * @param pressure the pressure
+   * @return such as {@code 1013 hPa}
+   */
+  public static String pressure(Pressure pressure) {
+    return rounded(Objects.requireNonNull(pressure, "pressure").hectopascals(), 0) + " hPa";
+  }
+
+  /**
+   * Prints a relative humidity in whole percent.
+   *
+   * @param humidity the humidity
+   * @return such as {@code 45 %}
+   */
+  public static String humidity(RelativeHumidity humidity) {
+    return rounded(Objects.requireNonNull(humidity, "humidity").percent(), 0) + " %";
+  }
+
+  /**
+   * Prints an altitude in whole metres.
+   *
+   * @param altitude the altitude
+   * @return such as {@code 850 m}
+   */
+  public static String altitude(Altitude altitude) {
+    return rounded(Objects.requireNonNull(altitude, "altitude").metres(), 0) + " m";
+  }
+
+  /**
+   * Prints how far a screw is out, in eighths where they fit, otherwise to the hundredth of a turn.
+   *
+   * @param turns the turns
+   * @return such as {@code 1½ turns}
+   */
+  public static String turns(ScrewTurns turns) {
+    double number = Objects.requireNonNull(turns, "turns").turns();
+    long eighths = (long) Math.rint(number * 8);
+    if (Math.abs(number * 8 - eighths) > SAME_TURN) {
+      return rounded(number, 2) + " turns";
+    }
+    String whole = eighths >= 8 || eighths == 0 ? Long.toString(eighths / 8) : "";
+    return whole
+        + EIGHTHS[(int) (eighths % 8)]
+        + (eighths >= 1 && eighths <= 8 ? " turn" : " turns");
+  }
+
+  /**
+   * Prints the setting of a screw.
+   *
+   * @param kind which screw it is
+   * @param turns how far it is out
+   * @return such as {@code mixture screw 1½ turns out}
+   */
+  public static String screw(ScrewKind kind, ScrewTurns turns) {
+    Objects.requireNonNull(kind, "kind");
+    return (kind == ScrewKind.MIXTURE ? "mixture screw " : "air screw ") + turns(turns) + " out";
+  }
+
+  /**
+   * Prints a throttle opening, in eighths where they fit, otherwise in percent.
+   *
+   * @param opening the opening
+   * @return such as {@code closed throttle}, {@code 3/8 throttle}, {@code 40 % throttle} or {@code
+   *     full throttle}
+   */
+  public static String throttle(ThrottleOpening opening) {
+    double share = Objects.requireNonNull(opening, "opening").share();
+    double eighths = Math.rint(share * 8);
+    return Math.abs(share * 8 - eighths) <= SAME_OPENING
+        ? THROTTLE_EIGHTHS[(int) eighths]
+        : rounded(opening.percent(), 1) + " % throttle";
+  }
+
+  /**
+   * Prints a premix ratio.
+   *
+   * @param ratio the ratio
+   * @return such as {@code premix 50:1} or {@code no oil}
+   */
+  public static String premix(PremixRatio ratio) {
+    return Objects.requireNonNull(ratio, "ratio").hasOil()
+        ? "premix " + rounded(ratio.petrolToOil(), 1) + ":1"
+        : ratio.toString();
+  }
+
+  /**
+   * Prints a probability in whole percent; what is not certain is not printed as certain.
+   *
+   * @param probability the probability
+   * @return such as {@code 5 %}, {@code under 1 %}, {@code over 99 %}, {@code 0 %} or {@code 100 %}
+   */
+  public static String probability(Probability probability) {
+    double value = Objects.requireNonNull(probability, "probability").value();
+    if (value > 0 && value < 0.01) {
+      return "under 1 %";
+    }
+    if (value > 0.99 && value < 1) {
+      return "over 99 %";
+    }
+    return rounded(value * 100, 0) + " %";
+  }
+
+  private static String rounded(double value, int decimals) {
+    BigDecimal rounded = new BigDecimal(Decimals.fixed(value, decimals));
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}

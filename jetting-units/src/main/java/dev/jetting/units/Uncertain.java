@@ -1,0 +1,51 @@
+package dev.jetting.units;
+
+import java.util.Objects;
+
+/**
+ * A value that was estimated, with how far off it may be: {@code lower} and {@code upper} lie one
+ * standard uncertainty below and above it, which hold the true value in about two of three cases.
+ *
+ * <p>Not a tolerance: the true value may lie outside.
+ *
+ * @param value the best estimate
+ * @param lower one standard uncertainty below, at most {@code value}
+ * @param upper one standard uncertainty above, at least {@code value}
+ * @param <Q> the quantity
+ */
+public record Uncertain<Q extends Quantity<Q>>(Q value, Q lower, Q upper) {
+  /**
+   * Checks the order of the three.
+   *
+   * @param value the best estimate
+   * @param lower one standard uncertainty below
+   * @param upper one standard uncertainty above
+   * @throws IllegalArgumentException if {@code lower}, {@code value} and {@code upper} are not in
+   *     ascending order
+   */
+  public Uncertain {
+    Objects.requireNonNull(value, "value");
+    Objects.requireNonNull(lower, "lower");
+    Objects.requireNonNull(upper, "upper");
+    if (lower.isMoreThan(value) || value.isMoreThan(upper)) {
+      throw new IllegalArgumentException(
+          "uncertain value "
+              + value
+              + " between "
+              + lower
+              + " and "
+              + upper
+              + ": allowed lower <= value <= upper");
+    }
+  }
+
+  /**
+   * Returns the estimate with its bounds.
+   *
+   * @return such as {@code 1.26 mm (1.23 mm to 1.29 mm)}
+   */
+  @Override
+  public String toString() {
+    return value + " (" + lower + " to " + upper + ")";
+  }
+}
