@@ -13,23 +13,12 @@ import java.util.Objects;
  */
 public final class TradeStyle {
   private static final String[] EIGHTHS = {"", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"};
-  private static final String[] THROTTLE_EIGHTHS = {
-    "closed throttle",
-    "1/8 throttle",
-    "1/4 throttle",
-    "3/8 throttle",
-    "1/2 throttle",
-    "5/8 throttle",
-    "3/4 throttle",
-    "7/8 throttle",
-    "full throttle"
-  };
 
   /** In eighths of a turn: what two decimals of a turn do not tell apart. */
   private static final double SAME_TURN = 0.04;
 
   /** In eighths of full lift: what one decimal of a percent does not tell apart. */
-  private static final double SAME_OPENING = 0.004;
+  private static final double SAME_OPENING = 0.0005;
 
   private TradeStyle() {}
 
@@ -210,7 +199,8 @@ public final class TradeStyle {
   }
 
   /**
-   * Prints a throttle opening, in eighths where they fit, otherwise in percent.
+   * Prints a throttle opening, as a fraction down to thirty-seconds where one fits, otherwise in
+   * percent.
    *
    * @param opening the opening
    * @return such as {@code closed throttle}, {@code 3/8 throttle}, {@code 40 % throttle} or {@code
@@ -218,10 +208,15 @@ public final class TradeStyle {
    */
   public static String throttle(ThrottleOpening opening) {
     double share = Objects.requireNonNull(opening, "opening").share();
-    double eighths = Math.rint(share * 8);
-    return Math.abs(share * 8 - eighths) <= SAME_OPENING
-        ? THROTTLE_EIGHTHS[(int) eighths]
-        : rounded(opening.percent(), 1) + " % throttle";
+    int parts = (int) Math.rint(share * 32);
+    if (Math.abs(share - parts / 32.0) > SAME_OPENING) {
+      return rounded(opening.percent(), 1) + " % throttle";
+    }
+    if (parts == 0 || parts == 32) {
+      return parts == 0 ? "closed throttle" : "full throttle";
+    }
+    int common = Integer.lowestOneBit(parts);
+    return parts / common + "/" + 32 / common + " throttle";
   }
 
   /**

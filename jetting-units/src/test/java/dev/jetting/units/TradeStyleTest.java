@@ -74,11 +74,13 @@ class TradeStyleTest {
     "0.875, 7/8 throttle",
     "1, full throttle",
     "0.4, 40 % throttle",
-    "0.0625, 6.2 % throttle",
+    "0.0625, 1/16 throttle",
+    "0.09375, 3/32 throttle",
+    "0.96875, 31/32 throttle",
     "0.999, 99.9 % throttle",
     "0.9999, full throttle"
   })
-  void throttle_isInEighthsWhereTheyFit(double share, String expected) {
+  void throttle_isAFractionWhereOneFits(double share, String expected) {
     assertThat(TradeStyle.throttle(ThrottleOpening.ofShare(share))).isEqualTo(expected);
   }
 
