@@ -1,0 +1,2 @@
+/** Argument checks of the module. Not exported. */
+package dev.jetting.core.checks;

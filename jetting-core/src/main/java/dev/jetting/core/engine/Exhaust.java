@@ -1,0 +1,39 @@
+package dev.jetting.core.engine;
+
+import dev.jetting.core.checks.Checks;
+import java.util.Objects;
+
+/**
+ * What an exhaust does to the air that the engine draws, against the exhaust with which the
+ * engine's delivery ratio is given.
+ *
+ * @param id plain name
+ * @param deliveryFactor factor on the delivery ratio over engine speed
+ * @param blowbackFactor factor on the blowback, 0 to 3
+ */
+public record Exhaust(String id, RpmCurve deliveryFactor, double blowbackFactor) {
+
+  /**
+   * Checks the factor.
+   *
+   * @param id plain name
+   * @param deliveryFactor factor on the delivery ratio over engine speed
+   * @param blowbackFactor factor on the blowback, 0 to 3
+   * @throws IllegalArgumentException if the id is blank or the blowback factor is outside 0 to 3
+   */
+  public Exhaust {
+    Checks.id("exhaust", id);
+    Objects.requireNonNull(deliveryFactor, "deliveryFactor");
+    blowbackFactor = Checks.within("blowback factor of exhaust " + id, blowbackFactor, 0, 3);
+  }
+
+  /**
+   * The exhaust with which the delivery ratio is given.
+   *
+   * @param id plain name
+   * @return an exhaust without effect
+   */
+  public static Exhaust reference(String id) {
+    return new Exhaust(id, RpmCurve.constant(1), 1);
+  }
+}

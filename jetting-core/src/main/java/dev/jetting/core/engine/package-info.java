@@ -1,0 +1,2 @@
+/** What an engine draws through its carburettor, and the mixture it needs. */
+package dev.jetting.core.engine;

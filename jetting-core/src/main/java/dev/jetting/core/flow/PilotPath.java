@@ -1,0 +1,72 @@
+package dev.jetting.core.flow;
+
+/**
+ * The pilot circuit: jet, bleed air, and the emulsion's way out past the screw and the progression
+ * hole.
+ *
+ * <p>The depression w in the well is the one root in [0, Δp] of (C_o A_o)² 2 (Δp − w) = (ṁ_p +
+ * ṁ_b)(ṁ_p/ρ_f + ṁ_b/ρ): the outlet passes what jet and bleed bring, as a homogeneous mixture. The
+ * left side falls with w, the right side rises.
+ *
+ * @param jet restriction of the pilot jet
+ * @param head height of the outlet over the fuel level, m
+ * @param bleed C_b A_b, effective area of the air bleed, m²
+ * @param outlet C_o times the outlet area at closed throttle, m²
+ * @param progression C_o times the area of the progression hole, m²
+ * @param uncoverFrom lift above idle at which the slide begins to uncover the progression hole, m
+ * @param uncoverTo lift above idle at which it is uncovered, m
+ * @param fuelDensity ρ_f, kg/m³
+ * @param airDensity ρ, kg/m³
+ */
+public record PilotPath(
+    Restriction jet,
+    double head,
+    double bleed,
+    double outlet,
+    double progression,
+    double uncoverFrom,
+    double uncoverTo,
+    double fuelDensity,
+    double airDensity) {
+
+  /**
+   * The state of the pilot circuit.
+   *
+   * @param wellDepression w, Pa
+   * @param fuelFlow mass flow of fuel while the inlet is open, kg/s
+   */
+  public record State(double wellDepression, double fuelFlow) {}
+
+  /**
+   * Solves the balance.
+   *
+   * @param depression Δp behind the slide, Pa
+   * @param liftAboveIdle lift over the closed position, m
+   * @return the state there
+   */
+  public State at(double depression, double liftAboveIdle) {
+    double area = outlet + progression * uncovered(liftAboveIdle);
+    double well =
+        Roots.ofFalling(
+            w -> {
+              double fuel = fuelFlow(w);
+              double air = bleed * Math.sqrt(2 * airDensity * w);
+              return area * area * 2 * (depression - w)
+                  - (fuel + air) * (fuel / fuelDensity + air / airDensity);
+            },
+            0,
+            depression);
+    return new State(well, fuelFlow(well));
+  }
+
+  private double fuelFlow(double well) {
+    return fuelDensity * jet.flow(well - fuelDensity * MainPath.GRAVITY * head);
+  }
+
+  /** Cubic smooth step from 0 to 1. */
+  private double uncovered(double liftAboveIdle) {
+    double t = (liftAboveIdle - uncoverFrom) / (uncoverTo - uncoverFrom);
+    double held = Math.min(Math.max(t, 0), 1);
+    return held * held * (3 - 2 * held);
+  }
+}

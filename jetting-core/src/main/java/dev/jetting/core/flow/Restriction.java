@@ -1,0 +1,43 @@
+package dev.jetting.core.flow;
+
+/**
+ * A restriction to the flow of fuel: Δp = α Q² + β Q. Restrictions in series add.
+ *
+ * @param alpha α, Pa/(m³/s)²; infinite for a closed passage
+ * @param beta β, Pa/(m³/s); infinite for a closed passage
+ */
+public record Restriction(double alpha, double beta) {
+
+  /**
+   * This restriction and another behind it.
+   *
+   * @param next the other
+   * @return their sum
+   */
+  public Restriction then(Restriction next) {
+    return new Restriction(alpha + next.alpha, beta + next.beta);
+  }
+
+  /**
+   * A passage that passes a factor more under the same pressure difference.
+   *
+   * @param factor factor on the flow, more than 0
+   * @return the restriction: α by the factor squared, β by the factor
+   */
+  public Restriction passing(double factor) {
+    return new Restriction(alpha / (factor * factor), beta / factor);
+  }
+
+  /**
+   * Volume flow under a pressure difference: 2Δ/(β + √(β² + 4αΔ)), the form that loses no digits.
+   *
+   * @param difference Δ, Pa; below zero counts as none
+   * @return Q, m³/s
+   */
+  public double flow(double difference) {
+    if (difference <= 0 || Double.isInfinite(alpha)) {
+      return 0;
+    }
+    return 2 * difference / (beta + Math.sqrt(beta * beta + 4 * alpha * difference));
+  }
+}

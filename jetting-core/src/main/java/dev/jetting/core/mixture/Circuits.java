@@ -1,0 +1,170 @@
+package dev.jetting.core.mixture;
+
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.flow.AirSide;
+import dev.jetting.core.flow.MainPath;
+import dev.jetting.core.flow.NeedleAnnulus;
+import dev.jetting.core.flow.Nozzle;
+import dev.jetting.core.flow.PilotPath;
+import dev.jetting.core.flow.Restriction;
+import dev.jetting.core.flow.ShortOrifice;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.FlowCoefficients;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.PilotCircuit;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.units.ScrewKind;
+
+/**
+ * A setup in the numbers of the equations: SI units, and the parts in millimetres so that a part
+ * can be varied by any fraction of a step.
+ *
+ * <p>Air side, main path and pilot path depend on different parts: the slide and the engine; needle
+ * jet, needle and main jet; pilot jet and screw. A variation rebuilds only the path it touches, so
+ * that the caller can keep the results of the others.
+ */
+final class Circuits {
+
+  private static final double MM = 1e-3;
+  private static final double SQUARE_MM = 1e-6;
+
+  private final Setup setup;
+  private final double fuelDensity;
+  private final double fuelViscosity;
+
+  Circuits(Setup setup) {
+    this.setup = setup;
+    // The fuel in the float chamber is taken to be as warm as the air.
+    fuelDensity = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
+    fuelViscosity = setup.fuel().dynamicViscosity(setup.air().temperature()).pascalSeconds();
+  }
+
+  /** A part moved from where the setting has it, in the part's own unit; zero moves none. */
+  record Shift(MeteringPart part, double amount) {
+    static final Shift NONE = new Shift(MeteringPart.MAIN_JET, 0);
+
+    double of(MeteringPart asked) {
+      return asked == part ? amount : 0;
+    }
+  }
+
+  /** An error source by which the engine differs: natural logarithm of true by modelled. */
+  record Difference(ErrorSource source, double z) {
+    static final Difference NONE = new Difference(ErrorSource.MAIN, 0);
+
+    double factor(ErrorSource asked) {
+      return asked == source ? StrictMath.exp(z) : 1;
+    }
+  }
+
+  AirSide air(Shift shift, Difference difference) {
+    Setting setting = setup.setting();
+    Engine engine = setup.engine();
+    FlowCoefficients flow = setting.carburettor().flow();
+    double filterArea =
+        setting.intake().effectiveArea().map(a -> a.squareMillimetres() * SQUARE_MM).orElse(0.0);
+    return new AirSide(
+        bore(),
+        Math.max(0, setting.cutaway().millimetres() + shift.of(MeteringPart.CUTAWAY)) * MM,
+        idleLift(),
+        flow.upstreamGap().value(),
+        flow.downstreamGap().value(),
+        filterArea == 0 ? 0 : 1 / (filterArea * filterArea),
+        engine.induction().openShare().value(),
+        engine.blowback(),
+        1 / difference.factor(ErrorSource.AIR),
+        engine.displacement().cubicCentimetres() * 1e-6,
+        setup.air().pressure().pascals(),
+        setup.air().temperature().kelvin(),
+        setup.air().specificGasConstant());
+  }
+
+  MainPath main(Shift shift, Difference difference) {
+    Carburettor carburettor = setup.setting().carburettor();
+    FlowCoefficients flow = carburettor.flow();
+    NeedleJet needleJet = setup.setting().needleJet();
+    double mainJet =
+        Math.max(0, setup.setting().mainJet().millimetres() + shift.of(MeteringPart.MAIN_JET));
+    Restriction jet =
+        ShortOrifice.restriction(
+            mainJet * MM, flow.mainJetLength().value(), fuelDensity, fuelViscosity);
+    return new MainPath(
+        new Nozzle(
+            flow.nozzleClosed().value(),
+            flow.nozzleOpen().value(),
+            flow.nozzleExponent().value(),
+            flow.neckEffect().value(),
+            needleJet.neck().millimetres() / carburettor.bore().millimetres()),
+        new NeedleAnnulus(
+            carburettor.needleJetLength().millimetres() * MM,
+            flow.needleEntryLoss().value(),
+            flow.needleEccentricity().value()),
+        difference.factor(ErrorSource.NEEDLE),
+        (needleJet.bore().millimetres() + shift.of(MeteringPart.NEEDLE_JET)) * MM,
+        jet.passing(difference.factor(ErrorSource.MAIN)),
+        carburettor.needleJetHead().millimetres() * MM,
+        fuelDensity,
+        fuelViscosity);
+  }
+
+  PilotPath pilot(Shift shift) {
+    Setting setting = setup.setting();
+    PilotCircuit pilot = setting.carburettor().pilot();
+    FlowCoefficients flow = setting.carburettor().flow();
+    double turns = Math.max(0, setting.screw().turns().turns() + shift.of(MeteringPart.SCREW));
+    double screwArea = turns * pilot.areaPerTurn().squareMillimetres() * SQUARE_MM;
+    double fixedArea = pilot.fixedArea().squareMillimetres() * SQUARE_MM;
+    boolean mixtureScrew = pilot.screwKind() == ScrewKind.MIXTURE;
+    double pilotJet =
+        Math.max(0, setting.pilotJet().millimetres() + shift.of(MeteringPart.PILOT_JET));
+    return new PilotPath(
+        ShortOrifice.restriction(
+            pilotJet * MM, flow.pilotJetLength().value(), fuelDensity, fuelViscosity),
+        pilot.head().millimetres() * MM,
+        flow.pilotBleed().value() * (mixtureScrew ? fixedArea : screwArea),
+        flow.pilotOutlet().value() * (mixtureScrew ? screwArea : fixedArea),
+        flow.pilotOutlet().value() * pilot.progressionHole().squareMillimetres() * SQUARE_MM,
+        pilot.uncoversFrom().millimetres() * MM,
+        pilot.uncoversTo().millimetres() * MM,
+        fuelDensity,
+        setup.air().density().kilogramsPerCubicMetre());
+  }
+
+  /** Diameter in m of the needle in the needle jet, the slide lifted by {@code lift} m. */
+  double needleDiameter(double lift, Shift shift) {
+    Needle needle = setup.setting().needle();
+    double groove = setup.setting().clip().grooveFromTop() + shift.of(MeteringPart.CLIP);
+    double down = lift / MM + (groove - 1) * needle.groovePitch().millimetres();
+    if (down > needle.tip().millimetres()) {
+      return 0; // no shift puts metal where the needle has ended
+    }
+    double fatter = shift.of(MeteringPart.NEEDLE_DIAMETER);
+    double steeper = shift.of(MeteringPart.NEEDLE_TAPER);
+    return Math.max(0, needle.diameterAt(down) + fatter - steeper * needle.taperedLength(down))
+        * MM;
+  }
+
+  /** Mixture of air and fuel flows in kg/s, {@code pilotFuel} and {@code mainFuel} mean flows. */
+  double lambda(double airFlow, double mainFuel, double pilotFuel) {
+    double fuel = (mainFuel + pilotFuel) * (1 - setup.fuel().oilMassFraction());
+    double dryAir = airFlow * setup.air().dryAirMassFraction();
+    double leanest = MixturePoint.LEANEST.value();
+    double needed = fuel * setup.fuel().stoichiometricRatio().value();
+    return needed * leanest <= dryAir ? leanest : dryAir / needed;
+  }
+
+  double bore() {
+    return setup.setting().carburettor().bore().millimetres() * MM;
+  }
+
+  double idleLift() {
+    return setup.setting().idleLift().millimetres() * MM;
+  }
+
+  /** +1 where a bigger number of the part is richer, −1 where a smaller one is. */
+  int richerSign(MeteringPart part) {
+    boolean airScrew = setup.setting().carburettor().pilot().screwKind() == ScrewKind.AIR;
+    return part == MeteringPart.SCREW && airScrew ? -1 : part.richerSign();
+  }
+}

@@ -1,0 +1,67 @@
+package dev.jetting.core.mixture;
+
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.Length;
+import dev.jetting.units.MassFlow;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.ThrottleOpening;
+
+/**
+ * The mixture at one throttle opening and engine speed, with what leads to it. Flows are means over
+ * the cycle.
+ *
+ * @param throttle throttle opening by lift
+ * @param speed engine speed
+ * @param lift lift of the slide
+ * @param pressureRatio mean pressure behind the slide by the ambient pressure, 0 to 1
+ * @param depression ambient pressure less the pressure behind the slide
+ * @param needleJetSuction depression at the needle jet's mouth
+ * @param wellDepression depression in the pilot well
+ * @param airFlow moist air
+ * @param mainFuelFlow fuel and oil through main jet and needle jet
+ * @param pilotFuelFlow fuel and oil through the pilot jet
+ * @param lambda the mixture; {@link #LEANEST} where no fuel to speak of flows
+ */
+public record MixturePoint(
+    ThrottleOpening throttle,
+    EngineSpeed speed,
+    Length lift,
+    double pressureRatio,
+    Pressure depression,
+    Pressure needleJetSuction,
+    Pressure wellDepression,
+    MassFlow airFlow,
+    MassFlow mainFuelFlow,
+    MassFlow pilotFuelFlow,
+    Lambda lambda) {
+
+  /**
+   * What stands for any mixture leaner than itself, no fuel at all included: λ 100, far beyond what
+   * burns.
+   */
+  public static final Lambda LEANEST = Lambda.of(100);
+
+  /**
+   * Share of the fuel that comes through the pilot jet.
+   *
+   * @return 0 to 1; 0 where no fuel flows
+   */
+  public double pilotFuelShare() {
+    return share(pilotFuelFlow);
+  }
+
+  /**
+   * Share of the fuel that comes through main jet and needle jet.
+   *
+   * @return 0 to 1; 0 where no fuel flows
+   */
+  public double mainFuelShare() {
+    return share(mainFuelFlow);
+  }
+
+  private double share(MassFlow part) {
+    double total = mainFuelFlow.kilogramsPerSecond() + pilotFuelFlow.kilogramsPerSecond();
+    return total == 0 ? 0 : part.kilogramsPerSecond() / total;
+  }
+}

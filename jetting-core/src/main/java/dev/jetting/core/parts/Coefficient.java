@@ -1,0 +1,100 @@
+package dev.jetting.core.parts;
+
+import dev.jetting.core.checks.Checks;
+import dev.jetting.units.number.Decimals;
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * A number of the model together with where it comes from, so that a reader of a result can tell
+ * what was measured from what was supposed.
+ *
+ * <p>Not for quantities that a person sets or buys: those are the types of {@code
+ * dev.jetting.units}.
+ *
+ * @param value the number in {@code unit}; finite
+ * @param unit the unit, {@code "1"} for a plain ratio; not empty
+ * @param origin where the number comes from
+ * @param note the source, the calculation, or the reason for the assumption; not empty
+ */
+public record Coefficient(double value, String unit, Origin origin, String note) {
+
+  /** Where a coefficient comes from. */
+  public enum Origin {
+    /** Read in a publication, or measured; the note names which. */
+    SOURCED,
+    /** Follows from a formula and sourced inputs; the note says how. */
+    CALCULATED,
+    /** This project's own assumption; the note says why this number. */
+    ASSUMED
+  }
+
+  /**
+   * Checks the number and the texts.
+   *
+   * @param value the number in {@code unit}
+   * @param unit the unit, {@code "1"} for a plain ratio
+   * @param origin where the number comes from
+   * @param note the source, the calculation, or the reason for the assumption
+   * @throws IllegalArgumentException if the value is not finite or a text is empty
+   */
+  public Coefficient {
+    Checks.that(Double.isFinite(value), "coefficient", value, "any finite number");
+    Checks.that(!unit.isBlank(), "unit of a coefficient", "\"\"", "\"1\" or the symbol of a unit");
+    Checks.that(
+        !note.isBlank(), "note of a coefficient", "\"\"", "a source, calculation or reason");
+    Objects.requireNonNull(origin, "origin");
+    value += 0.0; // −0.0 becomes 0.0
+  }
+
+  /**
+   * A coefficient read in a publication or measured.
+   *
+   * @param value the number; finite
+   * @param unit its unit, {@code "1"} for a ratio
+   * @param source where it stands
+   * @return the coefficient
+   * @throws IllegalArgumentException if the value is not finite or a text is empty
+   */
+  public static Coefficient sourced(double value, String unit, String source) {
+    return new Coefficient(value, unit, Origin.SOURCED, source);
+  }
+
+  /**
+   * A coefficient that follows from a formula and sourced inputs.
+   *
+   * @param value the number; finite
+   * @param unit its unit, {@code "1"} for a ratio
+   * @param how the calculation
+   * @return the coefficient
+   * @throws IllegalArgumentException if the value is not finite or a text is empty
+   */
+  public static Coefficient calculated(double value, String unit, String how) {
+    return new Coefficient(value, unit, Origin.CALCULATED, how);
+  }
+
+  /**
+   * A coefficient that somebody assumes.
+   *
+   * @param value the number; finite
+   * @param unit its unit, {@code "1"} for a ratio
+   * @param why the reason for this number
+   * @return the coefficient
+   * @throws IllegalArgumentException if the value is not finite or a text is empty
+   */
+  public static Coefficient assumed(double value, String unit, String why) {
+    return new Coefficient(value, unit, Origin.ASSUMED, why);
+  }
+
+  /** {@return value, unit and origin on one line} */
+  @Override
+  public String toString() {
+    return Decimals.shortest(value)
+        + (unit.equals("1") ? "" : " " + unit)
+        + " ("
+        + origin.name().toLowerCase(Locale.ROOT)
+        + ": "
+        + note
+        + ")";
+  }
+}

@@ -1,0 +1,182 @@
+package dev.jetting.core.parts;
+
+import dev.jetting.core.checks.Checks;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Length;
+import java.util.Objects;
+
+/**
+ * A carburettor setting: the carburettor with the parts that stand in it and what stands before it.
+ *
+ * @param carburettor the carburettor
+ * @param intake what stands before it
+ * @param pilotJet bore of the pilot jet, more than zero
+ * @param screw the screw of the pilot circuit
+ * @param cutaway cutaway of the slide, less than the bore
+ * @param idleLift lift of the closed slide on its stop, 0.01 mm or more and less than the bore
+ * @param needleJet the needle jet
+ * @param needle the needle
+ * @param clip where the clip sits; counts the needle's grooves
+ * @param mainJet bore of the main jet, more than zero
+ */
+public record Setting(
+    Carburettor carburettor,
+    Intake intake,
+    JetBore pilotJet,
+    Screw screw,
+    Cutaway cutaway,
+    Length idleLift,
+    NeedleJet needleJet,
+    Needle needle,
+    ClipPosition clip,
+    JetBore mainJet) {
+
+  /**
+   * Checks that the parts can stand together.
+   *
+   * @param carburettor the carburettor
+   * @param intake what stands before it
+   * @param pilotJet bore of the pilot jet, more than zero
+   * @param screw the screw of the pilot circuit
+   * @param cutaway cutaway of the slide, less than the bore
+   * @param idleLift lift of the closed slide on its stop, 0.01 mm or more and less than the bore
+   * @param needleJet the needle jet
+   * @param needle the needle
+   * @param clip where the clip sits
+   * @param mainJet bore of the main jet, more than zero
+   * @throws IllegalArgumentException if they cannot: a slide cut away or lifted beyond the bore or
+   *     lifted less than 0.01 mm, a needle that does not go into the needle jet, a clip counted on
+   *     other grooves
+   */
+  public Setting {
+    Objects.requireNonNull(intake, "intake");
+    Objects.requireNonNull(pilotJet, "pilotJet");
+    Objects.requireNonNull(mainJet, "mainJet");
+    Objects.requireNonNull(screw, "screw");
+    double bore = carburettor.bore().millimetres();
+    Checks.that(
+        cutaway.millimetres() < bore,
+        "cutaway",
+        cutaway,
+        "less than the bore of " + carburettor.bore());
+    Checks.that(
+        idleLift.millimetres() >= 0.01 && idleLift.millimetres() < bore,
+        "idle lift",
+        idleLift,
+        "0.01 mm or more and less than the bore of " + carburettor.bore());
+    Checks.that(
+        needle.cylinder().millimetres() < needleJet.bore().millimetres(),
+        "cylinder of needle " + needle.id(),
+        needle.cylinder(),
+        "less than the needle jet's " + needleJet.bore());
+    Checks.that(
+        clip.grooves() == needle.grooves(),
+        "clip position",
+        clip,
+        "a count on the " + needle.grooves() + " grooves of needle " + needle.id());
+  }
+
+  /**
+   * This setting behind another intake.
+   *
+   * @param other the intake
+   * @return the changed setting
+   */
+  public Setting withIntake(Intake other) {
+    return new Setting(
+        carburettor, other, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, mainJet);
+  }
+
+  /**
+   * This setting with another pilot jet.
+   *
+   * @param other its bore
+   * @return the changed setting
+   */
+  public Setting withPilotJet(JetBore other) {
+    return new Setting(
+        carburettor, intake, other, screw, cutaway, idleLift, needleJet, needle, clip, mainJet);
+  }
+
+  /**
+   * This setting with another screw.
+   *
+   * @param other the screw
+   * @return the changed setting
+   */
+  public Setting withScrew(Screw other) {
+    return new Setting(
+        carburettor, intake, pilotJet, other, cutaway, idleLift, needleJet, needle, clip, mainJet);
+  }
+
+  /**
+   * This setting with another slide.
+   *
+   * @param other its cutaway
+   * @return the changed setting
+   * @throws IllegalArgumentException if the cutaway is not less than the bore
+   */
+  public Setting withCutaway(Cutaway other) {
+    return new Setting(
+        carburettor, intake, pilotJet, screw, other, idleLift, needleJet, needle, clip, mainJet);
+  }
+
+  /**
+   * This setting with another needle jet.
+   *
+   * @param other the needle jet
+   * @return the changed setting
+   * @throws IllegalArgumentException if the needle does not go into it
+   */
+  public Setting withNeedleJet(NeedleJet other) {
+    return new Setting(
+        carburettor, intake, pilotJet, screw, cutaway, idleLift, other, needle, clip, mainJet);
+  }
+
+  /**
+   * This setting with another needle.
+   *
+   * @param other the needle
+   * @param position where its clip sits
+   * @return the changed setting
+   * @throws IllegalArgumentException if it does not go into the needle jet or the clip counts other
+   *     grooves
+   */
+  public Setting withNeedle(Needle other, ClipPosition position) {
+    return new Setting(
+        carburettor,
+        intake,
+        pilotJet,
+        screw,
+        cutaway,
+        idleLift,
+        needleJet,
+        other,
+        position,
+        mainJet);
+  }
+
+  /**
+   * This setting with the clip elsewhere.
+   *
+   * @param other where the clip sits
+   * @return the changed setting
+   * @throws IllegalArgumentException if it counts other grooves than the needle has
+   */
+  public Setting withClip(ClipPosition other) {
+    return withNeedle(needle, other);
+  }
+
+  /**
+   * This setting with another main jet.
+   *
+   * @param other its bore
+   * @return the changed setting
+   */
+  public Setting withMainJet(JetBore other) {
+    return new Setting(
+        carburettor, intake, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, other);
+  }
+}

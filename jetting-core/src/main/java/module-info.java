@@ -1,0 +1,21 @@
+import org.jspecify.annotations.NullMarked;
+
+/**
+ * The mixture model: from engine, carburettor parts, air and fuel to the mixture over the throttle
+ * range.
+ */
+@NullMarked
+@SuppressWarnings("requires-automatic") // hipparchus has no module descriptor of its own
+module dev.jetting.core {
+  requires transitive dev.jetting.units;
+  requires com.google.common;
+  requires hipparchus.core;
+  requires static org.jspecify;
+
+  exports dev.jetting.core.air;
+  exports dev.jetting.core.elementary;
+  exports dev.jetting.core.engine;
+  exports dev.jetting.core.fuel;
+  exports dev.jetting.core.mixture;
+  exports dev.jetting.core.parts;
+}

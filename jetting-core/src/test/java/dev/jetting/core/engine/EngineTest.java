@@ -1,0 +1,127 @@
+package dev.jetting.core.engine;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.jetting.core.ReferenceSetup;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.Displacement;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.ThrottleOpening;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class EngineTest {
+
+  private static final String BLANK = " is blank: allowed any text with a visible character";
+  private static final RpmCurve CURVE =
+      RpmCurve.of(RpmCurve.Point.of(2000, 0.4), RpmCurve.Point.of(6000, 0.8));
+
+  @ParameterizedTest
+  @CsvSource({"0, 0.4", "2000, 0.4", "3000, 0.5", "6000, 0.8", "9000, 0.8"})
+  void curve_isStraightBetweenItsPoints_andHeldAtTheEnds(double rpm, double value) {
+    assertThat(CURVE.at(EngineSpeed.ofRpm(rpm))).isCloseTo(value, within(1e-12));
+  }
+
+  @Test
+  void curve_withoutPointsOrOutOfOrder_isRefused() {
+    assertThatThrownBy(RpmCurve::of)
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage(
+            "curve over engine speed []: allowed at least one point, each at a higher speed than"
+                + " the one before");
+    assertThatThrownBy(() -> RpmCurve.of(RpmCurve.Point.of(6000, 1), RpmCurve.Point.of(6000, 0.9)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageStartingWith("curve over engine speed [")
+        .hasMessageContaining("6000 rpm");
+    refused(
+        () -> RpmCurve.Point.of(3000, 10.5),
+        "curve over engine speed at 3000 rpm 10.5: allowed 0 to 10");
+    refused(() -> RpmCurve.constant(-1), "curve over engine speed at 0 rpm -1: allowed 0 to 10");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 1500", "0.25, 4250", "1, 7000"})
+  void loadLine_growsWithTheRootOfTheThrottle(double throttle, double rpm) {
+    LoadLine line = new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(7000));
+
+    assertThat(line.at(ThrottleOpening.ofShare(throttle)).rpm()).isCloseTo(rpm, within(1e-9));
+  }
+
+  @Test
+  void loadLine_fromStandstillOrBackwards_isRefused() {
+    refused(
+        () -> new LoadLine(EngineSpeed.ofRpm(0), EngineSpeed.ofRpm(7000)),
+        "idle speed 0 rpm: allowed more than 0 rpm and at most the peak of 7000 rpm");
+    refused(
+        () -> new LoadLine(EngineSpeed.ofRpm(7001), EngineSpeed.ofRpm(7000)),
+        "idle speed 7001 rpm: allowed more than 0 rpm and at most the peak of 7000 rpm");
+  }
+
+  @Test
+  void exhaust_actsOnDeliveryAndBlowback() {
+    Engine plain = ReferenceSetup.engine();
+    Engine tuned = plain.withExhaust(new Exhaust("tuned", CURVE, 0.4));
+    EngineSpeed speed = EngineSpeed.ofRpm(6000);
+
+    assertThat(tuned.deliveryRatioAt(speed))
+        .isCloseTo(0.8 * plain.deliveryRatioAt(speed), within(1e-15));
+    assertThat(tuned.blowback()).isCloseTo(0.06, within(1e-15));
+    assertThat(plain.blowback()).isEqualTo(0.15);
+  }
+
+  @Test
+  void wrongEngines_areRefused() {
+    refused(() -> engine(" ", CURVE), "id of the engine" + BLANK);
+    refused(
+        () -> engine("e", RpmCurve.of(RpmCurve.Point.of(0, 0), RpmCurve.Point.of(6000, 1))),
+        "delivery ratio of engine e 0: allowed more than 0 at every speed");
+    refused(
+        () -> ReferenceSetup.engine().withExhaust(new Exhaust("blocked", RpmCurve.constant(0), 1)),
+        "delivery ratio of engine reference-200 0: allowed more than 0 at every speed");
+    refused(() -> new Exhaust("x", CURVE, 3.1), "blowback factor of exhaust x 3.1: allowed 0 to 3");
+    refused(() -> new Exhaust("", CURVE, 1), "id of the exhaust" + BLANK);
+    refused(
+        () -> new Induction("i", share(0.05), share(0.1)),
+        "open share of induction i 0.05: allowed 0.1 to 1");
+    refused(
+        () -> new Induction("i", share(0.5), share(0.6)),
+        "blowback of induction i 0.6: allowed 0 to 0.5");
+    refused(() -> new Induction("", share(0.5), share(0.1)), "id of the induction" + BLANK);
+  }
+
+  @Test
+  void assumedInductions_sayThatTheyAreAssumed() {
+    for (Induction induction :
+        new Induction[] {Induction.assumedMild(), Induction.assumedTuned()}) {
+      assertThat(induction.openShare().origin()).isEqualTo(Coefficient.Origin.ASSUMED);
+      assertThat(induction.blowback().origin()).isEqualTo(Coefficient.Origin.ASSUMED);
+    }
+    // A tuned inlet blows back less: the project's own assumption.
+    assertThat(Induction.assumedTuned().blowback().value())
+        .isLessThan(Induction.assumedMild().blowback().value());
+  }
+
+  private static Engine engine(String id, RpmCurve delivery) {
+    Engine e = ReferenceSetup.engine();
+    return new Engine(
+        id,
+        Displacement.ofCubicCentimetres(200),
+        delivery,
+        e.induction(),
+        e.exhaust(),
+        e.loadLine(),
+        e.need());
+  }
+
+  private static Coefficient share(double value) {
+    return Coefficient.assumed(value, "1", "for a test");
+  }
+
+  private static void refused(ThrowingCallable call, String message) {
+    assertThatThrownBy(call).isInstanceOf(IllegalArgumentException.class).hasMessage(message);
+  }
+}

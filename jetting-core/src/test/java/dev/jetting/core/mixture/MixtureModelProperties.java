@@ -1,0 +1,92 @@
+package dev.jetting.core.mixture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.jetting.core.SetupArbitraries;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.domains.Domain;
+
+/** What holds of every answer of the model. */
+@Domain(SetupArbitraries.class)
+class MixtureModelProperties {
+
+  /** Effects are differences of two logarithms whose λ carry the rounding of the roots. */
+  private static final double ROUNDING = 1e-9;
+
+  @Property
+  void fuelShares_sumToOne_whereverFuelFlows(
+      @ForAll Setup setup, @ForAll ThrottleOpening throttle, @ForAll EngineSpeed speed) {
+    MixturePoint point = MixtureModel.of(setup).at(throttle, speed);
+    boolean flows =
+        point.mainFuelFlow().gramsPerSecond() + point.pilotFuelFlow().gramsPerSecond() > 0;
+
+    assertThat(point.mainFuelShare() + point.pilotFuelShare())
+        .isCloseTo(flows ? 1 : 0, within(1e-15));
+    assertThat(point.mainFuelShare()).isBetween(0.0, 1.0);
+  }
+
+  @Property
+  void effects_haveTheirSigns_andAuthoritySumsToOne(
+      @ForAll Setup setup, @ForAll ThrottleOpening throttle, @ForAll EngineSpeed speed) {
+    MixtureModel model = MixtureModel.of(setup);
+    List<PartEffect> effects = model.effects(throttle, speed, CustomarySteps.assumed());
+
+    assertThat(effects).extracting(PartEffect::part).containsExactly(MeteringPart.values());
+    assertThat(effects)
+        .allSatisfy(
+            effect -> {
+              assertThat(effect.richer()).isLessThanOrEqualTo(ROUNDING);
+              assertThat(effect.leaner()).isGreaterThanOrEqualTo(-ROUNDING);
+              assertThat(effect.authority()).isBetween(0.0, 1.0);
+            });
+    double authority = effects.stream().mapToDouble(PartEffect::authority).sum();
+    boolean fuelFlows = model.at(throttle, speed).lambda().isLessThan(MixturePoint.LEANEST);
+    if (fuelFlows) {
+      assertThat(authority).isCloseTo(1, within(1e-12));
+    } else {
+      assertThat(authority).isBetween(0.0, 1 + 1e-12);
+    }
+  }
+
+  @Property
+  void sensitivities_haveTheirSigns(
+      @ForAll Setup setup, @ForAll ThrottleOpening throttle, @ForAll EngineSpeed speed) {
+    Sensitivities slopes = MixtureModel.of(setup).sensitivities(throttle, speed);
+
+    double rounding = ROUNDING / 1e-3; // a difference over the width of the step in z
+    assertThat(slopes.to(ErrorSource.PILOT)).isBetween(-1 - rounding, rounding);
+    assertThat(slopes.to(ErrorSource.MAIN)).isLessThanOrEqualTo(rounding);
+    assertThat(slopes.to(ErrorSource.NEEDLE)).isLessThanOrEqualTo(rounding);
+    assertThat(slopes.to(ErrorSource.AIR)).isGreaterThanOrEqualTo(-rounding);
+  }
+
+  @Property
+  void sensitivityToThePilot_isThePilotsShareOfTheFuel(
+      @ForAll Setup setup, @ForAll ThrottleOpening throttle, @ForAll EngineSpeed speed) {
+    MixtureModel model = MixtureModel.of(setup);
+    MixturePoint point = model.at(throttle, speed);
+    if (point.lambda().value() < 99) {
+      // λ is one over the fuel, so ∂ ln λ/∂z is minus the pilot's share; the central difference
+      // is off by its third derivative, at most z²/6 · 1/(6√3).
+      assertThat(model.sensitivities(throttle, speed).to(ErrorSource.PILOT))
+          .isCloseTo(-point.pilotFuelShare(), within(1e-7));
+    }
+  }
+
+  @Property
+  void overrun_isLeanerThanTheClosedThrottleAtThatSpeed(@ForAll Setup setup) {
+    MixtureModel model = MixtureModel.of(setup);
+    Overrun overrun = model.overrun();
+    MixturePoint closed = model.at(ThrottleOpening.CLOSED, overrun.speed());
+
+    assertThat(overrun.lambda()).isGreaterThanOrEqualTo(closed.lambda());
+    assertThat(overrun.pilotFuelFlow()).isEqualTo(closed.pilotFuelFlow());
+    assertThat(overrun.airFlow()).isEqualTo(closed.airFlow());
+    assertThat(overrun.fuelShareOfOpen()).isNotNegative().isFinite();
+  }
+}

@@ -1,0 +1,247 @@
+package dev.jetting.core.parts;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.jetting.core.ReferenceSetup;
+import dev.jetting.units.Area;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Length;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
+import java.util.List;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.junit.jupiter.api.Test;
+
+/** What a wrong part is told: what it is, its value with the unit, and what is allowed. */
+class PartsTest {
+
+  private static final Setting SETTING = ReferenceSetup.setting();
+  private static final Carburettor CARBURETTOR = SETTING.carburettor();
+  private static final PilotCircuit PILOT = ReferenceSetup.pilot(ScrewKind.MIXTURE);
+  private static final Coefficient HALF = Coefficient.assumed(0.5, "1", "for a test");
+
+  @Test
+  void carburettor_outOfRange_isRefused() {
+    refused(
+        () -> carburettor(" ", 30, 3),
+        "id of the carburettor is blank: allowed any text with a visible character");
+    refused(() -> carburettor("c", 4.9, 3), "bore of carburettor c 4.9 mm: allowed 5 mm to 80 mm");
+    refused(
+        () -> carburettor("c", 80.1, 3), "bore of carburettor c 80.1 mm: allowed 5 mm to 80 mm");
+    refused(
+        () -> carburettor("c", 30, 0),
+        "needle jet length of carburettor c 0 mm: allowed more than 0 mm");
+    assertThat(carburettor("c", 5, 0.1).bore()).isEqualTo(Diameter.ofMillimetres(5));
+    assertThat(carburettor("c", 80, 0.1).bore()).isEqualTo(Diameter.ofMillimetres(80));
+  }
+
+  @Test
+  void pilotCircuit_thatIsShutOrRunsBackwards_isRefused() {
+    refused(
+        () -> pilot(0, 0.6, 0.5, 2.5),
+        "area per turn of the pilot screw 0 mm²: allowed more than 0 mm²");
+    refused(
+        () -> pilot(0.2, 0, 0.5, 2.5),
+        "fixed area of the pilot circuit 0 mm²: allowed more than 0 mm²");
+    refused(
+        () -> pilot(0.2, 0.6, 2.5, 2.5),
+        "lift at which the progression hole is uncovered 2.5 mm: allowed more than the 2.5 mm at"
+            + " which it begins to be");
+  }
+
+  @Test
+  void floatValve_outOfRange_isRefused() {
+    Diameter seat = Diameter.ofMillimetres(2);
+    Length head = Length.ofMillimetres(100);
+    refused(
+        () -> new FloatValve(seat, Length.ofMillimetres(0), HALF),
+        "supply head of the float valve 0 mm: allowed more than 0 mm");
+    for (double wrong : new double[] {0, 1.1}) {
+      assertThatThrownBy(
+              () -> new FloatValve(seat, head, Coefficient.assumed(wrong, "1", "for a test")))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageStartingWith("discharge coefficient of the float valve ")
+          .hasMessageEndingWith(": allowed more than 0 and at most 1");
+    }
+  }
+
+  @Test
+  void flowCoefficients_outOfRange_areRefusedByName() {
+    FlowCoefficients f = FlowCoefficients.assumed();
+    refused(() -> flow(1.2, f), "flow coefficient upstreamGap 1.2: allowed 0.05 to 1");
+    refused(() -> flow(0.01, f), "flow coefficient upstreamGap 0.01: allowed 0.05 to 1");
+    // The nozzle's factor may not fall with lift.
+    refused(
+        () ->
+            new FlowCoefficients(
+                f.upstreamGap(),
+                f.downstreamGap(),
+                Coefficient.assumed(3, "1", "for a test"),
+                f.nozzleOpen(),
+                f.nozzleExponent(),
+                f.neckEffect(),
+                f.needleEntryLoss(),
+                f.needleEccentricity(),
+                f.pilotOutlet(),
+                f.pilotBleed(),
+                f.mainJetLength(),
+                f.pilotJetLength()),
+        "flow coefficient nozzleOpen 2.15: allowed 3 to 10");
+  }
+
+  @Test
+  void flowCoefficients_ofTheLibrary_sayThatTheyAreAssumed() {
+    FlowCoefficients f = FlowCoefficients.assumed();
+    assertThat(
+            List.of(
+                f.upstreamGap(),
+                f.downstreamGap(),
+                f.nozzleClosed(),
+                f.nozzleOpen(),
+                f.nozzleExponent(),
+                f.neckEffect(),
+                f.needleEntryLoss(),
+                f.needleEccentricity(),
+                f.pilotOutlet(),
+                f.pilotBleed(),
+                f.mainJetLength(),
+                f.pilotJetLength()))
+        .allSatisfy(
+            c -> {
+              assertThat(c.origin()).isEqualTo(Coefficient.Origin.ASSUMED);
+              assertThat(c.note()).isNotBlank();
+            });
+  }
+
+  @Test
+  void intake_blankOrShut_isRefused() {
+    refused(
+        () -> Intake.filter("", Area.ofSquareMillimetres(500)),
+        "id of the intake is blank: allowed any text with a visible character");
+    refused(
+        () -> Intake.filter("f", Area.ofSquareMillimetres(0.9)),
+        "effective area of an intake 0.9 mm²: allowed 1 mm² or more");
+    assertThat(Intake.openMouth().effectiveArea()).isEmpty();
+  }
+
+  @Test
+  void setting_ofPartsThatCannotStandTogether_isRefused() {
+    refused(
+        () -> SETTING.withCutaway(Cutaway.ofMillimetres(30)),
+        "cutaway 30 mm: allowed less than the bore of 30 mm");
+    refused(
+        () -> idle(0), "idle lift 0 mm: allowed 0.01 mm or more and less than the bore of 30 mm");
+    refused(
+        () -> idle(30), "idle lift 30 mm: allowed 0.01 mm or more and less than the bore of 30 mm");
+    refused(
+        () -> SETTING.withNeedleJet(NeedleJet.of(Diameter.ofMillimetres(2.5))),
+        "cylinder of needle reference needle 2.5 mm: allowed less than the needle jet's 2.5 mm");
+    refused(
+        () -> SETTING.withClip(ClipPosition.fromTop(2, 4)),
+        "clip position 2 of 4 from top: allowed a count on the 5 grooves of needle reference needle");
+    assertThat(idle(0.01).idleLift()).isEqualTo(Length.ofMillimetres(0.01));
+  }
+
+  @Test
+  void setting_with_changesOnePart() {
+    assertThat(SETTING.withMainJet(JetBore.ofMillimetres(1.3)).mainJet().millimetres())
+        .isEqualTo(1.3);
+    assertThat(SETTING.withPilotJet(JetBore.ofMillimetres(0.5)).pilotJet().millimetres())
+        .isEqualTo(0.5);
+    Intake filter = Intake.filter("box", Area.ofSquareMillimetres(500));
+    assertThat(SETTING.withIntake(filter).intake()).isEqualTo(filter);
+    Screw screw = new Screw(ScrewKind.MIXTURE, ScrewTurns.of(2));
+    assertThat(SETTING.withScrew(screw).screw()).isEqualTo(screw);
+    assertThat(SETTING.withScrew(screw).withScrew(SETTING.screw())).isEqualTo(SETTING);
+    assertThat(SETTING.withClip(ClipPosition.fromTop(3, 5)).withClip(SETTING.clip()))
+        .isEqualTo(SETTING);
+    assertThat(SETTING.withCutaway(Cutaway.ofMillimetres(3)).cutaway())
+        .isEqualTo(Cutaway.ofMillimetres(3));
+  }
+
+  @Test
+  void coefficient_withoutNumberUnitOrNote_isRefused() {
+    refused(
+        () -> Coefficient.assumed(Double.NaN, "1", "n"),
+        "coefficient NaN: allowed any finite number");
+    refused(
+        () -> Coefficient.sourced(Double.POSITIVE_INFINITY, "1", "n"),
+        "coefficient Infinity: allowed any finite number");
+    refused(
+        () -> Coefficient.calculated(1, " ", "n"),
+        "unit of a coefficient \"\": allowed \"1\" or the symbol of a unit");
+    refused(
+        () -> Coefficient.calculated(1, "1", ""),
+        "note of a coefficient \"\": allowed a source, calculation or reason");
+  }
+
+  @Test
+  void coefficient_tellsWhereItComesFrom() {
+    assertThat(Coefficient.sourced(9.80665, "m/s²", "ISO 80000-3"))
+        .hasToString("9.80665 m/s² (sourced: ISO 80000-3)");
+    assertThat(Coefficient.calculated(0.5, "1", "by hand"))
+        .hasToString("0.5 (calculated: by hand)");
+    assertThat(Coefficient.assumed(-0.0, "1", "why")).isEqualTo(Coefficient.assumed(0, "1", "why"));
+  }
+
+  private static void refused(ThrowingCallable call, String message) {
+    assertThatThrownBy(call).isInstanceOf(IllegalArgumentException.class).hasMessage(message);
+  }
+
+  private static Carburettor carburettor(String id, double bore, double jetLength) {
+    return new Carburettor(
+        id,
+        Diameter.ofMillimetres(bore),
+        Length.ofMillimetres(jetLength),
+        Length.ofMillimetres(12),
+        PILOT,
+        CARBURETTOR.floatValve(),
+        CARBURETTOR.flow());
+  }
+
+  private static PilotCircuit pilot(double perTurn, double fixed, double from, double to) {
+    return new PilotCircuit(
+        ScrewKind.AIR,
+        Area.ofSquareMillimetres(perTurn),
+        Area.ofSquareMillimetres(fixed),
+        Area.ofSquareMillimetres(0),
+        Length.ofMillimetres(from),
+        Length.ofMillimetres(to),
+        Length.ofMillimetres(0),
+        ScrewTurns.of(3));
+  }
+
+  private static FlowCoefficients flow(double upstream, FlowCoefficients f) {
+    return new FlowCoefficients(
+        Coefficient.assumed(upstream, "1", "for a test"),
+        f.downstreamGap(),
+        f.nozzleClosed(),
+        f.nozzleOpen(),
+        f.nozzleExponent(),
+        f.neckEffect(),
+        f.needleEntryLoss(),
+        f.needleEccentricity(),
+        f.pilotOutlet(),
+        f.pilotBleed(),
+        f.mainJetLength(),
+        f.pilotJetLength());
+  }
+
+  private static Setting idle(double millimetres) {
+    return new Setting(
+        CARBURETTOR,
+        SETTING.intake(),
+        SETTING.pilotJet(),
+        SETTING.screw(),
+        SETTING.cutaway(),
+        Length.ofMillimetres(millimetres),
+        SETTING.needleJet(),
+        SETTING.needle(),
+        SETTING.clip(),
+        SETTING.mainJet());
+  }
+}
