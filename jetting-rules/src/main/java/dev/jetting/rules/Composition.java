@@ -1,0 +1,82 @@
+package dev.jetting.rules;
+
+import com.google.common.collect.ImmutableList;
+import dev.jetting.rules.Outcome.Branch;
+import dev.jetting.rules.Outcome.Status;
+import java.util.List;
+
+/**
+ * The algebra of outcomes. Not-applicable branches have no say; a broken branch breaks the whole;
+ * what could not be evaluated leaves the whole open unless another branch decides it.
+ */
+final class Composition {
+
+  private Composition() {}
+
+  static Outcome all(List<Rule> rules, AssessedSetting setting) {
+    return decide(branches(rules, setting), Status.FAILED, Status.PASSED);
+  }
+
+  static Outcome any(List<Rule> rules, AssessedSetting setting) {
+    return decide(branches(rules, setting), Status.PASSED, Status.FAILED);
+  }
+
+  static Outcome not(Rule rule, AssessedSetting setting) {
+    Branch inner = new Branch(rule.id(), rule.evaluate(setting));
+    Status status =
+        switch (inner.outcome().status()) {
+          case PASSED -> Status.FAILED;
+          case FAILED -> Status.PASSED;
+          case NOT_APPLICABLE, NOT_EVALUATED, BROKEN -> inner.outcome().status();
+        };
+    // not(not(r)) gives the findings of r back: what the inner not kept in its branches.
+    List<Finding> findings =
+        status == Status.FAILED
+            ? inner.outcome().branches().stream()
+                .flatMap(branch -> branch.outcome().findings().stream())
+                .toList()
+            : List.of();
+    return new Outcome(status, findings, inner.outcome().reason(), List.of(inner));
+  }
+
+  private static List<Branch> branches(List<Rule> rules, AssessedSetting setting) {
+    return rules.stream().map(rule -> new Branch(rule.id(), rule.evaluate(setting))).toList();
+  }
+
+  /** The deciding status wins over all but a broken branch; the other one is the default. */
+  private static Outcome decide(List<Branch> branches, Status deciding, Status otherwise) {
+    Status status =
+        any(branches, Status.BROKEN)
+            ? Status.BROKEN
+            : any(branches, deciding)
+                ? deciding
+                : any(branches, Status.NOT_EVALUATED)
+                    ? Status.NOT_EVALUATED
+                    : !branches.isEmpty() && all(branches, Status.NOT_APPLICABLE)
+                        ? Status.NOT_APPLICABLE
+                        : otherwise;
+    ImmutableList<Finding> findings =
+        status == Status.FAILED
+            ? branches.stream()
+                .flatMap(branch -> branch.outcome().findings().stream())
+                .collect(ImmutableList.toImmutableList())
+            : ImmutableList.of();
+    String reason =
+        status == Status.PASSED || status == Status.FAILED
+            ? ""
+            : branches.stream()
+                .filter(branch -> branch.outcome().status() == status)
+                .map(branch -> branch.ruleId() + ": " + branch.outcome().reason())
+                .findFirst()
+                .orElse("");
+    return new Outcome(status, findings, reason, branches);
+  }
+
+  private static boolean any(List<Branch> branches, Status status) {
+    return branches.stream().anyMatch(branch -> branch.outcome().status() == status);
+  }
+
+  private static boolean all(List<Branch> branches, Status status) {
+    return branches.stream().allMatch(branch -> branch.outcome().status() == status);
+  }
+}

@@ -1,0 +1,176 @@
+package dev.jetting.rules;
+
+import com.google.common.collect.ImmutableSortedMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What a failed rule found.
+ *
+ * <p>The message is for people; programs read the id, the subject, the measures and the attributes,
+ * and never need to parse it.
+ *
+ * @param subject path of the part or circuit it is about, such as {@code setting.needleJet}
+ * @param measured what was measured
+ * @param limit what it was held against
+ * @param margin limit less measured, or measured less limit: below zero by how much the rule
+ *     failed, in the unit of both
+ * @param band where in the throttle range
+ * @param message one sentence that says what is wrong, with {@code {name}} for each attribute
+ * @param attributes the values that the message shows, by name
+ * @param remedy what to change
+ */
+public record Finding(
+    String subject,
+    Measure measured,
+    Measure limit,
+    Measure margin,
+    ThrottleBand band,
+    String message,
+    Map<String, String> attributes,
+    String remedy) {
+
+  private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]+)}");
+
+  /**
+   * Copies the attributes, in the order of their names.
+   *
+   * @param subject path of the part or circuit it is about, such as {@code setting.needleJet}
+   * @param measured what was measured
+   * @param limit what it was held against
+   * @param margin limit less measured, or measured less limit: below zero by how much the rule
+   *     failed, in the unit of both
+   * @param band where in the throttle range
+   * @param message one sentence that says what is wrong, with {@code {name}} for each attribute
+   * @param attributes the values that the message shows, by name
+   * @param remedy what to change
+   */
+  public Finding {
+    Objects.requireNonNull(subject, "subject");
+    Objects.requireNonNull(measured, "measured");
+    Objects.requireNonNull(limit, "limit");
+    Objects.requireNonNull(margin, "margin");
+    Objects.requireNonNull(band, "band");
+    Objects.requireNonNull(message, "message");
+    Objects.requireNonNull(remedy, "remedy");
+    attributes = ImmutableSortedMap.copyOf(attributes);
+  }
+
+  /** {@return the message with the attributes put in} */
+  public String text() {
+    return PLACEHOLDER
+        .matcher(message)
+        .replaceAll(
+            match ->
+                Matcher.quoteReplacement(attributes.getOrDefault(match.group(1), match.group())));
+  }
+
+  /**
+   * How far beyond the limit the measured value is, as a share of the limit: what orders findings
+   * of one severity.
+   *
+   * @return zero or more
+   */
+  public double excess() {
+    double scale = Math.max(Math.abs(limit.value()), 1e-9);
+    return Math.max(0, -margin.value() / scale);
+  }
+
+  /**
+   * A finding that something measured exceeds its limit.
+   *
+   * @param subject path of the part or circuit it is about
+   * @param measured what was measured
+   * @param limit the most allowed, in the same unit
+   * @param band where in the throttle range
+   * @return a builder for the texts
+   */
+  public static Texts above(String subject, Measure measured, Measure limit, ThrottleBand band) {
+    return new Texts(subject, measured, limit, limit.value() - measured.value(), band);
+  }
+
+  /**
+   * A finding that something measured falls short of its limit.
+   *
+   * @param subject path of the part or circuit it is about
+   * @param measured what was measured
+   * @param limit the least allowed, in the same unit
+   * @param band where in the throttle range
+   * @return a builder for the texts
+   */
+  public static Texts below(String subject, Measure measured, Measure limit, ThrottleBand band) {
+    return new Texts(subject, measured, limit, measured.value() - limit.value(), band);
+  }
+
+  /** The texts of a finding whose numbers are told. */
+  public static final class Texts {
+    private final String subject;
+    private final Measure measured;
+    private final Measure limit;
+    private final double margin;
+    private final ThrottleBand band;
+    private final ImmutableSortedMap<String, String> attributes;
+
+    private Texts(
+        String subject, Measure measured, Measure limit, double margin, ThrottleBand band) {
+      this(subject, measured, limit, margin, band, ImmutableSortedMap.of());
+    }
+
+    private Texts(
+        String subject,
+        Measure measured,
+        Measure limit,
+        double margin,
+        ThrottleBand band,
+        ImmutableSortedMap<String, String> attributes) {
+      this.subject = subject;
+      this.measured = measured;
+      this.limit = limit;
+      this.margin = margin;
+      this.band = band;
+      this.attributes = attributes;
+    }
+
+    /**
+     * Adds an attribute.
+     *
+     * @param name its name
+     * @param value its value, as the message shows it; text of its own, never a format
+     * @return these texts and the attribute
+     * @throws IllegalArgumentException if there is one of this name
+     */
+    public Texts with(String name, Object value) {
+      return new Texts(
+          subject,
+          measured,
+          limit,
+          margin,
+          band,
+          ImmutableSortedMap.<String, String>naturalOrder()
+              .putAll(attributes)
+              .put(name, value.toString())
+              .buildOrThrow());
+    }
+
+    /**
+     * Completes the finding.
+     *
+     * @param message one sentence that says what is wrong, with {@code {name}} for each attribute
+     * @param remedy what to change
+     * @return the finding
+     */
+    public Finding says(String message, String remedy) {
+      return new Finding(
+          subject,
+          measured,
+          limit,
+          new Measure(margin, limit.unit()),
+          band,
+          message,
+          attributes,
+          remedy);
+    }
+  }
+}

@@ -1,0 +1,151 @@
+package dev.jetting.rules;
+
+import com.google.common.collect.ImmutableMap;
+import dev.jetting.core.mixture.Overrun;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.Probability;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * What a rulebook says of a setting. The same setting and rulebook give the same report, byte for
+ * byte.
+ *
+ * @param schemaVersion version of the report's form, {@link #SCHEMA_VERSION}
+ * @param model name and version of the mixture model
+ * @param rulebook name and version of the rulebook
+ * @param sheet the setup sheet
+ * @param profile the lean risk over the throttle range in the air of the day
+ * @param meanRisk the mean lean risk over the riding
+ * @param coldestDay the point of greatest risk on the coldest day
+ * @param hottestDay the point of greatest risk on the hottest day
+ * @param overrun the closed throttle after a long open run
+ * @param results each rule with what came of it, by rule id
+ * @param findings what was found, the most dangerous first
+ * @param unusedWaivers waivers that waived nothing, in the order they were given
+ * @param assumptions the coefficients of limits, spreads and rules, by name
+ * @param cautions the usual cautions
+ */
+public record Report(
+    int schemaVersion,
+    String model,
+    String rulebook,
+    SetupSheet sheet,
+    RiskProfile profile,
+    Probability meanRisk,
+    RiskPoint coldestDay,
+    RiskPoint hottestDay,
+    Overrun overrun,
+    List<RuleResult> results,
+    List<RankedFinding> findings,
+    List<UnusedWaiver> unusedWaivers,
+    Map<String, Coefficient> assumptions,
+    List<String> cautions) {
+
+  /** The version of the report's form that this library writes and reads. */
+  public static final int SCHEMA_VERSION = 1;
+
+  /** Name and version of the mixture model, as MODEL.md tells it. */
+  private static final String MODEL = "jetting slide carburettor 1";
+
+  /**
+   * Copies the lists.
+   *
+   * @param schemaVersion version of the report's form, {@link #SCHEMA_VERSION}
+   * @param model name and version of the mixture model
+   * @param rulebook name and version of the rulebook
+   * @param sheet the setup sheet
+   * @param profile the lean risk over the throttle range in the air of the day
+   * @param meanRisk the mean lean risk over the riding
+   * @param coldestDay the point of greatest risk on the coldest day
+   * @param hottestDay the point of greatest risk on the hottest day
+   * @param overrun the closed throttle after a long open run
+   * @param results each rule with what came of it, by rule id
+   * @param findings what was found, the most dangerous first
+   * @param unusedWaivers waivers that waived nothing, in the order they were given
+   * @param assumptions the coefficients of limits, spreads and rules, by name
+   * @param cautions the usual cautions
+   */
+  public Report {
+    Objects.requireNonNull(model, "model");
+    Objects.requireNonNull(rulebook, "rulebook");
+    Objects.requireNonNull(sheet, "sheet");
+    Objects.requireNonNull(profile, "profile");
+    Objects.requireNonNull(meanRisk, "meanRisk");
+    Objects.requireNonNull(coldestDay, "coldestDay");
+    Objects.requireNonNull(hottestDay, "hottestDay");
+    Objects.requireNonNull(overrun, "overrun");
+    results = List.copyOf(results);
+    findings = List.copyOf(findings);
+    unusedWaivers = List.copyOf(unusedWaivers);
+    assumptions = ImmutableMap.copyOf(assumptions);
+    cautions = List.copyOf(cautions);
+  }
+
+  static Report of(
+      AssessedSetting setting,
+      Rulebook rulebook,
+      List<RuleResult> results,
+      List<RankedFinding> findings,
+      List<UnusedWaiver> unusedWaivers) {
+    RiskModel riskModel = setting.riskModel();
+    return new Report(
+        SCHEMA_VERSION,
+        MODEL,
+        rulebook.name() + " " + rulebook.version(),
+        setting.sheet(),
+        setting.profile(),
+        setting.profile().mean(setting.sheet().riding().profile()),
+        setting.coldest().worst(),
+        setting.hottest().worst(),
+        setting.overrun(),
+        results.stream().sorted(Comparator.comparing(RuleResult::ruleId)).toList(),
+        findings,
+        unusedWaivers,
+        ImmutableMap.<String, Coefficient>builder()
+            .putAll(riskModel.limits().basis())
+            .putAll(riskModel.uncertainty().basis())
+            .putAll(rulebook.assumptions())
+            .buildKeepingLast(),
+        Caution.ALL);
+  }
+
+  /**
+   * Whether nothing speaks against a careful first ride: no finding of danger that is not waived,
+   * no broken rule, and none of danger that could not be evaluated.
+   *
+   * @return true if nothing does, and at least one rule had something to say; never a promise
+   */
+  public boolean passes() {
+    return results.stream().anyMatch(Report::judged) && results.stream().noneMatch(this::stops);
+  }
+
+  private static boolean judged(RuleResult result) {
+    return switch (result.outcome().status()) {
+      case PASSED, FAILED -> true;
+      case NOT_APPLICABLE, NOT_EVALUATED, BROKEN -> false;
+    };
+  }
+
+  private boolean stops(RuleResult result) {
+    boolean danger = result.severity() == Severity.DANGER;
+    return switch (result.outcome().status()) {
+      case PASSED, NOT_APPLICABLE -> false;
+      case BROKEN -> true;
+      case NOT_EVALUATED -> danger;
+      case FAILED -> danger && !waived(result);
+    };
+  }
+
+  /** A failure is waived when it has findings and each of them is. */
+  private boolean waived(RuleResult result) {
+    List<RankedFinding> own =
+        findings.stream().filter(finding -> finding.ruleId().equals(result.ruleId())).toList();
+    return !own.isEmpty() && own.stream().allMatch(finding -> finding.waiver().isPresent());
+  }
+}

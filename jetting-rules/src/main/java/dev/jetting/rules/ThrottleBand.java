@@ -1,0 +1,62 @@
+package dev.jetting.rules;
+
+import dev.jetting.units.ThrottleOpening;
+
+/**
+ * A part of the throttle range, both ends included.
+ *
+ * @param from smallest opening
+ * @param to widest opening, not below {@code from}
+ */
+public record ThrottleBand(ThrottleOpening from, ThrottleOpening to) {
+
+  /** The whole range. */
+  public static final ThrottleBand WHOLE =
+      new ThrottleBand(ThrottleOpening.CLOSED, ThrottleOpening.FULL);
+
+  /**
+   * Checks the order of the ends.
+   *
+   * @param from smallest opening
+   * @param to widest opening, not below {@code from}
+   * @throws IllegalArgumentException if {@code from} is the wider
+   */
+  public ThrottleBand {
+    if (from.compareTo(to) > 0) {
+      throw new IllegalArgumentException(
+          "throttle band from " + from + ": allowed at most its wide end, " + to);
+    }
+  }
+
+  /**
+   * A band between two openings.
+   *
+   * @param from smallest opening in eighths, 0 to 8
+   * @param to widest opening in eighths, {@code from} to 8
+   * @return the band
+   * @throws IllegalArgumentException if one is out of range
+   */
+  public static ThrottleBand eighths(int from, int to) {
+    return new ThrottleBand(ThrottleOpening.ofEighths(from), ThrottleOpening.ofEighths(to));
+  }
+
+  /**
+   * A single opening.
+   *
+   * @param throttle the opening
+   * @return the band that holds it alone
+   */
+  public static ThrottleBand at(ThrottleOpening throttle) {
+    return new ThrottleBand(throttle, throttle);
+  }
+
+  /**
+   * Whether the band holds an opening.
+   *
+   * @param throttle the opening
+   * @return true if it does
+   */
+  public boolean contains(ThrottleOpening throttle) {
+    return from.compareTo(throttle) <= 0 && throttle.compareTo(to) <= 0;
+  }
+}

@@ -1,0 +1,22 @@
+package dev.jetting.rules;
+
+import java.util.Objects;
+
+/**
+ * A waiver that waived nothing: told, so that nobody believes himself covered by it.
+ *
+ * @param waiver the waiver
+ * @param why it has expired, names no rule of the rulebook, or met no finding
+ */
+public record UnusedWaiver(Waiver waiver, String why) {
+  /**
+   * Checks for nulls.
+   *
+   * @param waiver the waiver
+   * @param why it has expired, names no rule of the rulebook, or met no finding
+   */
+  public UnusedWaiver {
+    Objects.requireNonNull(waiver, "waiver");
+    Objects.requireNonNull(why, "why");
+  }
+}

@@ -1,0 +1,44 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.air.AirFormula;
+import dev.jetting.units.Altitude;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.Temperature;
+import java.util.Optional;
+
+/** Air in JSON: by barometer or by altitude; by CIPM-2007 unless it names another formula. */
+record AirForm(
+    Optional<Pressure> pressure,
+    Optional<Altitude> altitude,
+    Temperature temperature,
+    RelativeHumidity humidity,
+    Optional<AirFormula> formula) {
+
+  AirForm {
+    if (pressure.isPresent() == altitude.isPresent()) {
+      throw new IllegalArgumentException(
+          "air with "
+              + (pressure.isPresent() ? "both pressure and altitude" : "no pressure")
+              + ": allowed one of pressure and altitude");
+    }
+  }
+
+  static AirForm of(Air air) {
+    return new AirForm(
+        Optional.of(air.pressure()),
+        Optional.empty(),
+        air.temperature(),
+        air.humidity(),
+        Optional.of(air.formula()));
+  }
+
+  Air air() {
+    Air air =
+        altitude
+            .map(height -> Air.at(height, temperature, humidity))
+            .orElseGet(() -> Air.of(pressure.orElseThrow(), temperature, humidity));
+    return air.withFormula(formula.orElse(AirFormula.CIPM_2007));
+  }
+}

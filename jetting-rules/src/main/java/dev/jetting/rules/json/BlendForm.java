@@ -1,0 +1,20 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.core.fuel.FuelBlend;
+import dev.jetting.core.fuel.FuelShare;
+import java.util.List;
+
+/** A blend in JSON. */
+record BlendForm(FuelBlend.Basis basis, List<FuelShare> shares) {
+
+  static BlendForm of(FuelBlend blend) {
+    return new BlendForm(blend.basis(), blend.shares());
+  }
+
+  FuelBlend blend() {
+    return switch (basis) {
+      case VOLUME -> FuelBlend.byVolume(shares);
+      case MASS -> FuelBlend.byMass(shares);
+    };
+  }
+}

@@ -1,0 +1,112 @@
+package dev.jetting.rules.json;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.JsonMappingException;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+
+/** Reads and writes one kind of document. Immutable and thread-safe. */
+final class Codec<T> {
+
+  private static final char BYTE_ORDER_MARK = '\ufeff';
+  private static final int CHUNK = 8192;
+  private static final DefaultIndenter INDENTER = new DefaultIndenter("  ", "\n");
+
+  private final Class<T> type;
+  private final Map<String, String> header;
+  private final Limits limits;
+  private final JsonFactory factory;
+  private final ObjectReader reader;
+  private final ObjectWriter writer;
+
+  /**
+   * @param header fields of the root that are looked at before anything else, with the one value
+   *     that each must have, as it is written
+   */
+  Codec(Class<T> type, JettingModule module, Map<String, String> header, Limits limits) {
+    this.type = type;
+    this.header = header;
+    this.limits = limits;
+    this.factory = Document.factory(limits);
+    JsonMapper mapper = JsonMapper.builder(factory).addModule(module).build();
+    this.reader = mapper.readerFor(type);
+    this.writer =
+        mapper.writer(
+            new DefaultPrettyPrinter(
+                    Separators.createDefaultInstance()
+                        .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                        .withObjectEmptySeparator("")
+                        .withArrayEmptySeparator(""))
+                .withObjectIndenter(INDENTER)
+                .withArrayIndenter(INDENTER));
+  }
+
+  T read(String text) {
+    Document document = Document.of(text, factory, limits);
+    checkHeader(document);
+    try {
+      return reader.readValue(text);
+    } catch (JsonProcessingException | IllegalArgumentException | IllegalStateException e) {
+      throw new Failures(document, Expected.root(type)).of(e);
+    }
+  }
+
+  T read(Reader in) throws IOException {
+    StringBuilder text = new StringBuilder();
+    char[] chunk = new char[CHUNK];
+    for (int n = in.read(chunk); n >= 0 && text.length() <= limits.characters(); ) {
+      text.append(chunk, 0, n);
+      n = in.read(chunk);
+    }
+    boolean marked = text.length() > 0 && text.charAt(0) == BYTE_ORDER_MARK;
+    return read(marked ? text.substring(1) : text.toString());
+  }
+
+  T read(InputStream in) throws IOException {
+    try {
+      // A decoder reports what is no UTF-8; a charset would put something else in its place.
+      return read(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
+    } catch (CharacterCodingException e) {
+      throw new JsonInputException(
+          Path.ROOT.toString(), "bytes that are not UTF-8", "", "UTF-8", 1, 1);
+    }
+  }
+
+  private void checkHeader(Document document) {
+    Document.Spot root = document.at(Path.ROOT);
+    if (!root.isObject()) {
+      throw root.refused(Path.ROOT, root.value(), Expected.root(type).allowed());
+    }
+    header.forEach(
+        (field, value) -> {
+          Path path = Path.ROOT.child(field);
+          Document.Spot spot = document.at(path);
+          if (!spot.value().equals(value)) {
+            throw spot.refused(path, spot.found() ? spot.value() : Failures.MISSING, value);
+          }
+        });
+  }
+
+  String write(T value) {
+    try {
+      return writer.writeValueAsString(value) + "\n";
+    } catch (JsonMappingException e) {
+      throw new IllegalArgumentException(Path.of(e.getPath()) + ": " + e.getOriginalMessage(), e);
+    } catch (JsonProcessingException e) {
+      throw new UncheckedIOException(e); // a string has no I/O to fail
+    }
+  }
+}

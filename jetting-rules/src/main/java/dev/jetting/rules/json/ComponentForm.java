@@ -1,0 +1,70 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.core.fuel.ElementalComposition;
+import dev.jetting.core.fuel.FuelComponent;
+import dev.jetting.core.fuel.ViscosityPoint;
+import dev.jetting.core.parts.Coefficient;
+import java.util.List;
+import java.util.Optional;
+
+/** A component of a fuel in JSON: its air-fuel ratio follows from the atoms, or is stated. */
+record ComponentForm(
+    String id,
+    Optional<Composition> composition,
+    Optional<Coefficient> stoichiometricRatio,
+    Coefficient density,
+    Coefficient thermalExpansion,
+    List<ViscosityPoint> viscosity) {
+
+  /** Atoms, and where that comes from. */
+  record Composition(double carbon, double hydrogen, double oxygen, String source) {
+
+    ElementalComposition elements() {
+      return new ElementalComposition(carbon, hydrogen, oxygen);
+    }
+  }
+
+  ComponentForm {
+    if (composition.isPresent() == stoichiometricRatio.isPresent()) {
+      throw new IllegalArgumentException(
+          "fuel component "
+              + id
+              + (composition.isPresent()
+                  ? " with both composition and stoichiometricRatio"
+                  : " without composition")
+              + ": allowed one of composition and stoichiometricRatio");
+    }
+  }
+
+  static ComponentForm of(FuelComponent component) {
+    Optional<Composition> composition =
+        component.composition().map(elements -> composition(component, elements));
+    return new ComponentForm(
+        component.id(),
+        composition,
+        composition.isPresent() ? Optional.empty() : Optional.of(component.stoichiometricRatio()),
+        component.density(),
+        component.thermalExpansion(),
+        component.viscosityPoints());
+  }
+
+  /** The note of a ratio worked out from atoms names them and then, after "; ", their source. */
+  private static Composition composition(FuelComponent component, ElementalComposition elements) {
+    String beforeSource = "; ";
+    String note = component.stoichiometricRatio().note();
+    return new Composition(
+        elements.carbon(),
+        elements.hydrogen(),
+        elements.oxygen(),
+        note.substring(note.indexOf(beforeSource) + beforeSource.length()));
+  }
+
+  FuelComponent component() {
+    FuelComponent.Builder builder =
+        FuelComponent.builder(id).density(density).thermalExpansion(thermalExpansion);
+    composition.ifPresent(c -> builder.composition(c.elements(), c.source()));
+    stoichiometricRatio.ifPresent(builder::stoichiometricRatio);
+    viscosity.forEach(point -> builder.viscosity(point.temperature(), point.viscosity()));
+    return builder.build();
+  }
+}

@@ -1,0 +1,113 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.rules.Measure;
+import dev.jetting.units.Quantity;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What should stand at a place of a document.
+ *
+ * @param type the type, with its type arguments
+ * @param id whether it is the id of a part
+ */
+record Expected(Type type, boolean id) {
+
+  static Expected root(Class<?> type) {
+    return new Expected(type, false);
+  }
+
+  static boolean isId(RecordComponent component) {
+    return component.getType() == String.class && component.getName().equals("id");
+  }
+
+  /** What should stand at a path below; as far along it as the type knows the way. */
+  Expected at(Path path) {
+    Expected here = this;
+    for (Object step : path.steps()) {
+      Optional<Expected> next = here.step(step);
+      if (next.isEmpty()) {
+        return here;
+      }
+      here = next.get();
+    }
+    return here;
+  }
+
+  private Optional<Expected> step(Object step) {
+    Class<?> raw = raw();
+    if (raw == List.class || raw == Map.class) {
+      Type[] arguments = ((ParameterizedType) type).getActualTypeArguments();
+      return Optional.of(new Expected(content(arguments[arguments.length - 1]), false));
+    }
+    return components()
+        .filter(component -> component.getName().equals(step))
+        .map(component -> new Expected(content(component.getGenericType()), isId(component)))
+        .findFirst();
+  }
+
+  private static Type content(Type type) {
+    return type instanceof ParameterizedType p && p.getRawType() == Optional.class
+        ? p.getActualTypeArguments()[0]
+        : type;
+  }
+
+  private Class<?> raw() {
+    return (Class<?>) (type instanceof ParameterizedType p ? p.getRawType() : type);
+  }
+
+  private Stream<RecordComponent> components() {
+    Class<?> raw = raw();
+    Class<?> form =
+        Quantity.class.isAssignableFrom(raw)
+            ? Measure.class
+            : Form.of(raw).<Class<?>>map(Form::form).orElse(raw);
+    return form.isRecord() ? Stream.of(form.getRecordComponents()) : Stream.empty();
+  }
+
+  /** The fields of an object here, in their order. */
+  List<String> fields() {
+    return components().map(RecordComponent::getName).toList();
+  }
+
+  /** What is allowed here, for people. */
+  String allowed() {
+    Class<?> raw = raw();
+    if (Quantity.class.isAssignableFrom(raw)) {
+      return Quantities.allowed(raw);
+    }
+    if (raw.isEnum()) {
+      return quoted(Enums.names(raw));
+    }
+    if (raw == double.class) {
+      return "a finite number";
+    }
+    if (raw == int.class) {
+      return "a whole number";
+    }
+    if (raw == String.class) {
+      return id ? "a text of at most " + Scalars.LONGEST_ID + " characters" : "a text";
+    }
+    if (raw == List.class) {
+      return "an array";
+    }
+    if (raw == Map.class) {
+      return "an object";
+    }
+    Map<String, ?> shorthands = Shorthands.of(raw);
+    return (shorthands.isEmpty() ? "" : quoted(shorthands.keySet()) + " or ")
+        + "an object with "
+        + String.join(", ", fields());
+  }
+
+  private static String quoted(Collection<String> names) {
+    return names.stream().map(name -> '"' + name + '"').collect(Collectors.joining(", "));
+  }
+}

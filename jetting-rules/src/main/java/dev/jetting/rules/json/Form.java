@@ -1,0 +1,76 @@
+package dev.jetting.rules.json;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import dev.jetting.core.air.Air;
+import dev.jetting.core.fuel.Fuel;
+import dev.jetting.core.fuel.FuelBlend;
+import dev.jetting.core.fuel.FuelComponent;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.Waiver;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * The record that stands in JSON for a type that is no record, or whose own components are not what
+ * a person should have to write.
+ *
+ * @param type the type
+ * @param form its stand-in; checks what the type itself does not
+ * @param write from the type to its stand-in
+ * @param read from the stand-in to the type
+ * @param <T> the type
+ * @param <F> its stand-in
+ */
+record Form<T, F extends Record>(
+    Class<T> type, Class<F> form, Function<T, F> write, Function<F, T> read) {
+
+  static final List<Form<?, ?>> ALL =
+      List.of(
+          new Form<>(SetupSheet.class, SheetForm.class, SheetForm::of, SheetForm::sheet),
+          new Form<>(PartsAtHand.class, PartsForm.class, PartsForm::of, PartsForm::parts),
+          new Form<>(Waiver.class, WaiverForm.class, WaiverForm::of, WaiverForm::waiver),
+          new Form<>(Air.class, AirForm.class, AirForm::of, AirForm::air),
+          new Form<>(Fuel.class, FuelForm.class, FuelForm::of, FuelForm::fuel),
+          new Form<>(FuelBlend.class, BlendForm.class, BlendForm::of, BlendForm::blend),
+          new Form<>(
+              FuelComponent.class,
+              ComponentForm.class,
+              ComponentForm::of,
+              ComponentForm::component));
+
+  static Optional<Form<?, ?>> of(Class<?> type) {
+    return ALL.stream().filter(form -> form.type().equals(type)).findFirst();
+  }
+
+  JsonSerializer<T> serializer() {
+    return new JsonSerializer<>() {
+      @Override
+      public void serialize(T value, JsonGenerator out, SerializerProvider provider)
+          throws IOException {
+        provider.defaultSerializeValue(write.apply(value), out);
+      }
+    };
+  }
+
+  JsonDeserializer<T> deserializer() {
+    return new JsonDeserializer<>() {
+      @Override
+      public Class<?> handledType() {
+        return type;
+      }
+
+      @Override
+      public T deserialize(JsonParser in, DeserializationContext context) throws IOException {
+        return read.apply(context.readValue(in, form));
+      }
+    };
+  }
+}

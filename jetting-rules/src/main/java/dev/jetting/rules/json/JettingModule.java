@@ -1,0 +1,72 @@
+package dev.jetting.rules.json;
+
+import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.module.SimpleModule;
+import dev.jetting.units.Quantity;
+import java.io.Serial;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Lets a Jackson mapper of the caller's own write and read setup sheets, reports and everything in
+ * them, in the form of {@link ReportJson}. It is strict about the types of this library and leaves
+ * all others alone, but for {@link Optional}, which it writes as its content or not at all.
+ *
+ * <p>Not for documents from outside: {@link SheetJson} and {@link ReportJson} have limits of size,
+ * refuse duplicate fields, tell errors in their own words and print the same bytes on every Java;
+ * with a mapper of one's own all that is the mapper's business.
+ */
+public final class JettingModule extends SimpleModule {
+
+  @Serial private static final long serialVersionUID = 1L;
+
+  /** A module that writes a quantity with a unit as an object of value and unit. */
+  public JettingModule() {
+    this(new Quantities.MeasureSerializer());
+  }
+
+  /** A module that writes quantities as texts. */
+  static JettingModule ofTexts() {
+    return new JettingModule(new Quantities.TextSerializer());
+  }
+
+  private JettingModule(JsonSerializer<Quantity<?>> quantities) {
+    super("jetting");
+    add(Quantity.class, quantities);
+    Quantities.PARSERS.forEach(this::addQuantity);
+    Form.ALL.forEach(this::addForm);
+    add(Optional.class, new Optionals.Serializer());
+    add(Optional.class, new Optionals.Deserializer(null));
+    setDeserializerModifier(new ObjectDeserializer.Modifier());
+  }
+
+  private void addQuantity(
+      Class<? extends Quantity<?>> type, Function<String, ? extends Quantity<?>> parse) {
+    add(type, new Quantities.Deserializer<>(type, parse));
+  }
+
+  private <T> void addForm(Form<T, ?> form) {
+    addSerializer(form.type(), form.serializer());
+    addDeserializer(form.type(), form.deserializer());
+  }
+
+  /** The type tokens of generic types are raw. */
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  private void add(Class<?> type, JsonSerializer<?> serializer) {
+    addSerializer((Class) type, (JsonSerializer) serializer);
+  }
+
+  @SuppressWarnings({"unchecked", "rawtypes"})
+  private void add(Class<?> type, JsonDeserializer<?> deserializer) {
+    addDeserializer((Class) type, (JsonDeserializer) deserializer);
+  }
+
+  @Override
+  public void setupModule(SetupContext context) {
+    super.setupModule(context);
+    context.addSerializers(new Enums.Writers());
+    context.addDeserializers(new Enums.Readers());
+    context.insertAnnotationIntrospector(new StrictIntrospector());
+  }
+}

@@ -1,0 +1,51 @@
+package dev.jetting.rules.json;
+
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.databind.BeanDescription;
+import com.fasterxml.jackson.databind.DeserializationConfig;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.deser.BeanDeserializerModifier;
+import com.fasterxml.jackson.databind.deser.std.DelegatingDeserializer;
+import java.io.IOException;
+import java.io.Serial;
+
+/** Reads an object, or the name of one; nothing else. */
+final class ObjectDeserializer extends DelegatingDeserializer {
+
+  @Serial private static final long serialVersionUID = 1L;
+
+  private ObjectDeserializer(JsonDeserializer<?> delegate) {
+    super(delegate);
+  }
+
+  @Override
+  protected JsonDeserializer<?> newDelegatingInstance(JsonDeserializer<?> delegate) {
+    return new ObjectDeserializer(delegate);
+  }
+
+  @Override
+  public Object deserialize(JsonParser in, DeserializationContext context) throws IOException {
+    if (in.hasToken(JsonToken.START_OBJECT)) {
+      return super.deserialize(in, context);
+    }
+    Object named =
+        in.hasToken(JsonToken.VALUE_STRING) ? Shorthands.of(handledType()).get(in.getText()) : null;
+    return named == null ? context.handleUnexpectedToken(handledType(), in) : named;
+  }
+
+  /** Puts it before every record of the project and everything that has a form. */
+  static final class Modifier extends BeanDeserializerModifier {
+
+    @Serial private static final long serialVersionUID = 1L;
+
+    @Override
+    public JsonDeserializer<?> modifyDeserializer(
+        DeserializationConfig config, BeanDescription description, JsonDeserializer<?> found) {
+      Class<?> type = description.getBeanClass();
+      boolean object = Form.of(type).isPresent() || (type.isRecord() && Ours.is(type));
+      return object ? new ObjectDeserializer(found) : found;
+    }
+  }
+}

@@ -1,0 +1,40 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.JetBore;
+import java.util.List;
+import java.util.Optional;
+
+/** Parts at hand in JSON: a list that is left out is one that nobody told. */
+record PartsForm(
+    Optional<List<JetBore>> pilotJets,
+    Optional<List<Cutaway>> cutaways,
+    Optional<List<NeedleJet>> needleJets,
+    Optional<List<Needle>> needles,
+    Optional<List<JetBore>> mainJets) {
+
+  static PartsForm of(PartsAtHand parts) {
+    return new PartsForm(
+        told(parts.pilotJets()),
+        told(parts.cutaways()),
+        told(parts.needleJets()),
+        told(parts.needles()),
+        told(parts.mainJets()));
+  }
+
+  private static <P> Optional<List<P>> told(List<P> parts) {
+    return Optional.of(parts).filter(list -> !list.isEmpty());
+  }
+
+  PartsAtHand parts() {
+    return new PartsAtHand(
+        pilotJets.orElse(List.of()),
+        cutaways.orElse(List.of()),
+        needleJets.orElse(List.of()),
+        needles.orElse(List.of()),
+        mainJets.orElse(List.of()));
+  }
+}

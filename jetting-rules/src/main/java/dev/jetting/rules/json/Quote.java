@@ -1,0 +1,58 @@
+package dev.jetting.rules.json;
+
+import java.util.HexFormat;
+
+/** Text from a document, made safe to show on one line. */
+final class Quote {
+
+  private static final int LONGEST = 60;
+  private static final int LONGEST_MESSAGE = 100;
+  private static final String ALLOWED = ": allowed ";
+
+  private Quote() {}
+
+  /** Shortened, control characters and lone surrogates escaped. */
+  static String plain(String text) {
+    return shortened(text, LONGEST);
+  }
+
+  static String quoted(String text) {
+    return '"' + plain(text) + '"';
+  }
+
+  /** What is wrong, in a message of the form that this library's checks use. */
+  static String problem(String message) {
+    int end = message.lastIndexOf(ALLOWED);
+    return shortened(end < 0 ? message : message.substring(0, end), LONGEST_MESSAGE);
+  }
+
+  /** What is allowed, in a message of the form that this library's checks use; may be empty. */
+  static String allowed(String message) {
+    int end = message.lastIndexOf(ALLOWED);
+    return end < 0 ? "" : shortened(message.substring(end + ALLOWED.length()), 2 * LONGEST_MESSAGE);
+  }
+
+  private static String shortened(String text, int longest) {
+    StringBuilder safe = new StringBuilder();
+    text.codePoints().limit(longest).forEach(c -> append(safe, c));
+    if (text.codePoints().skip(longest).findAny().isPresent()) {
+      safe.append('…');
+    }
+    return safe.toString();
+  }
+
+  private static void append(StringBuilder safe, int c) {
+    switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR -> {
+        for (char unit : Character.toChars(c)) {
+          safe.append("\\u").append(HexFormat.of().toHexDigits(unit));
+        }
+      }
+      default -> safe.appendCodePoint(c);
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package dev.jetting.rules.json;
+
+import com.google.common.collect.ImmutableMap;
+import dev.jetting.core.air.Air;
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.fuel.Fuel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.Riding;
+import java.util.Map;
+import java.util.Optional;
+
+/** A setup sheet in JSON: the four things in the setup stand beside the others. */
+record SheetForm(
+    String format,
+    int schemaVersion,
+    String title,
+    Engine engine,
+    Setting setting,
+    Air air,
+    Fuel fuel,
+    Riding riding,
+    Optional<PartsAtHand> parts) {
+
+  static final String FORMAT = "jetting setup sheet";
+  static final int VERSION = 1;
+
+  /** The fields that tell a sheet from other documents, as they are written. */
+  static final Map<String, String> HEADER =
+      ImmutableMap.of("format", '"' + FORMAT + '"', "schemaVersion", String.valueOf(VERSION));
+
+  SheetForm {
+    if (!format.equals(FORMAT)) {
+      throw new IllegalArgumentException("format of another document: allowed \"" + FORMAT + '"');
+    }
+    if (schemaVersion != VERSION) {
+      throw new IllegalArgumentException("schemaVersion " + schemaVersion + ": allowed " + VERSION);
+    }
+  }
+
+  static SheetForm of(SetupSheet sheet) {
+    Setup setup = sheet.setup();
+    return new SheetForm(
+        FORMAT,
+        VERSION,
+        sheet.title(),
+        setup.engine(),
+        setup.setting(),
+        setup.air(),
+        setup.fuel(),
+        sheet.riding(),
+        Optional.of(sheet.parts()).filter(parts -> !parts.equals(PartsAtHand.unknown())));
+  }
+
+  SetupSheet sheet() {
+    return new SetupSheet(
+        title, new Setup(engine, setting, air, fuel), riding, parts.orElse(PartsAtHand.unknown()));
+  }
+}

@@ -1,0 +1,87 @@
+package dev.jetting.rules.json;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonSetter;
+import com.fasterxml.jackson.annotation.Nulls;
+import com.fasterxml.jackson.databind.JavaType;
+import com.fasterxml.jackson.databind.introspect.Annotated;
+import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
+import com.fasterxml.jackson.databind.introspect.AnnotatedParameter;
+import com.fasterxml.jackson.databind.introspect.NopAnnotationIntrospector;
+import java.io.Serial;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What annotations would say on the project's records, had they any: every component must be there
+ * unless it is optional, none may be null, numbers and texts are read as they are written.
+ */
+final class StrictIntrospector extends NopAnnotationIntrospector {
+
+  @Serial private static final long serialVersionUID = 1L;
+
+  @Override
+  public @Nullable Boolean hasRequiredMarker(AnnotatedMember member) {
+    return isOurs(member) ? member.getRawType() != Optional.class : null;
+  }
+
+  @Override
+  public JsonSetter.Value findSetterInfo(Annotated annotated) {
+    if (!isOurs(annotated)) {
+      return JsonSetter.Value.empty();
+    }
+    // What refuses null would refuse absence too; an optional refuses null by itself.
+    Nulls values = annotated.getRawType() == Optional.class ? Nulls.DEFAULT : Nulls.FAIL;
+    return JsonSetter.Value.forValueNulls(values, Nulls.FAIL);
+  }
+
+  @Override
+  public JsonInclude.Value findPropertyInclusion(Annotated annotated) {
+    return isOurs(annotated) && annotated.getRawType() == Optional.class
+        ? JsonInclude.Value.construct(JsonInclude.Include.NON_EMPTY, null)
+        : JsonInclude.Value.empty();
+  }
+
+  @Override
+  public @Nullable Object findDeserializer(Annotated annotated) {
+    if (!isOurs(annotated)) {
+      return null;
+    }
+    return annotated instanceof AnnotatedParameter parameter && isId(parameter)
+        ? Scalars.ID
+        : reader(annotated.getRawType());
+  }
+
+  @Override
+  public @Nullable Object findContentDeserializer(Annotated annotated) {
+    JavaType content = isOurs(annotated) ? annotated.getType().getContentType() : null;
+    return content == null ? null : reader(content.getRawClass());
+  }
+
+  @Override
+  public @Nullable Object findSerializer(Annotated annotated) {
+    return isOurs(annotated) && annotated.getRawType() == double.class
+        ? Scalars.FINITE_NUMBER
+        : null;
+  }
+
+  private static @Nullable Object reader(Class<?> type) {
+    if (type == double.class) {
+      return Scalars.NUMBER;
+    }
+    if (type == int.class) {
+      return Scalars.WHOLE_NUMBER;
+    }
+    return type == String.class ? Scalars.TEXT : null;
+  }
+
+  private static boolean isId(AnnotatedParameter parameter) {
+    return Expected.isId(parameter.getDeclaringClass().getRecordComponents()[parameter.getIndex()]);
+  }
+
+  private static boolean isOurs(Annotated annotated) {
+    return annotated instanceof AnnotatedMember member
+        && member.getDeclaringClass().isRecord()
+        && Ours.is(member.getDeclaringClass());
+  }
+}

@@ -1,0 +1,2 @@
+/** The rules API: sheets, assessed settings, rules, rulebooks, findings and reports. */
+package dev.jetting.rules;

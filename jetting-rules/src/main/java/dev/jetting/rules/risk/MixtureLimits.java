@@ -1,0 +1,70 @@
+package dev.jetting.rules.risk;
+
+import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.ThrottleOpening;
+import java.util.Map;
+
+/**
+ * How lean and how rich is too much: a policy that a caller may replace.
+ *
+ * <p>No published lean limit of a two-stroke over its throttle range was found; {@link #assumed()}
+ * is this project's own assumption. An engine builder's word goes before it.
+ */
+public interface MixtureLimits {
+
+  /**
+   * The leanest mixture that does no harm.
+   *
+   * @param throttle throttle opening
+   * @param need the mixture the engine should get
+   * @return the limit; a leaner mixture is dangerous
+   */
+  Lambda lean(ThrottleOpening throttle, MixtureNeed need);
+
+  /**
+   * The richest mixture on which the engine runs cleanly.
+   *
+   * @param throttle throttle opening
+   * @param need the mixture the engine should get
+   * @return the limit; on a richer mixture the engine four-strokes and fouls its plug
+   */
+  Lambda rich(ThrottleOpening throttle, MixtureNeed need);
+
+  /**
+   * The leanest mixture on the pilot's fuel alone that does no harm on the overrun after a long
+   * open run.
+   *
+   * @param need the mixture the engine should get
+   * @return the limit
+   */
+  Lambda overrun(MixtureNeed need);
+
+  /**
+   * What the limits rest on.
+   *
+   * @return each coefficient by its name, in an order that does not change
+   */
+  Map<String, Coefficient> basis();
+
+  /** {@return limits at assumed margins from the mixture that the engine should get} */
+  static MixtureLimits assumed() {
+    return MarginLimits.ASSUMED;
+  }
+
+  /**
+   * Limits at fixed margins from the mixture that the engine should get.
+   *
+   * @param leanMargin lean limit by the λ wanted, more than 1 and less than 3
+   * @param richMargin rich limit by the λ wanted, more than 0 and less than 1
+   * @param overrunMargin λ on the overrun, on the pilot's fuel alone, by the λ wanted at closed
+   *     throttle; more than 0 and less than 3
+   * @return the limits
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  static MixtureLimits margins(
+      Coefficient leanMargin, Coefficient richMargin, Coefficient overrunMargin) {
+    return new MarginLimits(leanMargin, richMargin, overrunMargin);
+  }
+}

@@ -1,0 +1,36 @@
+package dev.jetting.rules.risk;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.units.Probability;
+import java.util.Objects;
+
+/**
+ * What the owner rides and what he accepts.
+ *
+ * @param acceptedRisk accepted probability that the mixture is too lean, at any throttle opening;
+ *     more than 0
+ * @param profile how much of the riding falls on which throttle opening
+ * @param coldest the air of the coldest day and lowest place he rides in
+ * @param hottest the air of the hottest day or highest place he rides in
+ */
+public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldest, Air hottest) {
+
+  /**
+   * Checks the accepted risk.
+   *
+   * @param acceptedRisk accepted probability that the mixture is too lean, at any throttle opening;
+   *     more than 0
+   * @param profile how much of the riding falls on which throttle opening
+   * @param coldest the air of the coldest day and lowest place he rides in
+   * @param hottest the air of the hottest day or highest place he rides in
+   * @throws IllegalArgumentException if it is zero, which no setting can meet
+   */
+  public Riding {
+    Objects.requireNonNull(profile, "profile");
+    Objects.requireNonNull(coldest, "coldest");
+    Objects.requireNonNull(hottest, "hottest");
+    if (acceptedRisk.value() <= 0) {
+      throw new IllegalArgumentException("accepted risk " + acceptedRisk + ": allowed more than 0");
+    }
+  }
+}

@@ -1,0 +1,92 @@
+package dev.jetting.rules.risk;
+
+import com.google.common.collect.Comparators;
+import dev.jetting.units.ThrottleOpening;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * How much of the riding falls on which throttle opening: weights at points, straight between them,
+ * held at the ends. Only their proportions count.
+ *
+ * @param points the points by rising throttle; at least one, and not all without weight
+ */
+public record RidingProfile(List<Point> points) {
+
+  /**
+   * A point of the profile.
+   *
+   * @param throttle throttle opening
+   * @param weight weight there, 0 to 1000
+   */
+  public record Point(ThrottleOpening throttle, double weight) {
+
+    /**
+     * Checks the weight.
+     *
+     * @param throttle throttle opening
+     * @param weight weight there, 0 to 1000
+     * @throws IllegalArgumentException if it is outside 0 to 1000
+     */
+    public Point {
+      if (!(weight >= 0 && weight <= 1000)) {
+        throw new IllegalArgumentException(
+            "weight of the riding profile at " + throttle + ": allowed 0 to 1000");
+      }
+      weight += 0.0; // −0.0 becomes 0.0
+    }
+  }
+
+  /**
+   * Checks the points.
+   *
+   * @param points the points by rising throttle; at least one, and not all without weight
+   * @throws IllegalArgumentException if there is none, their throttle openings do not rise, or no
+   *     weight is more than zero
+   */
+  public RidingProfile {
+    points = List.copyOf(points);
+    boolean rising = Comparators.isInStrictOrder(points, Comparator.comparing(Point::throttle));
+    if (!rising || points.stream().noneMatch(p -> p.weight() > 0)) {
+      throw new IllegalArgumentException(
+          "riding profile "
+              + points
+              + ": allowed points by rising throttle, at least one with a weight above 0");
+    }
+  }
+
+  /**
+   * A profile as this project assumes it for the road: mostly small and middle throttle.
+   *
+   * @return the assumed profile
+   */
+  public static RidingProfile assumedRoad() {
+    return new RidingProfile(
+        List.of(
+            new Point(ThrottleOpening.CLOSED, 1),
+            new Point(ThrottleOpening.ofEighths(1), 3),
+            new Point(ThrottleOpening.ofEighths(4), 2),
+            new Point(ThrottleOpening.FULL, 1)));
+  }
+
+  /**
+   * The weight at a throttle opening.
+   *
+   * @param throttle throttle opening
+   * @return the weight there
+   */
+  public double weightAt(ThrottleOpening throttle) {
+    double share = throttle.share();
+    Point before = points.get(0);
+    for (Point next : points) {
+      if (share <= next.throttle().share()) {
+        double from = before.throttle().share();
+        double to = next.throttle().share();
+        double part = to == from ? 0 : Math.max(0, (share - from) / (to - from));
+        return before.weight() + part * (next.weight() - before.weight());
+      }
+      before = next;
+    }
+    return before.weight();
+  }
+}

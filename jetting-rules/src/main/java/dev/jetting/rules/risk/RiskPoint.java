@@ -1,0 +1,73 @@
+package dev.jetting.rules.risk;
+
+import dev.jetting.core.mixture.Circuit;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.PartEffect;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.Probability;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The lean risk at one throttle opening.
+ *
+ * @param mixture the mixture there, by the model
+ * @param spread standard deviation of ln λ: near enough, the relative uncertainty of λ
+ * @param leanLimit the leanest mixture that does no harm there
+ * @param richLimit the richest mixture on which the engine runs cleanly there
+ * @param leanRisk probability that the true mixture is leaner than the lean limit
+ * @param effects what each part does there
+ */
+public record RiskPoint(
+    MixturePoint mixture,
+    double spread,
+    Lambda leanLimit,
+    Lambda richLimit,
+    Probability leanRisk,
+    List<PartEffect> effects) {
+
+  /**
+   * Copies the effects.
+   *
+   * @param mixture the mixture there, by the model
+   * @param spread standard deviation of ln λ: near enough, the relative uncertainty of λ
+   * @param leanLimit the leanest mixture that does no harm there
+   * @param richLimit the richest mixture on which the engine runs cleanly there
+   * @param leanRisk probability that the true mixture is leaner than the lean limit
+   * @param effects what each part does there
+   */
+  public RiskPoint {
+    effects = List.copyOf(effects);
+  }
+
+  /**
+   * The circuit in charge: the one whose parts together have the most authority.
+   *
+   * @return the circuit; of equals the one further down the throttle range
+   */
+  public Circuit inCharge() {
+    Map<Circuit, Double> sums = new EnumMap<>(Circuit.class);
+    effects.forEach(e -> sums.merge(e.part().circuit(), e.authority(), Double::sum));
+    Circuit most = Circuit.PILOT;
+    for (Map.Entry<Circuit, Double> entry : sums.entrySet()) {
+      if (entry.getValue() > sums.getOrDefault(most, 0.0)) {
+        most = entry.getKey();
+      }
+    }
+    return most;
+  }
+
+  /** {@return λ at the lower end of the band that holds it with 90 % probability} */
+  public double richEnd() {
+    return mixture.lambda().value() * StrictMath.exp(-NORMAL_95 * spread);
+  }
+
+  /** {@return λ at the upper end of the band that holds it with 90 % probability} */
+  public double leanEnd() {
+    return mixture.lambda().value() * StrictMath.exp(NORMAL_95 * spread);
+  }
+
+  /** The 95 % quantile of the standard normal distribution (from any table). */
+  private static final double NORMAL_95 = 1.6448536269514722;
+}

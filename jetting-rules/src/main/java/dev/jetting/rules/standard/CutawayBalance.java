@@ -1,0 +1,73 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.TradeStyle;
+
+/** Cutaway and needle jet must ask for the same correction. */
+final class CutawayBalance {
+
+  private static final ThrottleBand LOW =
+      new ThrottleBand(ThrottleOpening.ofShare(1 / 16.0), ThrottleOpening.ofShare(3 / 16.0));
+  private static final ThrottleBand MIDDLE =
+      new ThrottleBand(ThrottleOpening.ofShare(3 / 8.0), ThrottleOpening.ofShare(5 / 8.0));
+  private static final ThrottleBand BOTH = new ThrottleBand(LOW.from(), MIDDLE.to());
+
+  static final Rule RULE =
+      Rule.named("cutaway-balance")
+          .title("Cutaway out of balance with the needle jet")
+          .rationale(
+              "The cutaway rules the first quarter of the throttle, the needle jet and needle what"
+                  + " follows. Where one is lean and the other rich, the engine stumbles between"
+                  + " them, and a rider who cures one end with the other makes it worse.")
+          .within(BOTH)
+          .judging(CutawayBalance::judge);
+
+  private CutawayBalance() {}
+
+  private static Outcome judge(AssessedSetting setting) {
+    double low = offset(setting, LOW);
+    double middle = offset(setting, MIDDLE);
+    double imbalance = low - middle;
+    double limit = Limits.BALANCE.value();
+    if (Math.abs(imbalance) <= limit) {
+      return Outcome.passed();
+    }
+    boolean leanLow = imbalance > 0;
+    return Outcome.failed(
+        Finding.above(
+                "setting.cutaway", Measure.ratio(Math.abs(imbalance)), Measure.ratio(limit), BOTH)
+            .with("cutaway", TradeStyle.cutaway(setting.setting().cutaway()))
+            .with("needleJet", TradeStyle.diameter(setting.setting().needleJet().bore()))
+            .with("by", Remedies.percent(Math.abs(StrictMath.expm1(imbalance))))
+            .with("side", leanLow ? "leaner" : "richer")
+            .says(
+                "With {cutaway} and needle jet {needleJet} the first fifth of the throttle is {by}"
+                    + " {side} than the middle, each by what it should be.",
+                leanLow
+                    ? "Fit a slide with less cutaway, or a bigger needle jet with a leaner clip"
+                        + " groove; the slide first."
+                    : "Fit a slide with more cutaway, from the rich side and one step at a time."));
+  }
+
+  /** Mean of ln (λ by λ wanted) over a band. */
+  private static double offset(AssessedSetting setting, ThrottleBand band) {
+    MixtureNeed need = setting.setup().engine().need();
+    return setting.within(band).profile().points().stream()
+        .mapToDouble(point -> offset(point, need))
+        .average()
+        .orElse(0);
+  }
+
+  private static double offset(RiskPoint point, MixtureNeed need) {
+    double wanted = need.at(point.mixture().throttle()).value();
+    return StrictMath.log(point.mixture().lambda().value() / wanted);
+  }
+}

@@ -1,0 +1,76 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.parts.FloatValve;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.Severity;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.TradeStyle;
+
+/** What the jets pass must first pass the float valve. */
+final class FloatValveFlow {
+
+  private static final ThrottleBand FULL = ThrottleBand.at(ThrottleOpening.FULL);
+
+  /** Standard acceleration of free fall, m/s². */
+  private static final double GRAVITY = 9.80665;
+
+  static final Rule RULE =
+      Rule.named("float-valve-flow")
+          .title("Float valve too small for full throttle")
+          .rationale(
+              "Where the float valve passes less than the jets, the level falls on a long open run:"
+                  + " the engine starts rich enough and goes lean after some seconds, at full load.")
+          .severity(Severity.DANGER)
+          .within(FULL)
+          .judging(FloatValveFlow::judge);
+
+  private FloatValveFlow() {}
+
+  private static Outcome judge(AssessedSetting setting) {
+    MixturePoint open = setting.mixture(ThrottleOpening.FULL);
+    double density =
+        setting
+            .setup()
+            .fuel()
+            .density(setting.setup().air().temperature())
+            .kilogramsPerCubicMetre();
+    double litresPerHour =
+        (open.mainFuelFlow().kilogramsPerSecond() + open.pilotFuelFlow().kilogramsPerSecond())
+            / density
+            * 3.6e6;
+    FloatValve valve = setting.setting().carburettor().floatValve();
+    double capacity = capacity(valve);
+    double limit = capacity / Limits.FLOAT_VALVE_RESERVE.value();
+    if (litresPerHour <= limit) {
+      return Outcome.passed();
+    }
+    return Outcome.failed(
+        Finding.above(
+                "setting.carburettor.floatValve",
+                new Measure(litresPerHour, "L/h"),
+                new Measure(limit, "L/h"),
+                FULL)
+            .with("seat", TradeStyle.diameter(valve.seat()))
+            .with("flow", new Measure(litresPerHour, "L/h"))
+            .with("capacity", new Measure(capacity, "L/h"))
+            .says(
+                "Full throttle draws {flow}; the float valve of {seat} passes {capacity} from an"
+                    + " almost empty tank, too little reserve.",
+                "Fit a bigger float valve, and check tap, filter and hose; until then no long open"
+                    + " runs."));
+  }
+
+  /** Flow in L/h under the head of the tank: Cd A √(2 g h). */
+  private static double capacity(FloatValve valve) {
+    double seat = valve.seat().millimetres() * 1e-3;
+    double head = valve.supplyHead().millimetres() * 1e-3;
+    double speed = Math.sqrt(2 * GRAVITY * head);
+    return valve.discharge().value() * Math.PI / 4 * seat * seat * speed * 3.6e6;
+  }
+}

@@ -1,0 +1,84 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.core.mixture.Circuit;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.Severity;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.Probability;
+import dev.jetting.units.TradeStyle;
+import java.util.List;
+import java.util.Objects;
+import org.hipparchus.distribution.continuous.NormalDistribution;
+
+/** The first question of all: is the mixture too lean at any throttle opening? */
+final class LeanAnywhere {
+
+  static final Rule RULE =
+      Rule.named("lean-anywhere")
+          .title("Too lean somewhere in the throttle range")
+          .rationale(
+              "A lean two-stroke runs hot, loses the oil that comes with the fuel, and seizes or"
+                  + " burns a hole in its piston. It is dangerous at the one throttle opening where"
+                  + " it is lean, however rich it is elsewhere.")
+          .severity(Severity.DANGER)
+          .judging(LeanAnywhere::judge);
+
+  private LeanAnywhere() {}
+
+  private static Outcome judge(AssessedSetting setting) {
+    Probability accepted = setting.sheet().riding().acceptedRisk();
+    return Outcome.of(
+        Bands.where(setting.profile().points(), point -> point.leanRisk().compareTo(accepted) > 0)
+            .stream()
+            .map(run -> finding(run, setting, accepted))
+            .toList());
+  }
+
+  private static Finding finding(
+      List<RiskPoint> run, AssessedSetting setting, Probability accepted) {
+    RiskPoint worst = worst(run);
+    return Finding.above(
+            subject(worst.inCharge()),
+            Measure.ratio(worst.leanRisk().value()),
+            Measure.ratio(accepted.value()),
+            Bands.of(run))
+        .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
+        .with("lambda", Remedies.lambda(worst.mixture().lambda()))
+        .with("limit", Remedies.lambda(worst.leanLimit()))
+        .with("risk", TradeStyle.probability(worst.leanRisk()))
+        .with("accepted", TradeStyle.probability(accepted))
+        .says(
+            "At {throttle} the mixture is {lambda} against a lean limit of {limit}: {risk} risk of"
+                + " being leaner, {accepted} accepted.",
+            Remedies.richer(worst, setting.setting(), need(worst, accepted)));
+  }
+
+  static RiskPoint worst(List<RiskPoint> run) {
+    RiskPoint worst = run.get(0);
+    for (RiskPoint point : run) {
+      worst = point.leanRisk().compareTo(worst.leanRisk()) > 0 ? point : worst;
+    }
+    return worst;
+  }
+
+  /** By how much ln λ must fall there for the risk to be the accepted one. */
+  static double need(RiskPoint point, Probability accepted) {
+    double quantile =
+        new NormalDistribution().inverseCumulativeProbability(Math.min(accepted.value(), 0.999999));
+    double over = StrictMath.log(point.mixture().lambda().value() / point.leanLimit().value());
+    return Math.max(0, over - quantile * point.spread());
+  }
+
+  static String subject(Circuit circuit) {
+    return switch (Objects.requireNonNull(circuit)) {
+      case PILOT -> "setting.pilotJet";
+      case CUTAWAY -> "setting.cutaway";
+      case NEEDLE -> "setting.needle";
+      case MAIN -> "setting.mainJet";
+    };
+  }
+}

@@ -1,0 +1,91 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.Severity;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.TradeStyle;
+import java.util.List;
+
+/** The leanest needle in the leanest needle jet: each may serve, the two together are dangerous. */
+final class LeanestMidRange {
+
+  private static final ThrottleBand MIDDLE =
+      new ThrottleBand(ThrottleOpening.ofShare(1 / 16.0), ThrottleOpening.ofEighths(5));
+
+  static final Rule RULE =
+      Rule.named("two-leanest-mid-range-parts")
+          .title("Leanest needle and leanest needle jet together")
+          .rationale(
+              "Either of the two makes a crisp engine; both together are lean from small to middle"
+                  + " throttle, where one rides for hours, on anything but a very mild engine with a"
+                  + " filter and a restrictive exhaust (common practice, no source).")
+          .severity(Severity.DANGER)
+          .within(MIDDLE)
+          .judging(LeanestMidRange::judge);
+
+  private LeanestMidRange() {}
+
+  private static Outcome judge(AssessedSetting assessed) {
+    PartsAtHand parts = assessed.sheet().parts();
+    Setting setting = assessed.setting();
+    if (parts.needleJets().size() < 2 || parts.needles().size() < 2) {
+      return Outcome.notEvaluated(
+          "parts.needleJets and parts.needles: which ones there are for this carburettor, at least"
+              + " two of each");
+    }
+    if (!leanestJet(setting, parts.needleJets()) || !leanestNeedle(setting, parts.needles())) {
+      return Outcome.passed();
+    }
+    Probability accepted = assessed.sheet().riding().acceptedRisk();
+    RiskPoint worst = assessed.profile().worst();
+    if (worst.leanRisk().compareTo(accepted) <= 0) {
+      return Outcome.passed();
+    }
+    return Outcome.failed(
+        Finding.above(
+                "setting.needleJet",
+                Measure.ratio(worst.leanRisk().value()),
+                Measure.ratio(accepted.value()),
+                MIDDLE)
+            .with("needle", setting.needle().id())
+            .with("needleJet", TradeStyle.diameter(setting.needleJet().bore()))
+            .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
+            .with("risk", TradeStyle.probability(worst.leanRisk()))
+            .says(
+                "Needle {needle} and needle jet {needleJet} are the leanest there are, and together"
+                    + " too lean: {risk} risk at {throttle}.",
+                "Change one of the two for the next richer, the needle jet first."));
+  }
+
+  private static boolean leanestJet(Setting setting, List<NeedleJet> jets) {
+    return jets.stream().noneMatch(jet -> jet.bore().compareTo(setting.needleJet().bore()) < 0);
+  }
+
+  private static boolean leanestNeedle(Setting setting, List<Needle> needles) {
+    double own = fatness(setting, setting.needle());
+    return needles.stream().noneMatch(needle -> fatness(setting, needle) > own);
+  }
+
+  /** Mean area in mm² that a needle, its clip in the middle, fills from closed to half throttle. */
+  private static double fatness(Setting setting, Needle needle) {
+    double hung = (needle.grooves() - 1) / 2.0 * needle.groovePitch().millimetres();
+    double half = setting.carburettor().bore().millimetres() / 2;
+    double sum = 0;
+    for (int i = 0; i <= 8; i++) {
+      double diameter = needle.diameterAt(hung + half * i / 8);
+      sum += Math.PI / 4 * diameter * diameter;
+    }
+    return sum / 9;
+  }
+}

@@ -1,0 +1,56 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.units.TradeStyle;
+
+/** A screw near its seat or near falling out is doing the work of the pilot jet. */
+final class ScrewRange {
+
+  private static final ThrottleBand SMALL = ThrottleBand.eighths(0, 2);
+
+  static final Rule RULE =
+      Rule.named("screw-range")
+          .title("Pilot screw out of its range")
+          .rationale(
+              "The screw trims what the pilot jet gives. Almost seated or almost out it has no room"
+                  + " left and may shake loose; the pilot jet is the wrong one.")
+          .within(SMALL)
+          .judging(ScrewRange::judge);
+
+  private ScrewRange() {}
+
+  private static Outcome judge(AssessedSetting setting) {
+    double turns = setting.setting().screw().turns().turns();
+    double most = setting.setting().carburettor().pilot().mostTurns().turns();
+    double least = Limits.LEAST_TURNS.value();
+    Measure measured = new Measure(turns, "turns");
+    if (turns > most) {
+      return Outcome.failed(
+          texts(
+                  Finding.above("setting.screw", measured, new Measure(most, "turns"), SMALL),
+                  setting)
+              .says(
+                  "The screw is {turns}, more than it can do with.",
+                  "Change the pilot jet so that the screw comes back to its middle."));
+    }
+    if (turns < least) {
+      return Outcome.failed(
+          texts(
+                  Finding.below("setting.screw", measured, new Measure(least, "turns"), SMALL),
+                  setting)
+              .says(
+                  "The screw is {turns}, hardly off its seat.",
+                  "Change the pilot jet so that the screw comes back to its middle."));
+    }
+    return Outcome.passed();
+  }
+
+  private static Finding.Texts texts(Finding.Texts texts, AssessedSetting setting) {
+    return texts.with("turns", TradeStyle.turns(setting.setting().screw().turns()));
+  }
+}

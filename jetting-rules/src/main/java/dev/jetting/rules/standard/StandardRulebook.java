@@ -1,0 +1,39 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.rules.Rulebook;
+import java.util.List;
+
+/**
+ * The rules that come with the library.
+ *
+ * <p>Their limits are the trade's common practice or this project's own assumption; {@link
+ * Rulebook#assumptions()} tells each. Not a substitute for the engine builder's word or a plug
+ * chop.
+ */
+public final class StandardRulebook {
+
+  private static final Rulebook RULEBOOK =
+      Rulebook.of(
+              "standard",
+              "1",
+              List.of(
+                  LeanAnywhere.RULE,
+                  LeanestMidRange.RULE,
+                  PilotOnOverrun.RULE,
+                  ScrewKindMismatch.RULE,
+                  FloatValveFlow.RULE,
+                  AirSwing.RULE,
+                  TooRich.RULE,
+                  CutawayBalance.RULE,
+                  MainJetAuthority.RULE,
+                  ScrewRange.RULE,
+                  ClipAtEnd.RULE))
+          .assuming(Limits.BASIS);
+
+  private StandardRulebook() {}
+
+  /** {@return the standard rulebook} */
+  public static Rulebook rulebook() {
+    return RULEBOOK;
+  }
+}

@@ -1,0 +1,58 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.TradeStyle;
+import java.util.List;
+
+/** Rich does no harm to the piston, but the engine must run. */
+final class TooRich {
+
+  static final Rule RULE =
+      Rule.named("too-rich")
+          .title("Too rich to run cleanly")
+          .rationale(
+              "A mixture far richer than wanted fires every other turn, fouls the plug and wets the"
+                  + " exhaust. It is the safe side to come from, not the place to stay.")
+          .judging(TooRich::judge);
+
+  private TooRich() {}
+
+  private static Outcome judge(AssessedSetting setting) {
+    return Outcome.of(
+        Bands.where(setting.profile().points(), TooRich::rich).stream()
+            .map(run -> finding(run, setting))
+            .toList());
+  }
+
+  private static boolean rich(RiskPoint point) {
+    return point.mixture().lambda().compareTo(point.richLimit()) < 0;
+  }
+
+  private static Finding finding(List<RiskPoint> run, AssessedSetting setting) {
+    RiskPoint worst = run.get(0);
+    for (RiskPoint point : run) {
+      worst = depth(point) > depth(worst) ? point : worst;
+    }
+    return Finding.below(
+            LeanAnywhere.subject(worst.inCharge()),
+            Measure.ratio(worst.mixture().lambda().value()),
+            Measure.ratio(worst.richLimit().value()),
+            Bands.of(run))
+        .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
+        .with("lambda", Remedies.lambda(worst.mixture().lambda()))
+        .with("limit", Remedies.lambda(worst.richLimit()))
+        .says(
+            "At {throttle} the mixture is {lambda}, richer than the {limit} on which it"
+                + " runs cleanly.",
+            Remedies.leaner(worst, setting.setting(), depth(worst)));
+  }
+
+  private static double depth(RiskPoint point) {
+    return StrictMath.log(point.richLimit().value() / point.mixture().lambda().value());
+  }
+}

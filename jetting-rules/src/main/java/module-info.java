@@ -1,0 +1,24 @@
+import org.jspecify.annotations.NullMarked;
+
+/**
+ * The rules API: from a setup sheet to an assessed setting, its lean risk over the throttle range,
+ * and the report of a rulebook.
+ */
+@NullMarked
+@SuppressWarnings("requires-automatic") // hipparchus has no module descriptor of its own
+module dev.jetting.rules {
+  requires transitive dev.jetting.core;
+  requires transitive com.fasterxml.jackson.databind;
+  requires com.google.common;
+  requires hipparchus.core;
+  requires static org.jspecify;
+
+  exports dev.jetting.rules;
+  exports dev.jetting.rules.json;
+  exports dev.jetting.rules.risk;
+  exports dev.jetting.rules.standard;
+
+  // Its package-private records stand in JSON for types that are no records.
+  opens dev.jetting.rules.json to
+      com.fasterxml.jackson.databind;
+}

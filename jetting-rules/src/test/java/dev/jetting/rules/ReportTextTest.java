@@ -1,0 +1,254 @@
+package dev.jetting.rules;
+
+import static dev.jetting.rules.TwoHundred.ALL_ROUND;
+import static dev.jetting.rules.TwoHundred.STANDARD;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatNullPointerException;
+
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.risk.MixtureLimits;
+import dev.jetting.rules.risk.ModelUncertainty;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.TradeStyle;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class ReportTextTest {
+
+  private static final Setting SMALL_MAIN = ALL_ROUND.withMainJet(JetBore.ofMillimetres(1));
+  private static final Setting BIG_MAIN = ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.6));
+
+  @Test
+  void of_null_isRefused() {
+    assertThatNullPointerException().isThrownBy(() -> ReportText.of(null)).withMessage("report");
+  }
+
+  @Test
+  void of_tellsTheSettingInTradeStyle() {
+    assertThat(flat(text(ALL_ROUND)))
+        .contains(
+            "main 126, pilot 55, mixture screw 1½ turns out, cutaway 40, needle jet 2.66 mm,"
+                + " needle needle, clip 2 of 5 from top");
+  }
+
+  @Test
+  void of_smallMainJet_marksTheWideOpeningsLean() {
+    String text = text(SMALL_MAIN);
+    assertThat(row(text, "full")).endsWith("LEAN").contains("main");
+    assertThat(row(text, "closed")).doesNotContain("LEAN").contains("pilot");
+  }
+
+  @Test
+  void of_bigMainJet_marksTheWideOpeningsRich() {
+    String text = text(BIG_MAIN);
+    assertThat(row(text, "full")).endsWith("RICH");
+    assertThat(text).doesNotContain("LEAN");
+  }
+
+  @Test
+  void of_worstPointBetweenTheMarksOfTheGrip_hasARow() {
+    AssessedSetting setting = assessed(SMALL_MAIN);
+    ThrottleOpening worst = setting.profile().worst().mixture().throttle();
+    assertThat(worst.share() * 8).isNotEqualTo(Math.rint(worst.share() * 8));
+    String row = row(ReportText.of(book(setting)), throttle(worst));
+    assertThat(row).endsWith("LEAN");
+  }
+
+  @Test
+  void of_everyLine_fitsEightyColumns() {
+    for (Setting setting : List.of(ALL_ROUND, SMALL_MAIN, BIG_MAIN)) {
+      assertThat(text(setting).lines())
+          .allMatch(line -> line.codePointCount(0, line.length()) <= 80);
+      assertThat(text(setting).lines()).allMatch(line -> line.equals(line.stripTrailing()));
+    }
+  }
+
+  @Test
+  void of_findings_standInOrderOfDangerWithTheirRemedy() {
+    String text = text(SMALL_MAIN, rule("a-note", Severity.NOTE), rule("bad", Severity.DANGER));
+    assertThat(flat(text))
+        .containsSubsequence(
+            "1. DANGER, whole throttle range bad is wrong.",
+            "What to do: cure bad.",
+            "[bad, setting]",
+            "2. NOTE",
+            "cure a-note.");
+  }
+
+  @Test
+  void of_noFindings_saysSo() {
+    assertThat(text(ALL_ROUND)).containsPattern("Findings, the most dangerous first\n-+\nnone\n");
+  }
+
+  @Test
+  void of_ruleNotEvaluated_tellsWhatIsMissingAndDoesNotPass() {
+    Rule open =
+        Rule.named("open")
+            .title("An open question")
+            .severity(Severity.DANGER)
+            .judging(setting -> Outcome.notEvaluated("the age of the piston"));
+    assertThat(flat(text(ALL_ROUND, open)))
+        .contains("DANGER rule: An open question missing: the age of the piston [open]")
+        .contains("Do not ride before this is answered: could not be evaluated: open.");
+  }
+
+  @Test
+  void of_brokenRule_tellsHowItBroke() {
+    Rule broken =
+        Rule.named("broken")
+            .judging(
+                setting -> {
+                  throw new IllegalStateException("two\nlines");
+                });
+    assertThat(flat(text(ALL_ROUND, broken)))
+        .contains("Broken rules")
+        .contains("IllegalStateException: two lines [broken]")
+        .contains("broken: broken.");
+  }
+
+  @Test
+  void verdict_neverPromisesSafety() {
+    Rule content = Rule.named("content").judging(setting -> Outcome.passed());
+    assertThat(flat(text(ALL_ROUND, content)))
+        .contains("VERDICT No rule speaks against a careful first ride from the rich side.")
+        .contains("no promise of safety");
+    assertThat(flat(text(SMALL_MAIN, rule("bad", Severity.DANGER))))
+        .contains("VERDICT Do not ride like this: danger by bad.");
+  }
+
+  @Test
+  void verdict_withoutRules_isNoPass() {
+    assertThat(flat(text(ALL_ROUND)))
+        .contains("VERDICT Do not ride before this is answered: no rule had anything to say.");
+  }
+
+  @Test
+  void verdict_leanThoughNoRuleLooked_isNoPass() {
+    Rule blind = Rule.named("blind").judging(setting -> Outcome.passed());
+    assertThat(book(assessed(SMALL_MAIN), blind).passes()).isTrue();
+    assertThat(flat(text(SMALL_MAIN, blind)))
+        .contains("VERDICT Do not ride like this: lean risk above what is accepted.");
+  }
+
+  @Test
+  void of_waivers_tellsWhatTheyWaivedAndWhatNot() {
+    Rule bad = rule("bad", Severity.DANGER);
+    LocalDate day = LocalDate.of(2026, 11, 25);
+    AssessedSetting setting = assessed(ALL_ROUND);
+    String subject = bad.evaluate(setting).findings().get(0).subject();
+    Report report =
+        Rulebook.of("test", "1", List.of(bad))
+            .evaluate(
+                setting,
+                List.of(
+                    new Waiver("bad", subject, "seen on the brake", Optional.of(day)),
+                    new Waiver("worse", subject, "old habit", Optional.empty())),
+                day);
+    assertThat(flat(ReportText.of(report)))
+        .contains("Waived: seen on the brake (until 2026-11-25)")
+        .contains("Waivers that waived nothing")
+        .contains("- old habit: no rule of this id in the rulebook.")
+        .contains("VERDICT No rule speaks against");
+  }
+
+  @Test
+  void of_assumedLimits_areMarkedInTheTableAndListed() {
+    assertThat(flat(text(ALL_ROUND)))
+        .contains("limit*")
+        .contains("* an assumption, neither measured nor published")
+        .contains("Assumed, neither measured nor published")
+        .contains("lean limit by λ wanted 1.16;")
+        .contains("tolerance of jets 0.005 mm;");
+  }
+
+  @Test
+  void of_measuredLimits_areNotMarkedAsAssumed() {
+    Coefficient rich = Coefficient.sourced(0.8, "1", "measured for this test");
+    Coefficient lean = Coefficient.sourced(1.16, "1", "measured for this test");
+    Coefficient spread = Coefficient.sourced(0.05, "1", "measured for this test");
+    Coefficient tolerance = Coefficient.sourced(0.003, "mm", "measured for this test");
+    RiskModel measured =
+        new RiskModel(
+            MixtureLimits.margins(lean, rich, rich),
+            new ModelUncertainty(
+                spread, spread, spread, spread, spread, tolerance, tolerance, tolerance),
+            RiskModel.assumed().steps());
+    AssessedSetting setting = AssessedSetting.of(TwoHundred.sheet(STANDARD, ALL_ROUND), measured);
+    assertThat(ReportText.of(book(setting)))
+        .contains("limit ")
+        .doesNotContain("limit*")
+        .doesNotContain("an assumption")
+        .doesNotContain("Assumed");
+  }
+
+  @Test
+  void of_titleThatSteersTheTerminal_isMadeHarmless() {
+    SetupSheet sheet = TwoHundred.sheet(STANDARD, ALL_ROUND);
+    SetupSheet hostile =
+        new SetupSheet(
+            "red \u001b[31m\u202e\u0007 title", sheet.setup(), sheet.riding(), sheet.parts());
+    String text = ReportText.of(book(AssessedSetting.of(hostile)));
+    assertThat(text).startsWith("red \uFFFD[31m\uFFFD\uFFFD title\n");
+    assertThat(text.chars().filter(c -> c != '\n')).noneMatch(Character::isISOControl);
+  }
+
+  @Test
+  void of_cautions_areAllThere() {
+    Report report = book(assessed(ALL_ROUND));
+    String text = flat(ReportText.of(report));
+    assertThat(report.cautions()).isNotEmpty().allMatch(text::contains);
+  }
+
+  @Test
+  void of_anyLocale_sameText() {
+    String text = text(SMALL_MAIN);
+    Locale locale = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertThat(text(SMALL_MAIN)).isEqualTo(text);
+    } finally {
+      Locale.setDefault(locale);
+    }
+  }
+
+  private static Rule rule(String id, Severity severity) {
+    return Rule.named(id)
+        .severity(severity)
+        .judging(
+            setting ->
+                Outcome.failed(
+                    Finding.above("setting", Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE)
+                        .says(id + " is wrong.", "cure " + id + ".")));
+  }
+
+  private static AssessedSetting assessed(Setting setting) {
+    return TwoHundred.assessed(STANDARD, setting);
+  }
+
+  private static Report book(AssessedSetting setting, Rule... rules) {
+    return Rulebook.of("book", "1", List.of(rules)).evaluate(setting);
+  }
+
+  private static String text(Setting setting, Rule... rules) {
+    return ReportText.of(book(assessed(setting), rules));
+  }
+
+  private static String throttle(ThrottleOpening opening) {
+    return TradeStyle.throttle(opening).replace(" throttle", "");
+  }
+
+  private static String row(String text, String throttle) {
+    return text.lines().filter(line -> line.startsWith(throttle + " ")).findFirst().orElseThrow();
+  }
+
+  /** On one line with single spaces, so that it does not matter where lines break. */
+  private static String flat(String text) {
+    return text.replaceAll("\\s+", " ");
+  }
+}

@@ -1,0 +1,463 @@
+package dev.jetting.rules;
+
+import static net.jqwik.api.Combinators.combine;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.air.AirFormula;
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.Exhaust;
+import dev.jetting.core.engine.Induction;
+import dev.jetting.core.engine.LoadLine;
+import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.fuel.ElementalComposition;
+import dev.jetting.core.fuel.Fuel;
+import dev.jetting.core.fuel.FuelBlend;
+import dev.jetting.core.fuel.FuelComponent;
+import dev.jetting.core.fuel.FuelShare;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.parts.FloatValve;
+import dev.jetting.core.parts.FlowCoefficients;
+import dev.jetting.core.parts.Intake;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.PilotCircuit;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.core.parts.Taper;
+import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RidingProfile;
+import dev.jetting.units.AirFuelRatio;
+import dev.jetting.units.Area;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Density;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.Displacement;
+import dev.jetting.units.DynamicViscosity;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.Length;
+import dev.jetting.units.PremixRatio;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.Probability;
+import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Temperature;
+import dev.jetting.units.ThrottleOpening;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+
+/** Random valid setup sheets, and what they are made of: real parts' sizes and far beyond. */
+public final class SheetArbitraries {
+
+  private SheetArbitraries() {}
+
+  public static Arbitrary<SetupSheet> sheets() {
+    return combine(texts(), setups(), ridings(), partsAtHand()).as(SetupSheet::new);
+  }
+
+  public static Arbitrary<Setup> setups() {
+    return combine(engines(), settings(), airs(), fuels()).as(Setup::new);
+  }
+
+  public static Arbitrary<Engine> engines() {
+    return combine(
+            ids(),
+            numbers(30, 500).map(Displacement::ofCubicCentimetres),
+            curves(0.1, 1.2),
+            inductions(),
+            exhausts(),
+            loadLines(),
+            needs())
+        .as(Engine::new);
+  }
+
+  public static Arbitrary<Setting> settings() {
+    return combine(carburettors(), needles()).flatAs(SheetArbitraries::settings);
+  }
+
+  private static Arbitrary<Setting> settings(Carburettor carburettor, Needle needle) {
+    Arbitrary<NeedleJet> needleJets =
+        combine(
+                numbers(0.02, 0.5)
+                    .map(gap -> Diameter.ofMillimetres(needle.cylinder().millimetres() + gap)),
+                lengths(0, 3))
+            .as(NeedleJet::new);
+    return combine(
+            intakes(),
+            jets(0.3, 0.9),
+            screws(),
+            cutaways(),
+            lengths(0.3, 1.5),
+            needleJets,
+            clips(needle.grooves()),
+            jets(0.8, 2))
+        .as(
+            (intake, pilotJet, screw, cutaway, idleLift, needleJet, clip, mainJet) ->
+                new Setting(
+                    carburettor,
+                    intake,
+                    pilotJet,
+                    screw,
+                    cutaway,
+                    idleLift,
+                    needleJet,
+                    needle,
+                    clip,
+                    mainJet));
+  }
+
+  public static Arbitrary<Carburettor> carburettors() {
+    return combine(
+            ids(),
+            numbers(14, 44).map(Diameter::ofMillimetres),
+            lengths(1, 12),
+            lengths(1, 20),
+            pilotCircuits(),
+            floatValves(),
+            flows())
+        .as(Carburettor::new);
+  }
+
+  public static Arbitrary<PilotCircuit> pilotCircuits() {
+    return combine(
+            Arbitraries.of(ScrewKind.class),
+            areas(0.02, 1),
+            areas(0.1, 3),
+            areas(0, 2),
+            lengths(0, 2),
+            numbers(0.1, 3),
+            lengths(0, 20),
+            numbers(1, 10).map(ScrewTurns::of))
+        .as(
+            (kind, perTurn, fixed, hole, from, stretch, head, most) ->
+                new PilotCircuit(
+                    kind,
+                    perTurn,
+                    fixed,
+                    hole,
+                    from,
+                    Length.ofMillimetres(from.millimetres() + stretch),
+                    head,
+                    most));
+  }
+
+  /** Needles with none to three tapers. */
+  public static Arbitrary<Needle> needles() {
+    return combine(
+            ids(),
+            numbers(1.5, 3.5).map(Diameter::ofMillimetres),
+            tapers(),
+            Arbitraries.integers().between(1, 9),
+            lengths(0, 2),
+            numbers(1, 20))
+        .as(
+            (id, cylinder, tapers, grooves, pitch, beyond) ->
+                new Needle(
+                    id,
+                    cylinder,
+                    tapers,
+                    grooves,
+                    pitch,
+                    Length.ofMillimetres(
+                        beyond
+                            + (tapers.isEmpty()
+                                ? 0
+                                : tapers.get(tapers.size() - 1).start().millimetres()))));
+  }
+
+  private static Arbitrary<List<Taper>> tapers() {
+    Arbitrary<Taper> stretches = combine(lengths(1, 12), numbers(0, 0.02)).as(Taper::new);
+    return stretches
+        .list()
+        .ofMaxSize(3)
+        .map(
+            list -> {
+              List<Taper> tapers = new ArrayList<>();
+              double start = 0;
+              for (Taper stretch : list) {
+                start += stretch.start().millimetres();
+                tapers.add(new Taper(Length.ofMillimetres(start), stretch.rate()));
+              }
+              return tapers;
+            });
+  }
+
+  public static Arbitrary<Air> airs() {
+    return combine(
+            numbers(60_000, 110_000).map(Pressure::ofPascals),
+            numbers(-20, 45).map(Temperature::ofCelsius),
+            numbers(0, 1).map(RelativeHumidity::ofShare),
+            Arbitraries.of(AirFormula.class))
+        .as((p, t, humidity, formula) -> Air.of(p, t, humidity).withFormula(formula));
+  }
+
+  /** Fuels on sale and invented ones, with premix and without, and of stated properties. */
+  public static Arbitrary<Fuel> fuels() {
+    Arbitrary<Fuel> blended =
+        combine(blends(), premixes(), components("oil"))
+            .as((blend, premix, oil) -> Fuel.of(blend).withPremix(premix, oil));
+    Arbitrary<Fuel> usual =
+        combine(Arbitraries.of(Fuel.PETROL, Fuel.E5, Fuel.E10, Fuel.E85), premixes())
+            .as(Fuel::withPremix);
+    Arbitrary<Fuel> stated =
+        combine(
+                numbers(650, 900).map(Density::ofKilogramsPerCubicMetre),
+                numbers(0.0003, 0.003).map(DynamicViscosity::ofPascalSeconds),
+                numbers(6, 16).map(AirFuelRatio::of))
+            .as(Fuel::ofProperties);
+    return Arbitraries.oneOf(usual, blended, stated);
+  }
+
+  private static Arbitrary<FuelBlend> blends() {
+    Arbitrary<FuelComponent> others =
+        Arbitraries.oneOf(
+            Arbitraries.of(FuelComponent.ETHANOL, FuelComponent.METHANOL),
+            components("blendstock"));
+    return combine(others, numbers(0.01, 0.99), Arbitraries.of(FuelBlend.Basis.class))
+        .as(
+            (other, share, basis) -> {
+              List<FuelShare> shares =
+                  List.of(
+                      new FuelShare(other, share), new FuelShare(FuelComponent.PETROL, 1 - share));
+              return basis == FuelBlend.Basis.MASS
+                  ? FuelBlend.byMass(shares)
+                  : FuelBlend.byVolume(shares);
+            });
+  }
+
+  private static Arbitrary<FuelComponent> components(String id) {
+    Arbitrary<Optional<ElementalComposition>> compositions =
+        combine(numbers(1, 8), numbers(2, 18), numbers(0, 1))
+            .as(ElementalComposition::new)
+            .optional(0.5);
+    return combine(
+            compositions,
+            texts(),
+            coefficients("1", 6, 16),
+            coefficients("kg/m³", 600, 1100),
+            coefficients("1/K", 0, 0.002),
+            coefficients("mm²/s", 5, 900),
+            coefficients("mm²/s", 0.3, 4))
+        .as(
+            (composition, source, ratio, density, expansion, cold, hot) -> {
+              FuelComponent.Builder builder =
+                  FuelComponent.builder(id).density(density).thermalExpansion(expansion);
+              composition.ifPresentOrElse(
+                  elements -> builder.composition(elements, source),
+                  () -> builder.stoichiometricRatio(ratio));
+              return builder
+                  .viscosity(Temperature.ofCelsius(60), hot)
+                  .viscosity(Temperature.ofCelsius(-20), cold)
+                  .build();
+            });
+  }
+
+  private static Arbitrary<PremixRatio> premixes() {
+    return numbers(16, 100)
+        .map(PremixRatio::ofPetrolToOil)
+        .injectDuplicates(0.05)
+        .optional(0.7)
+        .map(premix -> premix.orElse(PremixRatio.NO_OIL));
+  }
+
+  public static Arbitrary<Riding> ridings() {
+    Arbitrary<RidingProfile> profiles =
+        throttles()
+            .flatMap(
+                list ->
+                    numbers(0.1, 1000)
+                        .list()
+                        .ofSize(list.size())
+                        .map(
+                            weights ->
+                                new RidingProfile(
+                                    IntStream.range(0, list.size())
+                                        .mapToObj(
+                                            i ->
+                                                new RidingProfile.Point(
+                                                    list.get(i), weights.get(i)))
+                                        .toList())));
+    return combine(
+            numbers(0.001, 1).map(Probability::of),
+            Arbitraries.oneOf(profiles, Arbitraries.just(RidingProfile.assumedRoad())),
+            airs(),
+            airs())
+        .as(Riding::new);
+  }
+
+  public static Arbitrary<PartsAtHand> partsAtHand() {
+    return combine(
+            jets(0.3, 0.9).list().ofMaxSize(3),
+            cutaways().list().ofMaxSize(3),
+            combine(numbers(2, 4).map(Diameter::ofMillimetres), lengths(0, 3))
+                .as(NeedleJet::new)
+                .list()
+                .ofMaxSize(2),
+            needles().list().ofMaxSize(2),
+            jets(0.8, 2).list().ofMaxSize(3))
+        .as(PartsAtHand::new);
+  }
+
+  private static Arbitrary<Induction> inductions() {
+    Arbitrary<Induction> invented =
+        combine(ids(), coefficients("1", 0.3, 1), coefficients("1", 0, 0.3)).as(Induction::new);
+    return Arbitraries.oneOf(
+        invented, Arbitraries.of(Induction.assumedMild(), Induction.assumedTuned()));
+  }
+
+  private static Arbitrary<Exhaust> exhausts() {
+    return combine(ids(), curves(0.5, 1.5), numbers(0, 3)).as(Exhaust::new);
+  }
+
+  private static Arbitrary<LoadLine> loadLines() {
+    return combine(numbers(800, 2500), numbers(0, 9000))
+        .as((idle, span) -> new LoadLine(EngineSpeed.ofRpm(idle), EngineSpeed.ofRpm(idle + span)));
+  }
+
+  private static Arbitrary<MixtureNeed> needs() {
+    return throttles()
+        .flatMap(
+            list ->
+                numbers(0.6, 1.2)
+                    .list()
+                    .ofSize(list.size())
+                    .map(
+                        lambdas ->
+                            new MixtureNeed(
+                                IntStream.range(0, list.size())
+                                    .mapToObj(
+                                        i ->
+                                            new MixtureNeed.Point(
+                                                list.get(i), Lambda.of(lambdas.get(i))))
+                                    .toList())));
+  }
+
+  private static Arbitrary<List<ThrottleOpening>> throttles() {
+    return numbers(0, 1)
+        .map(ThrottleOpening::ofShare)
+        .set()
+        .ofMinSize(1)
+        .ofMaxSize(5)
+        .map(set -> set.stream().sorted().toList());
+  }
+
+  private static Arbitrary<RpmCurve> curves(double low, double high) {
+    return combine(
+            Arbitraries.integers().between(0, 12_000).set().ofMinSize(1).ofMaxSize(4),
+            numbers(low, high).list().ofSize(4))
+        .as(
+            (speeds, values) -> {
+              List<Integer> rising = speeds.stream().sorted().toList();
+              return new RpmCurve(
+                  IntStream.range(0, rising.size())
+                      .mapToObj(i -> RpmCurve.Point.of(rising.get(i), values.get(i)))
+                      .toList());
+            });
+  }
+
+  private static Arbitrary<FloatValve> floatValves() {
+    return combine(
+            numbers(1, 4).map(Diameter::ofMillimetres), lengths(10, 500), coefficients("1", 0.1, 1))
+        .as(FloatValve::new);
+  }
+
+  private static Arbitrary<FlowCoefficients> flows() {
+    List<Arbitrary<Coefficient>> each =
+        List.of(
+            coefficients("1", 0.5, 1),
+            coefficients("1", 0.5, 1),
+            coefficients("1", 0, 0.5),
+            coefficients("1", 0.5, 3),
+            coefficients("1", 0.5, 2),
+            coefficients("1", 0, 4),
+            coefficients("1", 0.5, 2),
+            coefficients("1", 0, 1),
+            coefficients("1", 0.5, 1),
+            coefficients("1", 0.5, 1),
+            coefficients("1", 1, 4),
+            coefficients("1", 1, 4));
+    Arbitrary<FlowCoefficients> measured =
+        combine(each)
+            .as(
+                c ->
+                    new FlowCoefficients(
+                        c.get(0), c.get(1), c.get(2), c.get(3), c.get(4), c.get(5), c.get(6),
+                        c.get(7), c.get(8), c.get(9), c.get(10), c.get(11)));
+    return Arbitraries.oneOf(measured, Arbitraries.just(FlowCoefficients.assumed()));
+  }
+
+  public static Arbitrary<Intake> intakes() {
+    return combine(ids(), areas(100, 3000).optional(0.7)).as(Intake::new);
+  }
+
+  private static Arbitrary<Screw> screws() {
+    return combine(Arbitraries.of(ScrewKind.class), numbers(0.25, 4).map(ScrewTurns::of))
+        .as(Screw::new);
+  }
+
+  private static Arbitrary<ClipPosition> clips(int grooves) {
+    return combine(Arbitraries.integers().between(1, grooves), Arbitraries.of(true, false))
+        .as(
+            (groove, fromTop) ->
+                fromTop
+                    ? ClipPosition.fromTop(groove, grooves)
+                    : ClipPosition.fromBottom(groove, grooves));
+  }
+
+  private static Arbitrary<Cutaway> cutaways() {
+    return numbers(0, 8).map(Cutaway::ofMillimetres);
+  }
+
+  private static Arbitrary<JetBore> jets(double low, double high) {
+    return numbers(low, high).map(JetBore::ofMillimetres);
+  }
+
+  private static Arbitrary<Length> lengths(double low, double high) {
+    return numbers(low, high).map(Length::ofMillimetres);
+  }
+
+  private static Arbitrary<Area> areas(double low, double high) {
+    return numbers(low, high).map(Area::ofSquareMillimetres);
+  }
+
+  private static Arbitrary<Coefficient> coefficients(String unit, double low, double high) {
+    return combine(numbers(low, high), Arbitraries.of(Coefficient.Origin.class), texts())
+        .as((value, origin, note) -> new Coefficient(value, unit, origin, note));
+  }
+
+  /** Numbers as people write them, and numbers as calculations leave them. */
+  private static Arbitrary<Double> numbers(double low, double high) {
+    Arbitrary<Double> calculated =
+        Arbitraries.doubles()
+            .between(0, 1)
+            .ofScale(15)
+            .map(share -> Math.min(high, low + share * (high - low)));
+    Arbitrary<Double> written = Arbitraries.doubles().between(low, high).ofScale(4);
+    return Arbitraries.oneOf(written, calculated);
+  }
+
+  private static Arbitrary<String> ids() {
+    return texts();
+  }
+
+  /** Texts with whatever JSON has to escape, and more; never blank. */
+  private static Arbitrary<String> texts() {
+    return Arbitraries.strings()
+        .alpha()
+        .numeric()
+        .withChars(" \"\\/\n\r\t\u0000\u001f\u007f\u2028{}[]:,'…λ³·é")
+        .ofMinLength(1)
+        .ofMaxLength(24)
+        .filter(text -> !text.isBlank());
+  }
+}

@@ -1,0 +1,81 @@
+package dev.jetting.rules;
+
+import static dev.jetting.rules.TwoHundred.ALL_ROUND;
+import static dev.jetting.rules.TwoHundred.STANDARD;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class WaiverTest {
+
+  private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
+
+  private static final Rule DANGER =
+      Rule.named("danger")
+          .formerly("old-danger")
+          .severity(Severity.DANGER)
+          .judging(
+              setting ->
+                  Outcome.failed(
+                      Finding.above(
+                              "setting.x", Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE)
+                          .says("Wrong.", "Mend it.")));
+
+  private static final Rulebook BOOK = Rulebook.of("book", "1", List.of(DANGER));
+
+  private static final AssessedSetting SETTING = TwoHundred.assessed(STANDARD, ALL_ROUND);
+
+  @Test
+  void waivedFinding_staysInTheReportAndNoLongerStopsIt() {
+    Waiver waiver = waiver("danger", "setting.x", Optional.of(TODAY));
+    Report report = BOOK.evaluate(SETTING, List.of(waiver), TODAY);
+    assertThat(report.findings())
+        .singleElement()
+        .satisfies(finding -> assertThat(finding.waiver()).contains(waiver));
+    assertThat(report.passes()).isTrue();
+    assertThat(report.unusedWaivers()).isEmpty();
+  }
+
+  @Test
+  void waiverOfAFormerId_stillHolds() {
+    Waiver waiver = waiver("old-danger", "setting.x", Optional.empty());
+    assertThat(BOOK.evaluate(SETTING, List.of(waiver), TODAY).passes()).isTrue();
+  }
+
+  @Test
+  void expiredWaiver_waivesNothingAndIsTold() {
+    Waiver waiver = waiver("danger", "setting.x", Optional.of(TODAY.minusDays(1)));
+    Report report = BOOK.evaluate(SETTING, List.of(waiver), TODAY);
+    assertThat(report.passes()).isFalse();
+    assertThat(report.unusedWaivers())
+        .containsExactly(new UnusedWaiver(waiver, "expired on 2026-11-24"));
+  }
+
+  @Test
+  void waiverThatMeetsNothing_isToldWithItsReason() {
+    Waiver otherSubject = waiver("danger", "setting.y", Optional.empty());
+    Waiver otherRule = waiver("dangr", "setting.x", Optional.empty());
+    Report report = BOOK.evaluate(SETTING, List.of(otherSubject, otherRule), TODAY);
+    assertThat(report.passes()).isFalse();
+    assertThat(report.unusedWaivers())
+        .containsExactly(
+            new UnusedWaiver(otherSubject, "no finding of this rule on this subject"),
+            new UnusedWaiver(otherRule, "no rule of this id in the rulebook"));
+  }
+
+  @Test
+  void waiverWithoutReason_isRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Waiver("danger", "setting.x", " ", Optional.empty()))
+        .withMessageContaining("danger")
+        .withMessageContaining("sentence");
+  }
+
+  private static Waiver waiver(String rule, String subject, Optional<LocalDate> expires) {
+    return new Waiver(rule, subject, "measured by hand", expires);
+  }
+}

@@ -1,0 +1,190 @@
+package dev.jetting.rules.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.Overrun;
+import dev.jetting.core.mixture.PartEffect;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.Report;
+import dev.jetting.rules.RuleResult;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.UnusedWaiver;
+import dev.jetting.rules.Waiver;
+import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.risk.RiskProfile;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.StringReader;
+import java.lang.reflect.RecordComponent;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ReportJsonTest {
+
+  private static final String GOLDEN = "report.golden.json";
+
+  /** The form is published: whoever changes it changes this file, and has to want to. */
+  @Test
+  void write_handmadeReport() {
+    Documents.assertIsGolden(GOLDEN, ReportJson.write(Reports.handmade()));
+  }
+
+  @Test
+  void read_handmadeReport_isEqual() throws IOException {
+    String document = Documents.read(GOLDEN);
+    byte[] bytes = document.getBytes(StandardCharsets.UTF_8);
+
+    assertThat(ReportJson.read(document)).isEqualTo(Reports.handmade());
+    assertThat(ReportJson.read(new StringReader(document))).isEqualTo(Reports.handmade());
+    assertThat(ReportJson.read(new ByteArrayInputStream(bytes))).isEqualTo(Reports.handmade());
+  }
+
+  @Test
+  void write_numberThatJavaReleasesPrintDifferently_isTheShortest() {
+    assertThat(ReportJson.write(Reports.handmade()))
+        .contains("\"value\": 8.41E21,")
+        .contains("\"value\": 2.0E23,");
+  }
+
+  @Test
+  void write_quantities_asNumbersWithTheirUnit() throws IOException {
+    JsonNode mixture = tree().at("/profile/points/1/mixture");
+
+    assertThat(mixture.at("/depression/value").doubleValue()).isEqualTo(8334.9);
+    assertThat(mixture.at("/depression/unit").textValue()).isEqualTo("Pa");
+    assertThat(mixture.at("/throttle").isDouble()).isTrue();
+    assertThat(mixture.at("/lambda").doubleValue()).isEqualTo(0.875);
+    assertThat(tree().at("/sheet/setting/screw/turns/unit").textValue()).isEqualTo("turns");
+    assertThat(tree().at("/sheet/setting/clip").textValue()).isEqualTo("2 of 5 from top");
+    assertThat(tree().at("/sheet/fuel/premix").textValue()).isEqualTo("50:1");
+  }
+
+  @Test
+  void write_sheetInIt_isASetupSheet() throws IOException {
+    assertThat(SheetJson.read(tree().get("sheet").toString()))
+        .isEqualTo(Reports.handmade().sheet());
+  }
+
+  static Stream<Arguments> records() {
+    return Stream.of(
+        Arguments.of("", Report.class),
+        Arguments.of("/profile", RiskProfile.class),
+        Arguments.of("/profile/points/0", RiskPoint.class),
+        Arguments.of("/profile/points/0/mixture", MixturePoint.class),
+        Arguments.of("/profile/points/0/effects/0", PartEffect.class),
+        Arguments.of("/overrun", Overrun.class),
+        Arguments.of("/results/0", RuleResult.class),
+        Arguments.of("/results/0/outcome", Outcome.class),
+        Arguments.of("/findings/1", RankedFinding.class),
+        Arguments.of("/findings/1/waiver", Waiver.class),
+        Arguments.of("/unusedWaivers/0", UnusedWaiver.class),
+        Arguments.of("/findings/0/finding", Finding.class),
+        Arguments.of("/findings/0/finding/band", ThrottleBand.class),
+        Arguments.of("/assumptions/spread of λ", Coefficient.class),
+        Arguments.of("/sheet/engine", Engine.class),
+        Arguments.of("/sheet/engine/deliveryRatio", RpmCurve.class),
+        Arguments.of("/sheet/setting", Setting.class),
+        Arguments.of("/sheet/setting/needle", Needle.class),
+        Arguments.of("/sheet/setting/carburettor", Carburettor.class),
+        Arguments.of("/sheet/riding", Riding.class));
+  }
+
+  @ParameterizedTest
+  @MethodSource("records")
+  void write_record_hasItsComponentsInOrderAndNothingElse(String place, Class<?> type)
+      throws IOException {
+    List<String> fields = new ArrayList<>();
+    tree().at(place).fieldNames().forEachRemaining(fields::add);
+
+    assertThat(fields)
+        .isEqualTo(Stream.of(type.getRecordComponents()).map(RecordComponent::getName).toList());
+  }
+
+  @Test
+  void write_endsLinesAlikeEverywhere() {
+    assertThat(ReportJson.write(Reports.handmade())).doesNotContain("\r").endsWith("}\n");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"tr-TR, Asia/Kathmandu", "ar-EG-u-nu-arab, Pacific/Apia", "de-DE, America/New_York"})
+  void write_underAnotherLocaleAndTimeZone_isTheSame(String locale, String zone) {
+    Locale formerLocale = Locale.getDefault();
+    TimeZone formerZone = TimeZone.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag(locale));
+      TimeZone.setDefault(TimeZone.getTimeZone(zone));
+      assertThat(ReportJson.write(Reports.handmade())).isEqualTo(Documents.read(GOLDEN));
+    } finally {
+      Locale.setDefault(formerLocale);
+      TimeZone.setDefault(formerZone);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
+  void write_numberThatJsonHasNot_isRefused(double spread) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ReportJson.write(Reports.handmade(spread)))
+        .withMessage("$.profile.points[1].spread: number " + spread + ": allowed a finite number");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiterString = "=>",
+      textBlock =
+          """
+          "schemaVersion": 1 => "schemaVersion": 2 => $.schemaVersion: 2: allowed 1
+          "schemaVersion": 1, => '' => $.schemaVersion: missing: allowed 1
+          "model": => "modle": => $.modle: unknown field "modle", perhaps "model": allowed schemaVersion, model, rulebook, sheet, profile, meanRisk, coldestDay, hottestDay, overrun, results, findings, unusedWaivers, assumptions, cautions
+          "meanRisk": 0.125 => "meanRisk": 1.125 => $.meanRisk: probability 1.125: allowed from 0 to 1
+          "pressureRatio": 0.875 => "pressureRatio": "0.875" => $.profile.points[0].mixture.pressureRatio: "0.875": allowed a finite number
+          "severity": "danger" => "severity": "deadly" => $.results[0].severity: "deadly": allowed "note", "warning", "danger"
+          "status": "not-evaluated" => "status": "unknown" => $.results[1].outcome.branches[1].outcome.status: "unknown": allowed "passed", "failed", "not-applicable", "not-evaluated", "broken"
+          "risk": "0.25" => "risk": null => $.results[0].outcome.findings[0].attributes.risk: null: allowed a text
+          "risk": "0.25" => "risk": 0.25 => $.results[0].outcome.findings[0].attributes.risk: 0.25: allowed a text
+          "Mind the clutch." => 1 => $.cautions[0]: 1: allowed a text
+          "part": "main-jet" => "part": "main" => $.profile.points[0].effects[0].part: "main": allowed "pilot-jet", "screw", "cutaway", "needle-jet", "needle-diameter", "needle-taper", "clip", "main-jet"
+          """)
+  void read_ofASpoiltReport_isRefused(String piece, String spoilt, String message) {
+    String document = Documents.edited(GOLDEN, piece, spoilt);
+
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> ReportJson.read(document))
+        .withMessage(message);
+  }
+
+  @Test
+  void read_ofAVersionToCome_isRefusedForItsVersionBeforeAnythingElse() {
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> ReportJson.read("{\"news\": [], \"schemaVersion\": 2}"))
+        .withMessage("$.schemaVersion: 2: allowed 1");
+  }
+
+  private static JsonNode tree() throws IOException {
+    return new ObjectMapper().readTree(ReportJson.write(Reports.handmade()));
+  }
+}

@@ -1,0 +1,136 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.Overrun;
+import dev.jetting.core.mixture.PartEffect;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Outcome.Branch;
+import dev.jetting.rules.Outcome.Status;
+import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.Report;
+import dev.jetting.rules.RuleResult;
+import dev.jetting.rules.Severity;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.UnusedWaiver;
+import dev.jetting.rules.Waiver;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.Length;
+import dev.jetting.units.MassFlow;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A report made by hand, so that its numbers do not depend on the model; one of everything. */
+final class Reports {
+
+  private Reports() {}
+
+  static Report handmade() {
+    return handmade(0.08);
+  }
+
+  static Report handmade(double spread) {
+    Finding lean =
+        Finding.above(
+                "setting.mainJet",
+                Measure.ratio(0.25),
+                Measure.ratio(0.05),
+                ThrottleBand.eighths(6, 8))
+            .with("risk", Probability.of(0.25))
+            .with("at", ThrottleOpening.FULL)
+            .says("Lean at {at}: risk {risk}.", "A bigger main jet.");
+    Finding narrow =
+        Finding.below(
+                "setting.carburettor.floatValve",
+                new Measure(Double.parseDouble("8.41e21"), "g/s"),
+                new Measure(Double.parseDouble("2e23"), "g/s"),
+                ThrottleBand.WHOLE)
+            .says("Numbers that Java prints differently from release to release.", "");
+    Outcome failed = Outcome.failed(lean);
+    Outcome tree =
+        new Outcome(
+            Status.FAILED,
+            List.of(narrow),
+            "",
+            List.of(
+                new Branch("passes", Outcome.passed()),
+                new Branch(
+                    "inner",
+                    new Outcome(
+                        Status.NOT_EVALUATED,
+                        List.of(),
+                        "missing: a reading",
+                        List.of(new Branch("leaf", Outcome.notEvaluated("a reading")))))));
+    return new Report(
+        Report.SCHEMA_VERSION,
+        "model by hand 1",
+        "rulebook by hand 1",
+        SheetJson.read(Documents.read("bare-sheet.json")),
+        new RiskProfile(List.of(point(0, 0.08, 0.001), point(8, spread, 0.25))),
+        Probability.of(0.125),
+        point(8, 0.08, 0.5),
+        point(4, 0.08, 0),
+        new Overrun(
+            EngineSpeed.ofRpm(7000),
+            MassFlow.ofGramsPerSecond(2.5),
+            MassFlow.ofGramsPerSecond(0.25),
+            Lambda.of(0.5),
+            0.1),
+        List.of(
+            new RuleResult("a-lean-rule", "Lean", Severity.DANGER, failed),
+            new RuleResult("b-tree", "A tree", Severity.NOTE, tree),
+            new RuleResult(
+                "c-silent", "Silent", Severity.WARNING, Outcome.notApplicable("no such part")),
+            new RuleResult(
+                "d-broken",
+                "Broken",
+                Severity.WARNING,
+                new Outcome(Status.BROKEN, List.of(), "by hand", List.of()))),
+        List.of(
+            new RankedFinding("a-lean-rule", Severity.DANGER, lean, Optional.empty()),
+            new RankedFinding("b-tree", Severity.NOTE, narrow, Optional.of(WAIVER))),
+        List.of(new UnusedWaiver(LASTING, "no finding of this rule on this subject")),
+        Map.of("spread of λ", Coefficient.assumed(0.08, "1", "by hand")),
+        List.of("Mind the clutch."));
+  }
+
+  private static final Waiver WAIVER =
+      new Waiver("b-tree", "setting.clip", "known", Optional.of(LocalDate.of(2027, 3, 31)));
+
+  private static final Waiver LASTING =
+      new Waiver("c-silent", "setting", "for good", Optional.empty());
+
+  private static RiskPoint point(int eighths, double spread, double risk) {
+    return new RiskPoint(
+        new MixturePoint(
+            ThrottleOpening.ofEighths(eighths),
+            EngineSpeed.ofRpm(4000),
+            Length.ofMillimetres(15.5),
+            0.875,
+            Pressure.ofPascals(8334.9),
+            Pressure.ofPascals(1200),
+            Pressure.ofPascals(40.5),
+            MassFlow.ofGramsPerSecond(12.5),
+            MassFlow.ofGramsPerSecond(0.75),
+            MassFlow.ofGramsPerSecond(0.25),
+            Lambda.of(0.875)),
+        spread,
+        Lambda.of(1.05),
+        Lambda.of(0.75),
+        Probability.of(risk),
+        List.of(
+            new PartEffect(MeteringPart.MAIN_JET, -0.03, 0.03, 0.75),
+            new PartEffect(MeteringPart.CLIP, -0.25, 0, 0.25)));
+  }
+}

@@ -1,0 +1,145 @@
+package dev.jetting.rules.risk;
+
+import static dev.jetting.rules.TwoHundred.ALL_ROUND;
+import static dev.jetting.rules.TwoHundred.STANDARD;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.jetting.core.mixture.CustomarySteps;
+import dev.jetting.core.mixture.ErrorSource;
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.PartEffect;
+import dev.jetting.core.mixture.Sensitivities;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.rules.TwoHundred;
+import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class RiskModelTest {
+
+  private static final MixtureModel MODEL =
+      MixtureModel.of(TwoHundred.sheet(STANDARD, ALL_ROUND).setup());
+
+  private static final ModelUncertainty ASSUMED = ModelUncertainty.assumed();
+
+  /** The formula against drawing engines and parts at random from the same spreads. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 4, 8})
+  void leanRisk_agreesWithEnginesDrawnAtRandom(int eighths) {
+    ThrottleOpening throttle = ThrottleOpening.ofEighths(eighths);
+    RiskPoint point = point(RiskModel.assumed(), throttle);
+    Sensitivities slopes = MODEL.sensitivities(throttle, point.mixture().speed());
+    Random random = new Random(20261125);
+    int engines = 200_000;
+    int lean = 0;
+    for (int i = 0; i < engines; i++) {
+      double lnLambda = StrictMath.log(point.mixture().lambda().value());
+      for (ErrorSource source : ErrorSource.values()) {
+        lnLambda += slopes.to(source) * ASSUMED.spread(source) * random.nextGaussian();
+      }
+      for (PartEffect effect : point.effects()) {
+        double perUnit =
+            (effect.leaner() - effect.richer()) / (2 * CustomarySteps.assumed().of(effect.part()));
+        lnLambda += perUnit * ASSUMED.tolerance(effect.part()) * random.nextGaussian();
+      }
+      lnLambda += ASSUMED.residual().value() * random.nextGaussian();
+      lean += lnLambda > StrictMath.log(point.leanLimit().value()) ? 1 : 0;
+    }
+    double risk = point.leanRisk().value();
+    double standardError = Math.sqrt(risk * (1 - risk) / engines);
+    assertThat(lean / (double) engines).isCloseTo(risk, within(4 * standardError + 1e-5));
+  }
+
+  /** A known engine, on which nothing is uncertain, is lean or it is not. */
+  @Test
+  void leanRisk_withoutSpread_isZeroOrOne() {
+    Coefficient none = Coefficient.assumed(0, "1", "known");
+    Coefficient exact = Coefficient.assumed(0, "mm", "known");
+    ModelUncertainty known =
+        new ModelUncertainty(none, none, none, none, none, exact, exact, exact);
+    RiskModel strict = limits(1.0001, known);
+    RiskModel lax = limits(2.9, known);
+    ThrottleOpening eighth = ThrottleOpening.ofEighths(1);
+    assertThat(point(lax, eighth).leanRisk()).isEqualTo(Probability.of(0));
+    assertThat(point(strict, eighth).spread()).isZero();
+    assertThat(point(strict, ThrottleOpening.ofEighths(7)).leanRisk().value()).isIn(0.0, 1.0);
+  }
+
+  /**
+   * One standard deviation above the limit: 15.866 %, from any table of the normal distribution.
+   */
+  @Test
+  void leanRisk_oneDeviationBelowTheLimit_isThatOfTheTable() {
+    RiskPoint point = point(RiskModel.assumed(), ThrottleOpening.FULL);
+    double need = STANDARD.need().at(ThrottleOpening.FULL).value();
+    double margin = point.mixture().lambda().value() * StrictMath.exp(point.spread()) / need;
+    assertThat(point(limits(margin, ASSUMED), ThrottleOpening.FULL).leanRisk().value())
+        .isCloseTo(0.158655, within(1e-6));
+  }
+
+  @Test
+  void band_holdsNinetyPercent() {
+    RiskPoint point = point(RiskModel.assumed(), ThrottleOpening.ofEighths(3));
+    double up = StrictMath.log(point.leanEnd() / point.mixture().lambda().value());
+    double down = StrictMath.log(point.mixture().lambda().value() / point.richEnd());
+    // 1.644854 is the 95 % quantile of the normal distribution, from any table.
+    assertThat(up).isCloseTo(1.644854 * point.spread(), within(1e-6));
+    assertThat(down).isCloseTo(up, within(1e-12));
+  }
+
+  @Test
+  void inCharge_movesFromPilotToMain() {
+    assertThat(
+            List.of(0, 2, 8).stream()
+                .map(eighths -> point(RiskModel.assumed(), ThrottleOpening.ofEighths(eighths)))
+                .map(p -> p.inCharge().name()))
+        .containsExactly("PILOT", "NEEDLE", "MAIN");
+  }
+
+  @Test
+  void uncertainty_outOfRange_isRefusedAndNamed() {
+    Coefficient wild = Coefficient.assumed(1.5, "1", "a guess");
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                new ModelUncertainty(
+                    wild,
+                    ASSUMED.needle(),
+                    ASSUMED.main(),
+                    ASSUMED.air(),
+                    ASSUMED.residual(),
+                    ASSUMED.jetTolerance(),
+                    ASSUMED.needleJetTolerance(),
+                    ASSUMED.needleTolerance()))
+        .withMessageContaining("spread of the pilot circuit")
+        .withMessageContaining("1.5")
+        .withMessageContaining("0 to 1");
+  }
+
+  @Test
+  void tolerance_isOfPartsThatAreMade_notOfWhatTheRiderSets() {
+    assertThat(ASSUMED.tolerance(MeteringPart.SCREW)).isZero();
+    assertThat(ASSUMED.tolerance(MeteringPart.MAIN_JET)).isPositive();
+  }
+
+  private static RiskModel limits(double leanMargin, ModelUncertainty uncertainty) {
+    return new RiskModel(
+        MixtureLimits.margins(
+            Coefficient.assumed(leanMargin, "1", "test"),
+            Coefficient.assumed(0.5, "1", "test"),
+            Coefficient.assumed(0.5, "1", "test")),
+        uncertainty,
+        CustomarySteps.assumed());
+  }
+
+  private static RiskPoint point(RiskModel model, ThrottleOpening throttle) {
+    return model.profile(MODEL, List.of(throttle)).points().get(0);
+  }
+}

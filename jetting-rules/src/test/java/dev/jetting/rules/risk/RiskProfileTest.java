@@ -1,0 +1,76 @@
+package dev.jetting.rules.risk;
+
+import static dev.jetting.rules.TwoHundred.ALL_ROUND;
+import static dev.jetting.rules.TwoHundred.STANDARD;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.jetting.rules.TwoHundred;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class RiskProfileTest {
+
+  private static final RiskProfile LEAN =
+      TwoHundred.assessed(STANDARD, ALL_ROUND.withCutaway(Cutaway.ofMillimetres(5))).profile();
+
+  @Test
+  void worst_isTheGreatestRisk() {
+    assertThat(LEAN.points())
+        .allSatisfy(
+            point -> assertThat(point.leanRisk()).isLessThanOrEqualTo(LEAN.worst().leanRisk()));
+  }
+
+  @Test
+  void mean_allWeightOnOneOpening_isTheRiskThere() {
+    ThrottleOpening quarter = ThrottleOpening.ofEighths(2);
+    RidingProfile spike =
+        new RidingProfile(
+            List.of(
+                new RidingProfile.Point(ThrottleOpening.ofShare(7 / 32.0), 0),
+                new RidingProfile.Point(quarter, 1),
+                new RidingProfile.Point(ThrottleOpening.ofShare(9 / 32.0), 0)));
+    assertThat(LEAN.mean(spike)).isEqualTo(LEAN.nearest(quarter).leanRisk());
+  }
+
+  @Test
+  void mean_evenWeights_isTheAverage() {
+    RidingProfile even =
+        new RidingProfile(List.of(new RidingProfile.Point(ThrottleOpening.CLOSED, 7)));
+    double average =
+        LEAN.points().stream().mapToDouble(p -> p.leanRisk().value()).average().orElseThrow();
+    assertThat(LEAN.mean(even).value()).isCloseTo(average, within(1e-12));
+  }
+
+  @Test
+  void above_keepsOnlyWhatExceedsTheAcceptedRisk() {
+    Probability accepted = Probability.of(0.1);
+    List<RiskPoint> above = LEAN.above(accepted);
+    assertThat(above).isNotEmpty().hasSizeLessThan(LEAN.points().size());
+    assertThat(above).allMatch(point -> point.leanRisk().value() > 0.1);
+  }
+
+  @Test
+  void weightAt_isStraightBetweenPointsAndHeldAtTheEnds() {
+    RidingProfile profile =
+        new RidingProfile(
+            List.of(
+                new RidingProfile.Point(ThrottleOpening.ofEighths(2), 1),
+                new RidingProfile.Point(ThrottleOpening.ofEighths(4), 3)));
+    assertThat(profile.weightAt(ThrottleOpening.CLOSED)).isEqualTo(1);
+    assertThat(profile.weightAt(ThrottleOpening.ofEighths(3))).isEqualTo(2);
+    assertThat(profile.weightAt(ThrottleOpening.FULL)).isEqualTo(3);
+  }
+
+  @Test
+  void profile_withoutWeight_isRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> new RidingProfile(List.of(new RidingProfile.Point(ThrottleOpening.CLOSED, 0))))
+        .withMessageContaining("weight above 0");
+  }
+}
