@@ -1,0 +1,173 @@
+package dev.jetting.examples.quickstart;
+
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Report;
+import dev.jetting.rules.ReportText;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.json.ReportJson;
+import dev.jetting.rules.standard.StandardRulebook;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/**
+ * Reads one setting file and prints what a tuner wants to know before anyone rides.
+ *
+ * <p>From the root of the project: {@code mvn -q -Pquickstart -pl examples/quickstart -am
+ * process-classes}, with {@code -Dargs="--help"} for arguments.
+ */
+@Command(
+    name = "quickstart",
+    mixinStandardHelpOptions = true,
+    header = {
+      "Tells, before anyone rides, whether a two-stroke's carburettor setting is lean",
+      "anywhere over the throttle range, why, and what to change."
+    },
+    description = {
+      "",
+      "A calculation on assumed coefficients, never a promise of safety: start from",
+      "the rich side and confirm with plug chops, one change at a time.",
+      ""
+    },
+    versionProvider = Quickstart.Version.class,
+    exitCodeListHeading = "%nExit code%n",
+    exitCodeList = {
+      "0:no rule speaks against a careful first ride",
+      "1:the report speaks against riding: danger found or not ruled out",
+      "2:no report: input that cannot be used, or wrong arguments"
+    },
+    sortOptions = false)
+final class Quickstart implements Callable<Integer> {
+
+  private static final int SPEAKS_AGAINST = 1;
+  private static final int UNUSABLE = 2;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "FILE",
+      description = "Setting file (JSON); - reads standard input.")
+  private @Nullable String file;
+
+  @Option(
+      names = "--demo",
+      paramLabel = "NAME",
+      description = "A setting that comes with the program.")
+  private @Nullable String demo;
+
+  @Option(names = "--list-demos", description = "List these settings and exit.")
+  private boolean listDemos;
+
+  @Option(names = "--json", description = "Print the report as JSON.")
+  private boolean json;
+
+  @Option(
+      names = "--colour",
+      description = "Colour the words that warn, on a terminal and without NO_COLOR.")
+  private boolean colour;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  private final InputStream in;
+
+  private Quickstart(InputStream in) {
+    this.in = in;
+  }
+
+  /**
+   * Runs the program and ends the process with its exit code.
+   *
+   * @param args the arguments; {@code --help} lists them
+   */
+  public static void main(String[] args) {
+    System.exit(run(args, System.in, System.out, System.err));
+  }
+
+  /** Runs the program; output is UTF-8 whatever the locale. */
+  static int run(String[] args, InputStream in, PrintStream out, PrintStream err) {
+    CommandLine commandLine =
+        new CommandLine(new Quickstart(in))
+            .setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF))
+            .setOut(new PrintWriter(out, false, StandardCharsets.UTF_8))
+            .setErr(new PrintWriter(err, false, StandardCharsets.UTF_8))
+            .setParameterExceptionHandler(
+                (e, a) -> refuse(e.getCommandLine(), e.getMessage() + "; see --help"))
+            .setExecutionExceptionHandler((e, command, parsed) -> refuse(command, e.getMessage()));
+    int exitCode = commandLine.execute(args);
+    commandLine.getOut().flush();
+    commandLine.getErr().flush();
+    return exitCode;
+  }
+
+  @Override
+  public Integer call() throws UnreadableException, IOException {
+    PrintWriter out = Objects.requireNonNull(spec, "spec").commandLine().getOut();
+    if (listDemos) {
+      out.print(Demo.list());
+      return 0;
+    }
+    Report report = report(sheet());
+    String text = json ? ReportJson.write(report) : ReportText.of(report);
+    out.print(colour && !json && Ansi.AUTO.enabled() ? Colour.of(text) : text);
+    return report.passes() ? 0 : SPEAKS_AGAINST;
+  }
+
+  private static Report report(SetupSheet sheet) throws UnreadableException {
+    try {
+      return StandardRulebook.rulebook().evaluate(AssessedSetting.of(sheet));
+    } catch (IllegalArgumentException e) {
+      throw new UnreadableException('"' + sheet.title() + "\": " + e.getMessage());
+    }
+  }
+
+  private SetupSheet sheet() throws UnreadableException, IOException {
+    if (file != null && demo != null) {
+      throw new UnreadableException("FILE " + file + " and --demo " + demo + ": allowed one");
+    }
+    if (file != null) {
+      return file.equals("-") ? SettingFile.read("standard input", in) : SettingFile.read(file);
+    }
+    Demo chosen = demo == null ? Demo.DEFAULT : demo(demo);
+    try (InputStream sheet = chosen.open()) {
+      return SettingFile.read(chosen.title(), sheet);
+    }
+  }
+
+  private static Demo demo(String title) throws UnreadableException {
+    return Demo.named(title)
+        .orElseThrow(
+            () -> new UnreadableException("--demo " + title + ": allowed one of " + Demo.titles()));
+  }
+
+  /** One line, whatever went wrong. */
+  private static int refuse(CommandLine command, @Nullable String message) {
+    String line = Objects.requireNonNullElse(message, "unknown fault");
+    command.getErr().println("quickstart: " + line.replaceAll("\\p{Cntrl}+", " "));
+    return UNUSABLE;
+  }
+
+  /** The version of the build. */
+  static final class Version implements IVersionProvider {
+    @Override
+    public String[] getVersion() throws IOException {
+      try (InputStream text =
+          Objects.requireNonNull(Quickstart.class.getResourceAsStream("version.txt"))) {
+        return new String[] {
+          "quickstart " + new String(text.readAllBytes(), StandardCharsets.UTF_8).strip()
+        };
+      }
+    }
+  }
+}

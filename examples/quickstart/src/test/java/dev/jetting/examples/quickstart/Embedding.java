@@ -1,0 +1,34 @@
+package dev.jetting.examples.quickstart;
+
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.Report;
+import dev.jetting.rules.json.SheetJson;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.units.TradeStyle;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** The lines that README.md of the project shows; {@link EmbeddingExampleTest} compares the two. */
+final class Embedding {
+
+  private Embedding() {}
+
+  static boolean assess(Path file, PrintStream out) throws IOException {
+    // snippet
+    var sheet = SheetJson.read(Files.readString(file));
+    Report report = StandardRulebook.rulebook().evaluate(AssessedSetting.of(sheet));
+    RiskPoint worst = report.profile().worst();
+    out.println("Lean risk " + TradeStyle.probability(worst.leanRisk()));
+    out.println("at " + TradeStyle.throttle(worst.mixture().throttle()));
+    for (RankedFinding found : report.findings()) {
+      out.println(found.severity() + ": " + found.finding().text());
+      out.println("What to do: " + found.finding().remedy());
+    }
+    return report.passes(); // never a promise of safety
+    // end of snippet
+  }
+}

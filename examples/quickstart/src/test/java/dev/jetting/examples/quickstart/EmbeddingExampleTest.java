@@ -1,0 +1,76 @@
+package dev.jetting.examples.quickstart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class EmbeddingExampleTest {
+
+  private static final Path ROOT = Project.DIRECTORY.resolve("../..");
+
+  @Test
+  void snippet_isTenLinesInTheReadme() throws IOException {
+    String snippet = snippet();
+    assertThat(snippet.lines()).hasSize(10);
+    assertThat(ROOT.resolve("README.md"))
+        .as("README.md must show the snippet of Embedding.java in a block of ```java")
+        .content(StandardCharsets.UTF_8)
+        .contains("```java\n" + snippet + "```\n");
+  }
+
+  @Test
+  void assess_leanInTheMiddle_tellsWhereAndWhatToDo(@TempDir Path directory) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    boolean passes =
+        Embedding.assess(
+            file(directory, Demo.LEAN_IN_THE_MIDDLE),
+            new PrintStream(out, true, StandardCharsets.UTF_8));
+
+    assertThat(passes).isFalse();
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .startsWith("Lean risk ")
+        .contains("DANGER: ", "What to do: ", "needle jet");
+  }
+
+  @Test
+  void assess_allRound_passesWithoutFindings(@TempDir Path directory) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    boolean passes =
+        Embedding.assess(
+            file(directory, Demo.MILD_ALL_ROUND),
+            new PrintStream(out, true, StandardCharsets.UTF_8));
+
+    assertThat(passes).isTrue();
+    assertThat(out.toString(StandardCharsets.UTF_8)).doesNotContain("DANGER");
+  }
+
+  private static String snippet() throws IOException {
+    String source =
+        Files.readString(
+            Project.DIRECTORY.resolve(
+                "src/test/java/dev/jetting/examples/quickstart/Embedding.java"));
+    String start = "// snippet\n";
+    // Without its end: stripIndent takes an empty last line for one without indentation.
+    return source
+            .substring(source.indexOf(start) + start.length(), source.indexOf("    // end of"))
+            .stripTrailing()
+            .stripIndent()
+        + "\n";
+  }
+
+  private static Path file(Path directory, Demo demo) throws IOException {
+    Path file = directory.resolve("setting.json");
+    try (InputStream in = demo.open()) {
+      Files.copy(in, file);
+    }
+    return file;
+  }
+}
