@@ -141,7 +141,7 @@ public final class ReportText {
             + (lean ? ": LEAN at " : ": riskiest at ")
             + TradeStyle.throttle(riskiest.mixture().throttle())
             + ", λ "
-            + RangeTable.lambda(riskiest.mixture().lambda().value())
+            + RangeTable.lambda(riskiest.lambda().value())
             + ", lean risk "
             + TradeStyle.probability(riskiest.leanRisk()));
   }
