@@ -18,6 +18,8 @@ module dev.jetting.rules {
   exports dev.jetting.rules.risk;
   exports dev.jetting.rules.standard;
 
+  uses dev.jetting.rules.RulePack;
+
   // Its package-private records stand in JSON for types that are no records.
   opens dev.jetting.rules.json to
       com.fasterxml.jackson.databind;
