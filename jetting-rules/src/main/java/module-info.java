@@ -19,6 +19,8 @@ module dev.jetting.rules {
   exports dev.jetting.rules.standard;
   exports dev.jetting.rules.tuning;
 
+  uses dev.jetting.rules.RulePack;
+
   // Its package-private records stand in JSON for types that are no records.
   opens dev.jetting.rules.json to
       com.fasterxml.jackson.databind;

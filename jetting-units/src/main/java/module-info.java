@@ -4,7 +4,7 @@
  */
 @SuppressWarnings("module") // the modules that "number" is shared with are compiled after this one
 module dev.jetting.units {
-  requires static transitive org.jspecify;
+  requires static org.jspecify;
 
   exports dev.jetting.units;
   exports dev.jetting.units.number to

@@ -169,6 +169,7 @@ public final class ClipPosition implements Quantity<ClipPosition> {
   }
 
   @Override
+  @SuppressWarnings("exports") // callers compile without the annotation
   public boolean equals(@Nullable Object other) {
     return other instanceof ClipPosition that && that.grooves == grooves && that.fromTop == fromTop;
   }

@@ -250,6 +250,7 @@ public final class JetSeries<J extends Quantity<J>> {
    * @return whether the other is a series of the same sizes
    */
   @Override
+  @SuppressWarnings("exports") // callers compile without the annotation
   public boolean equals(@Nullable Object other) {
     return other instanceof JetSeries<?> that && that.sizes.equals(sizes);
   }
