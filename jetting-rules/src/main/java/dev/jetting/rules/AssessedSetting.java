@@ -84,8 +84,7 @@ public record AssessedSetting(
    * @param calibration what readings have taught about the engine
    * @return the assessed setting
    */
-  public static AssessedSetting of(
-      SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
+  public static AssessedSetting of(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
     Setup setup = sheet.setup();
     Riding riding = sheet.riding();
     MixtureModel today = MixtureModel.of(setup);
@@ -93,10 +92,8 @@ public record AssessedSetting(
         sheet,
         riskModel,
         riskModel.profile(today, OPENINGS, calibration),
-        riskModel.profile(
-            MixtureModel.of(setup.withAir(riding.coldest())), OPENINGS, calibration),
-        riskModel.profile(
-            MixtureModel.of(setup.withAir(riding.hottest())), OPENINGS, calibration),
+        riskModel.profile(MixtureModel.of(setup.withAir(riding.coldest())), OPENINGS, calibration),
+        riskModel.profile(MixtureModel.of(setup.withAir(riding.hottest())), OPENINGS, calibration),
         today.overrun());
   }
 

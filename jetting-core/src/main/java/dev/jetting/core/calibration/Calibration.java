@@ -10,10 +10,10 @@ import java.util.List;
 /**
  * What readings have taught about an engine and its carburettor.
  *
- * <p>ln λ = ln λ_model + Σ z_c S_c + g: four errors z_c that belong to the engine and its carburettor
- * and not to the jets in it, so that readings taken with different jets add up, each through its
- * sensitivity S_c; and a Gaussian process g over the throttle for what is left. Measured λ conditions
- * it in closed form; bands, such as plug colours, by expectation propagation.
+ * <p>ln λ = ln λ_model + Σ z_c S_c + g: four errors z_c that belong to the engine and its
+ * carburettor and not to the jets in it, so that readings taken with different jets add up, each
+ * through its sensitivity S_c; and a Gaussian process g over the throttle for what is left.
+ * Measured λ conditions it in closed form; bands, such as plug colours, by expectation propagation.
  *
  * <p>Linear in the errors: good for the ten or twenty per cent by which engines differ, not for an
  * engine with an air leak or a blocked passage, which shows as readings that disagree.
@@ -104,8 +104,8 @@ public final class Calibration {
   }
 
   /**
-   * Measured λ that disagree with all the other readings. The worst is set aside first, then the rest
-   * are judged anew: one wrong reading makes its neighbours look wrong too.
+   * Measured λ that disagree with all the other readings. The worst is set aside first, then the
+   * rest are judged anew: one wrong reading makes its neighbours look wrong too.
    *
    * @param deviations how many standard deviations off counts as disagreeing, such as 3
    * @return the readings, the worst first; bands are not judged

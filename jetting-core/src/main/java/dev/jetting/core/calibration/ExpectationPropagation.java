@@ -8,10 +8,10 @@ import java.util.List;
  * replaced by the noisy observation of a value that, beside all the others, gives the same mean and
  * variance there.
  *
- * <p>Source: Rasmussen and Williams 2006, section 3.6, with the moments of a normal distribution cut
- * to an interval that is itself blurred by normal noise. All intervals are updated at once, damped.
- * Likelihoods of this kind are log-concave, so the noise of the stand-ins is never negative. How near
- * it comes to numerical integration is checked in the tests.
+ * <p>Source: Rasmussen and Williams 2006, section 3.6, with the moments of a normal distribution
+ * cut to an interval that is itself blurred by normal noise. All intervals are updated at once,
+ * damped. Likelihoods of this kind are log-concave, so the noise of the stand-ins is never
+ * negative. How near it comes to numerical integration is checked in the tests.
  */
 final class ExpectationPropagation {
 
@@ -77,7 +77,9 @@ final class ExpectationPropagation {
     return standIns;
   }
 
-  /** The stand-in that gives the mean and variance of what is left of the others in the interval. */
+  /**
+   * The stand-in that gives the mean and variance of what is left of the others in the interval.
+   */
   private static Site target(Site old, Normal marginal, IntervalObservation<?> interval) {
     double variance = marginal.deviation() * marginal.deviation();
     double othersPrecision = 1 / variance - old.precision();

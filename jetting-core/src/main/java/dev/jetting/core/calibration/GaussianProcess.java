@@ -10,8 +10,9 @@ import org.hipparchus.linear.RealVector;
 /**
  * A Gaussian process of zero mean, conditioned on noisy observations.
  *
- * <p>Source: Rasmussen and Williams, Gaussian Processes for Machine Learning, 2006, Algorithm 2.1, by
- * a Cholesky factor of K + noise. Not for thousands of observations: the cost is their third power.
+ * <p>Source: Rasmussen and Williams, Gaussian Processes for Machine Learning, 2006, Algorithm 2.1,
+ * by a Cholesky factor of K + noise. Not for thousands of observations: the cost is their third
+ * power.
  *
  * @param <X> what the process is a function of
  */

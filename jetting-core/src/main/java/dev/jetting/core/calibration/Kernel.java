@@ -18,8 +18,8 @@ public interface Kernel<X> {
   double covariance(X a, X b);
 
   /**
-   * The squared-exponential kernel: σ² exp(−(a−b)²/(2ℓ²)) (Rasmussen and Williams, Gaussian Processes
-   * for Machine Learning, 2006, eq. 2.16).
+   * The squared-exponential kernel: σ² exp(−(a−b)²/(2ℓ²)) (Rasmussen and Williams, Gaussian
+   * Processes for Machine Learning, 2006, eq. 2.16).
    *
    * @param deviation σ, standard deviation of a value, zero or more
    * @param length ℓ, how far apart two inputs are whose values differ, more than zero

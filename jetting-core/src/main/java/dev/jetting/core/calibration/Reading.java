@@ -11,9 +11,9 @@ import java.util.Objects;
  * Something read on an engine: between which mixtures it ran, at a throttle opening and speed, with
  * whatever jets happened to be in and in the weather of that hour.
  *
- * <p>Plain of form: a wideband sensor's λ has both ends alike and its own deviation; a plug colour is
- * a band; "leaner than" has its upper end far out. What a colour or a symptom means is for others to
- * say.
+ * <p>Plain of form: a wideband sensor's λ has both ends alike and its own deviation; a plug colour
+ * is a band; "leaner than" has its upper end far out. What a colour or a symptom means is for
+ * others to say.
  *
  * @param setup engine, setting, air and fuel when it was read
  * @param throttle throttle opening
@@ -63,11 +63,7 @@ public record Reading(
    * @throws IllegalArgumentException if one is out of range
    */
   public static Reading measured(
-      Setup setup,
-      ThrottleOpening throttle,
-      EngineSpeed speed,
-      Lambda lambda,
-      double deviation) {
+      Setup setup, ThrottleOpening throttle, EngineSpeed speed, Lambda lambda, double deviation) {
     return new Reading(setup, throttle, speed, lambda, lambda, deviation);
   }
 

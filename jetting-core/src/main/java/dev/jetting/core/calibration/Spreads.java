@@ -25,7 +25,8 @@ public record Spreads(
    * @param main of the main jet, 0 to 1
    * @param air of the air by its signal, 0 to 1
    * @param residual of what is left, 0 to 1
-   * @param residualLength how far apart in throttle opening two residuals are that differ, 0.01 to 10
+   * @param residualLength how far apart in throttle opening two residuals are that differ, 0.01 to
+   *     10
    * @throws IllegalArgumentException if one is out of range
    */
   public Spreads {

@@ -86,8 +86,7 @@ class CalibrationTest {
   @Test
   void with_anyOrderOfReadings_teachesTheSame() {
     Random random = new Random(3);
-    List<Reading> readings =
-        new ArrayList<>(readings(drawn(random), random, settings(), 0.02));
+    List<Reading> readings = new ArrayList<>(readings(drawn(random), random, settings(), 0.02));
     readings.add(band(0.85, 0.95, ThrottleOpening.ofEighths(3)));
     Calibration one = Calibration.untried(SPREADS).with(readings);
     Collections.reverse(readings);
@@ -114,8 +113,7 @@ class CalibrationTest {
   @Test
   void disagreeing_oneWrongReading_isFoundAndNoOther() {
     Random random = new Random(11);
-    List<Reading> readings =
-        new ArrayList<>(readings(drawn(random), random, settings(), 0.01));
+    List<Reading> readings = new ArrayList<>(readings(drawn(random), random, settings(), 0.01));
     Reading right = readings.get(4);
     Reading wrong =
         Reading.measured(

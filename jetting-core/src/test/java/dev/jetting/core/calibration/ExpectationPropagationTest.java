@@ -42,8 +42,7 @@ class ExpectationPropagationTest {
     }
     mean /= sum;
     assertThat(found.mean()).isCloseTo(mean, within(1e-6));
-    assertThat(found.deviation())
-        .isCloseTo(Math.sqrt(square / sum - mean * mean), within(1e-6));
+    assertThat(found.deviation()).isCloseTo(Math.sqrt(square / sum - mean * mean), within(1e-6));
   }
 
   /** Two correlated values, each known by an interval: integrated on a grid over both. */
@@ -69,10 +68,8 @@ class ExpectationPropagationTest {
     double square = 0;
     for (double f = -0.6; f <= 0.6; f += 1e-3) {
       for (double g = -0.6; g <= 0.6; g += 1e-3) {
-        double form =
-            (variance * f * f - 2 * covariance * f * g + variance * g * g) / determinant;
-        double weight =
-            StrictMath.exp(-form / 2) * likelihood(f, one) * likelihood(g, two);
+        double form = (variance * f * f - 2 * covariance * f * g + variance * g * g) / determinant;
+        double weight = StrictMath.exp(-form / 2) * likelihood(f, one) * likelihood(g, two);
         sum += weight;
         mean += weight * f;
         square += weight * f * f;

@@ -39,8 +39,7 @@ record Form<T, F extends Record>(
           new Form<>(SetupSheet.class, SheetForm.class, SheetForm::of, SheetForm::sheet),
           new Form<>(PartsAtHand.class, PartsForm.class, PartsForm::of, PartsForm::parts),
           new Form<>(Seen.class, SeenForm.class, SeenForm::of, SeenForm::seen),
-          new Form<>(
-              TuningSession.class, SessionForm.class, SessionForm::of, SessionForm::session),
+          new Form<>(TuningSession.class, SessionForm.class, SessionForm::of, SessionForm::session),
           new Form<>(Waiver.class, WaiverForm.class, WaiverForm::of, WaiverForm::waiver),
           new Form<>(Air.class, AirForm.class, AirForm::of, AirForm::air),
           new Form<>(Fuel.class, FuelForm.class, FuelForm::of, FuelForm::fuel),

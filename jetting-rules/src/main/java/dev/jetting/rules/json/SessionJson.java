@@ -7,14 +7,14 @@ import java.util.Objects;
  * Tuning sessions as JSON, so that one program can go on where another stopped.
  *
  * <p>A session is an object with {@code format} (always {@code "jetting tuning session"}), {@code
- * schemaVersion} (always {@code 1}), the {@code sheet} it began with, as {@link SheetJson} tells it,
- * and {@code steps}, each with its {@code setup} ({@code engine}, {@code setting}, {@code air},
- * {@code fuel}) and its {@code looks}: {@code throttle}, {@code speed} and what was {@code seen}, which
- * has one of {@code wideband} (a λ), {@code colour}, {@code symptom}, {@code exhaustTemperature} (with
- * {@code hotter} and {@code good}) and {@code proven} ({@code true}).
+ * schemaVersion} (always {@code 1}), the {@code sheet} it began with, as {@link SheetJson} tells
+ * it, and {@code steps}, each with its {@code setup} ({@code engine}, {@code setting}, {@code air},
+ * {@code fuel}) and its {@code looks}: {@code throttle}, {@code speed} and what was {@code seen},
+ * which has one of {@code wideband} (a λ), {@code colour}, {@code symptom}, {@code
+ * exhaustTemperature} (with {@code hotter} and {@code good}) and {@code proven} ({@code true}).
  *
- * <p>Limits: 16 000 000 characters, nested 64 deep; names of 200, texts of 10 000, numbers of 100 and
- * ids of 60 characters.
+ * <p>Limits: 16 000 000 characters, nested 64 deep; names of 200, texts of 10 000, numbers of 100
+ * and ids of 60 characters.
  */
 public final class SessionJson {
 
@@ -42,8 +42,8 @@ public final class SessionJson {
    * Writes a tuning session in full, with quantities as texts.
    *
    * @param session the session; not null
-   * @return the document, lines ended by {@code \n}; the same for equal sessions, and read back to an
-   *     equal one if its ids and texts are within the limits
+   * @return the document, lines ended by {@code \n}; the same for equal sessions, and read back to
+   *     an equal one if its ids and texts are within the limits
    */
   public static String write(TuningSession session) {
     return CODEC.write(Objects.requireNonNull(session, "session"));

@@ -56,7 +56,7 @@ public record ModelUncertainty(
    * @param air spread of the air by its signal, 0 to 1
    * @param residual spread of what is left, 0 to 1
    * @param residualLength how far apart in throttle opening two residuals are that differ, 0 to 1
- * @param jetTolerance of pilot and main jets, mm, 0 to 1
+   * @param jetTolerance of pilot and main jets, mm, 0 to 1
    * @param needleJetTolerance of needle jets, mm, 0 to 1
    * @param needleTolerance of needles, mm, 0 to 1
    * @throws IllegalArgumentException if a spread is outside 0 to 1

@@ -16,10 +16,10 @@ import java.util.Objects;
 /**
  * From a mixture to the probability that it is too lean.
  *
- * <p>ln λ is taken as normal. On an engine that nobody has measured its mean is the model's, and its
- * variance the sum of those of the four error sources, each through its sensitivity, of the residual,
- * and of the parts' tolerances; readings move the mean and shrink the variance ({@link Calibration}).
- * The lean risk is P(ln λ &gt; ln λ_limit).
+ * <p>ln λ is taken as normal. On an engine that nobody has measured its mean is the model's, and
+ * its variance the sum of those of the four error sources, each through its sensitivity, of the
+ * residual, and of the parts' tolerances; readings move the mean and shrink the variance ({@link
+ * Calibration}). The lean risk is P(ln λ &gt; ln λ_limit).
  *
  * @param limits how lean and how rich is too much
  * @param uncertainty how far an engine may differ from the model

@@ -34,9 +34,9 @@ public record RiskPoint(
    * Copies the effects.
    *
    * @param mixture the mixture there, by the model
-   * @param lambda the mixture expected there, with what readings have taught; the model's own without
- *     readings
- * @param spread standard deviation of ln λ: near enough, the relative uncertainty of λ
+   * @param lambda the mixture expected there, with what readings have taught; the model's own
+   *     without readings
+   * @param spread standard deviation of ln λ: near enough, the relative uncertainty of λ
    * @param leanLimit the leanest mixture that does no harm there
    * @param richLimit the richest mixture on which the engine runs cleanly there
    * @param leanRisk probability that the true mixture is leaner than the lean limit

@@ -71,8 +71,7 @@ final class Alternatives {
   }
 
   private static ClipPosition sameGroove(ClipPosition clip, Needle needle) {
-    return ClipPosition.fromTop(
-        Math.min(clip.grooveFromTop(), needle.grooves()), needle.grooves());
+    return ClipPosition.fromTop(Math.min(clip.grooveFromTop(), needle.grooves()), needle.grooves());
   }
 
   private static List<ClipPosition> neighbours(ClipPosition clip) {

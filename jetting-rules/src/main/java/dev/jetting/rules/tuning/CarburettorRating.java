@@ -14,16 +14,17 @@ import java.util.Objects;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /**
- * What a carburettor does for an engine: power lost by its restriction, signal where the engine turns
- * slowly, and consumption when cruising. A bigger bore loses less and tells its jets less.
+ * What a carburettor does for an engine: power lost by its restriction, signal where the engine
+ * turns slowly, and consumption when cruising. A bigger bore loses less and tells its jets less.
  *
  * <p>For comparing bores on one engine; the power itself is not predicted.
  *
  * @param carburettor the carburettor
  * @param powerLost share of the air at the power peak that its restriction costs, 0 to 1; near
  *     enough, of the power
- * @param lowSignal depression at the needle jet at a quarter throttle and a third of the peak speed,
- *     by the head of fuel that it must lift; below about 2 the needle jet feeds unsteadily (assumed)
+ * @param lowSignal depression at the needle jet at a quarter throttle and a third of the peak
+ *     speed, by the head of fuel that it must lift; below about 2 the needle jet feeds unsteadily
+ *     (assumed)
  * @param cruiseThrottle throttle opening that gives the cruising load
  * @param cruiseConsumption consumption when cruising
  */
@@ -94,8 +95,7 @@ public record CarburettorRating(
     Carburettor carburettor = setup.setting().carburettor();
     EngineSpeed low = EngineSpeed.ofRpm(engine.loadLine().peak().rpm() / 3);
     Pressure signal = model.at(ThrottleOpening.ofEighths(2), low).needleJetSuction();
-    double density =
-        setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
+    double density = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
     double head = density * 9.80665 * carburettor.needleJetHead().millimetres() * 1e-3;
     ThrottleOpening throttle = throttleFor(model, cruise);
     MixturePoint cruising = model.at(throttle, cruise.speed());
@@ -108,8 +108,7 @@ public record CarburettorRating(
         1 - model.at(ThrottleOpening.FULL).pressureRatio(),
         head <= 0 ? Double.MAX_VALUE : signal.pascals() / head,
         throttle,
-        FuelConsumption.ofLitresPer100Kilometres(
-            litresAnHour / cruise.kilometresPerHour() * 100));
+        FuelConsumption.ofLitresPer100Kilometres(litresAnHour / cruise.kilometresPerHour() * 100));
   }
 
   private static ThrottleOpening throttleFor(MixtureModel model, Cruise cruise) {

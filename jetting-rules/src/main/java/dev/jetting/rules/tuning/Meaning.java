@@ -7,8 +7,8 @@ import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
 
 /**
- * What a colour or a symptom says of the mixture: a band of λ by the λ that the engine needs at that
- * throttle opening, and how far it is to be trusted.
+ * What a colour or a symptom says of the mixture: a band of λ by the λ that the engine needs at
+ * that throttle opening, and how far it is to be trusted.
  *
  * @param from the richest, by the λ needed; 0.01 to {@code to}
  * @param to the leanest, by the λ needed; to 100

@@ -13,8 +13,8 @@ import java.util.Map;
  *
  * @param colours for each colour, leanest first, each beginning where the next ends
  * @param symptoms for each symptom
- * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side, against a run known
- *     to be good; more than zero
+ * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side, against a run
+ *     known to be good; more than zero
  */
 public record Meanings(
     Map<PlugColour, Meaning> colours,
@@ -45,8 +45,8 @@ public record Meanings(
    * @param colours for each colour, leanest first, each beginning where the next ends
    * @param symptoms for each symptom
    * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side; more than zero
-   * @throws IllegalArgumentException if a colour or symptom has no meaning, or the rise is not above
-   *     zero
+   * @throws IllegalArgumentException if a colour or symptom has no meaning, or the rise is not
+   *     above zero
    */
   public Meanings {
     colours = Maps.immutableEnumMap(new EnumMap<>(colours));

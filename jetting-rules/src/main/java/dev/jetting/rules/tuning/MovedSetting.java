@@ -51,7 +51,6 @@ public record MovedSetting(Setup setup, List<NextChange> changes, boolean safe) 
       now = now.withSetup(now.setup().withSetting(next.get().setting()));
       next = NextChange.of(now, riskModel, calibration);
     }
-    return new MovedSetting(
-        now.setup(), changes, NextChange.isSafe(now, riskModel, calibration));
+    return new MovedSetting(now.setup(), changes, NextChange.isSafe(now, riskModel, calibration));
   }
 }

@@ -21,11 +21,11 @@ import java.util.Optional;
 /**
  * What to change next: one part out of those at hand.
  *
- * <p>Where the risk is above what is accepted, at any throttle opening or on the overrun, the change
- * that brings it down, and of those that bring it down far enough the one that comes nearest to what
- * the engine needs. Where it is not, the change that comes nearer to what the engine needs without
- * taking the risk above what is accepted and without a great move towards lean; none if there is no
- * such change: then the setting is as good as these parts make it.
+ * <p>Where the risk is above what is accepted, at any throttle opening or on the overrun, the
+ * change that brings it down, and of those that bring it down far enough the one that comes nearest
+ * to what the engine needs. Where it is not, the change that comes nearer to what the engine needs
+ * without taking the risk above what is accepted and without a great move towards lean; none if
+ * there is no such change: then the setting is as good as these parts make it.
  *
  * <p>How near: the mean of |ln (λ by λ needed)| over the riding, leaner than needed counting twice
  * (assumed).
@@ -160,8 +160,7 @@ public record NextChange(
 
     static Weighed of(
         SetupSheet sheet, Alternative alternative, RiskModel riskModel, Calibration calibration) {
-      MixtureModel model =
-          MixtureModel.of(sheet.setup().withSetting(alternative.setting()));
+      MixtureModel model = MixtureModel.of(sheet.setup().withSetting(alternative.setting()));
       RiskProfile profile = riskModel.profile(model, OPENINGS, calibration);
       return new Weighed(
           alternative.part(),
@@ -205,8 +204,8 @@ public record NextChange(
     double excess() {
       return overrunExcess
           + profile.points().stream()
-          .mapToDouble(point -> Math.max(0, point.leanRisk().value() - accepted))
-          .sum();
+              .mapToDouble(point -> Math.max(0, point.leanRisk().value() - accepted))
+              .sum();
     }
 
     /** The most by which any opening is leaner than with another setting, in ln λ. */

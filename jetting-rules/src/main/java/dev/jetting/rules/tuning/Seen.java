@@ -86,9 +86,7 @@ public sealed interface Seen {
     }
   }
 
-  /**
-   * The whole setting is known to serve on this engine: the mixture is about what it needs.
-   */
+  /** The whole setting is known to serve on this engine: the mixture is about what it needs. */
   record Proven() implements Seen {
 
     /** Standard deviation of ln λ (assumed: what serves is a band, not a point). */
@@ -105,8 +103,7 @@ public sealed interface Seen {
    * @return the reading
    * @throws IllegalArgumentException if the speed is zero
    */
-  default Reading as(
-      Setup setup, ThrottleOpening throttle, EngineSpeed speed, Meanings meanings) {
+  default Reading as(Setup setup, ThrottleOpening throttle, EngineSpeed speed, Meanings meanings) {
     if (this instanceof Colour seen) {
       return meanings.of(seen.colour()).reading(setup, throttle, speed);
     }

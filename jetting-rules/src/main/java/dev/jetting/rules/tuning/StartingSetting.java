@@ -49,7 +49,8 @@ public record StartingSetting(Setting setting, RiskProfile profile, List<String>
   /**
    * The starting setting of a machine.
    *
-   * @param sheet the machine with any setting of its carburettor, the riding, and the parts there are
+   * @param sheet the machine with any setting of its carburettor, the riding, and the parts there
+   *     are
    * @param riskModel limits, spreads and steps
    * @return the setting; where no combination is safe, the safest that was found
    */

@@ -15,8 +15,8 @@ public enum Symptom {
   /** Rattles under load: lean, and dangerous. */
   PINGS,
   /**
-   * Feels crisp. No proof of a good mixture: the last step before too lean feels best. Taken for not
-   * rich, and a warning.
+   * Feels crisp. No proof of a good mixture: the last step before too lean feels best. Taken for
+   * not rich, and a warning.
    */
   CRISP
 }

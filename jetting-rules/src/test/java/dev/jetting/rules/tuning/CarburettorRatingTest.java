@@ -33,14 +33,13 @@ class CarburettorRatingTest {
     for (int i = 1; i < ratings.size(); i++) {
       assertThat(ratings.get(i).powerLost()).isLessThan(ratings.get(i - 1).powerLost());
       assertThat(ratings.get(i).lowSignal()).isLessThan(ratings.get(i - 1).lowSignal());
-      assertThat(ratings.get(i).cruiseThrottle())
-          .isLessThan(ratings.get(i - 1).cruiseThrottle());
+      assertThat(ratings.get(i).cruiseThrottle()).isLessThan(ratings.get(i - 1).cruiseThrottle());
     }
   }
 
   /**
-   * A tuned engine of the 200 class made about 37 hp through 27 mm while others made 26 to 27 with 34
-   * to 39 mm (common practice, no source): so 27 mm cannot cost it much. By prediction.
+   * A tuned engine of the 200 class made about 37 hp through 27 mm while others made 26 to 27 with
+   * 34 to 39 mm (common practice, no source): so 27 mm cannot cost it much. By prediction.
    */
   @Test
   void of_twentySevenOnATunedEngine_costsLessThanAFifth() {
@@ -55,8 +54,7 @@ class CarburettorRatingTest {
     CarburettorRating rating = CarburettorRating.of(setup, CRUISE);
     MixturePoint point = MixtureModel.of(setup).at(rating.cruiseThrottle(), CRUISE.speed());
     assertThat(point.airFlow().gramsPerSecond()).isCloseTo(9, within(1e-6));
-    double grams =
-        point.mainFuelFlow().gramsPerSecond() + point.pilotFuelFlow().gramsPerSecond();
+    double grams = point.mainFuelFlow().gramsPerSecond() + point.pilotFuelFlow().gramsPerSecond();
     double density = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
     double litresAnHour = grams * 3600 / density;
     assertThat(rating.cruiseConsumption().litresPer100Kilometres())

@@ -38,8 +38,7 @@ class MeaningsTest {
   @Test
   void exhaustTemperature_hotter_isLeaner() {
     Reading reading =
-        read(
-            new Seen.ExhaustTemperature(TemperatureDifference.ofKelvin(50), Lambda.of(0.80)));
+        read(new Seen.ExhaustTemperature(TemperatureDifference.ofKelvin(50), Lambda.of(0.80)));
     // e^0.1 leaner, by the assumed 500 K.
     assertThat(reading.from().value()).isCloseTo(0.80 * 1.105171, within(1e-6));
     assertThat(reading.to()).isEqualTo(reading.from());

@@ -59,8 +59,6 @@ class MovedSettingTest {
 
   private static Air air(double metres, double celsius) {
     return Air.at(
-        Altitude.ofMetres(metres),
-        Temperature.ofCelsius(celsius),
-        RelativeHumidity.ofPercent(50));
+        Altitude.ofMetres(metres), Temperature.ofCelsius(celsius), RelativeHumidity.ofPercent(50));
   }
 }

@@ -23,8 +23,7 @@ class NextChangeTest {
     NextChange change = next(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.16))).orElseThrow();
     assertThat(change.part()).isEqualTo(MeteringPart.MAIN_JET);
     assertThat(change.setting().mainJet()).isGreaterThan(JetBore.ofMillimetres(1.16));
-    assertThat(change.after().worst().leanRisk())
-        .isLessThan(change.before().worst().leanRisk());
+    assertThat(change.after().worst().leanRisk()).isLessThan(change.before().worst().leanRisk());
   }
 
   @Test

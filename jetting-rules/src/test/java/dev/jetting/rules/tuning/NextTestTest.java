@@ -25,8 +25,7 @@ class NextTestTest {
     next(session)
         .ifPresent(
             test ->
-                assertThat(test.throttle())
-                    .isGreaterThanOrEqualTo(ThrottleOpening.ofEighths(6)));
+                assertThat(test.throttle()).isGreaterThanOrEqualTo(ThrottleOpening.ofEighths(6)));
   }
 
   /** The first plug chop is not done on a main jet that is likely to be lean: change it first. */

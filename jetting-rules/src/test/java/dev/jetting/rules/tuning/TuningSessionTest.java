@@ -21,8 +21,7 @@ class TuningSessionTest {
   private static final TuningSession BEGUN =
       TuningSession.beginning(Workshop.sheet(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.36))));
 
-  private static final Look RICH =
-      Workshop.look(8, 7500, new Seen.Wideband(Lambda.of(0.70)));
+  private static final Look RICH = Workshop.look(8, 7500, new Seen.Wideband(Lambda.of(0.70)));
 
   private static final Setup SMALLER =
       BEGUN.now().setup().withSetting(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.30)));
