@@ -3,7 +3,7 @@ package dev.jetting.rules.tuning;
 /**
  * The colour of the plug's insulator after a proper plug chop, from leanest to richest.
  *
- * <p>What a colour means stands in a {@link ColourScale}. Not for a plug that has idled home.
+ * <p>What a colour means stands in a {@link Meanings}. Not for a plug that has idled home.
  */
 public enum PlugColour {
   /** White or blistered, with bright specks: far too lean. Stop. */

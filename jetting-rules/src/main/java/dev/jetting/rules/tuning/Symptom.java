@@ -1,6 +1,6 @@
 package dev.jetting.rules.tuning;
 
-/** What a rider feels or hears. What it says of the mixture stands in a {@link ColourScale}. */
+/** What a rider feels or hears. What it says of the mixture stands in a {@link Meanings}. */
 public enum Symptom {
   /** Falls flat when the throttle is opened: taken for lean, with little trust. */
   BOGS,
