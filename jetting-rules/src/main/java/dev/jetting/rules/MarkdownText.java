@@ -9,7 +9,8 @@ final class MarkdownText {
   private static final Pattern ANYWHERE = Pattern.compile("[\\\\`*_\\[\\]<>|~&#]");
 
   /** What begins a list, a rule or an underlined heading at the start of a block only. */
-  private static final Pattern AT_START = Pattern.compile("^(?=[-+=:])|(?<=^[0-9]{1,9})(?=[.)])");
+  private static final Pattern AT_START =
+      Pattern.compile("^(?=[-+=:](?![0-9]))|(?<=^[0-9]{1,9})(?=[.)](?: |$))");
 
   private MarkdownText() {}
 
