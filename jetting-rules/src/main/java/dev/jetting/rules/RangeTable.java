@@ -17,12 +17,18 @@ final class RangeTable {
 
   static final String LEAN = "LEAN";
   private static final String RICH = "RICH";
+  private static final String BAR = "0 to 100 %";
 
   /** Above this many points only the openings that a grip is marked with have a row. */
   private static final int MOST_ROWS = 16;
 
   /** A column: its two lines of heading, its width (to the left if negative), its cells. */
   private record Column(String over, String under, int width, Function<RiskPoint, String> cell) {
+
+    /** Both lines of the heading in one. */
+    String heading() {
+      return (over + " " + under).strip();
+    }
 
     String padded(String content) {
       String gap = " ".repeat(Math.max(0, Math.abs(width) - content.length()));
@@ -45,7 +51,7 @@ final class RangeTable {
             new Column("90 % band", "of λ", 10, RangeTable::band),
             new Column("lean", "limit" + assumed, 6, p -> lambda(p.leanLimit().value())),
             new Column("lean", "risk", 10, p -> TradeStyle.probability(p.leanRisk())),
-            new Column("", "0 to 100 %", -10, p -> bar(p.leanRisk())),
+            new Column("", BAR, -10, p -> bar(p.leanRisk())),
             new Column("circuit", "in charge", -9, RangeTable::circuit),
             new Column("", "", -4, this::mark));
   }
@@ -54,6 +60,24 @@ final class RangeTable {
     Stream<String> heading = Stream.of(row(column -> column.over), row(column -> column.under));
     return Stream.concat(heading, rows().map(point -> row(column -> column.cell.apply(point))))
         .toList();
+  }
+
+  List<String> headings() {
+    return plain().map(Column::heading).toList();
+  }
+
+  List<Boolean> rightAligned() {
+    return plain().map(column -> column.width > 0).toList();
+  }
+
+  /** The cells of each row. */
+  List<List<String>> cells() {
+    return rows().map(point -> plain().map(column -> column.cell.apply(point)).toList()).toList();
+  }
+
+  /** The columns but for the bar, which only shows where every character is as wide as another. */
+  private Stream<Column> plain() {
+    return columns.stream().filter(column -> !column.under.equals(BAR));
   }
 
   /** The word that tells a row that is no good from one that is; empty for the latter. */

@@ -132,7 +132,8 @@ public record Report(
     };
   }
 
-  private boolean stops(RuleResult result) {
+  /** Whether what came of a rule speaks against a ride. */
+  boolean stops(RuleResult result) {
     boolean danger = result.severity() == Severity.DANGER;
     return switch (result.outcome().status()) {
       case PASSED, NOT_APPLICABLE -> false;

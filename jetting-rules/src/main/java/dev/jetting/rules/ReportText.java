@@ -1,27 +1,12 @@
 package dev.jetting.rules;
 
-import static java.util.stream.Collectors.joining;
-
-import dev.jetting.core.air.Air;
-import dev.jetting.core.engine.Engine;
-import dev.jetting.core.mixture.Overrun;
-import dev.jetting.core.mixture.Setup;
-import dev.jetting.core.parts.Coefficient;
-import dev.jetting.core.parts.Coefficient.Origin;
-import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Outcome.Status;
-import dev.jetting.rules.risk.RiskPoint;
-import dev.jetting.units.TradeStyle;
-import dev.jetting.units.number.Decimals;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /**
- * A report as plain text for people: eighty columns, lines that end in {@code \n}, no colour, the
- * same bytes in every locale.
+ * A report as plain text for people: no colour, lines that end in {@code \n}, the same bytes in
+ * every locale. Characters that would steer a terminal are replaced.
  *
  * <p>Not for programs: they read {@link Report} or its JSON, and the layout may change.
  */
@@ -30,120 +15,99 @@ public final class ReportText {
   private static final String MARGIN = "             ";
 
   private final Report report;
-  private final List<Map.Entry<String, Coefficient>> assumed;
-  private final RangeTable table;
+  private final ReportWords words;
   private final TextPage page = new TextPage();
 
   private ReportText(Report report) {
-    this.report = report;
-    assumed =
-        report.assumptions().entrySet().stream()
-            .filter(entry -> entry.getValue().origin() == Origin.ASSUMED)
-            .toList();
-    table = new RangeTable(report, assumed.isEmpty() ? "" : "*");
+    this.report = Objects.requireNonNull(report, "report");
+    words = new ReportWords(report);
   }
 
   /**
-   * Renders a report.
+   * Renders a report on pages of eighty columns.
    *
    * @param report the report; not null
    * @return its text, ending with the verdict; never a promise of safety
    */
   public static String of(Report report) {
-    return new ReportText(Objects.requireNonNull(report, "report")).render();
+    return new ReportText(report).render();
+  }
+
+  /**
+   * Renders what was found, a line each, however long: the findings, the most dangerous first, then
+   * the rules that could not be evaluated or broke, then the waivers that waived nothing, then the
+   * verdict.
+   *
+   * <p>For logs and lists. Not enough to act on: it leaves out the mixture, remedies, assumptions
+   * and cautions, which {@link #of} has.
+   *
+   * @param report the report; not null
+   * @return its lines; the last one, {@code VERDICT}, is always there and no promise of safety
+   */
+  public static String compact(Report report) {
+    return new ReportText(report).lines();
   }
 
   private String render() {
     what();
     throttleRange();
-    otherPoints();
+    page.blank();
+    words.besides().forEach(this::entry);
     findings();
     unusedWaivers();
-    unanswered();
+    unanswered("Could not be evaluated", "missing: ", Status.NOT_EVALUATED);
+    unanswered("Broken rules", "broke with: ", Status.BROKEN);
     assumptions();
-    cautions();
-    verdict();
+    page.heading("Cautions");
+    report.cautions().forEach(caution -> page.wrapped("- ", caution, "  "));
+    page.blank();
+    page.doubleRule();
+    entry(new ReportWords.Entry("VERDICT", words.verdict()));
+    page.line(words.versions());
     return page.toString();
   }
 
+  private String lines() {
+    for (RankedFinding ranked : report.findings()) {
+      Finding finding = ranked.finding();
+      compact(
+          ranked.severity().name(),
+          ReportWords.where(finding.band())
+              + ": "
+              + finding.text()
+              + ranked.waiver().map(w -> " Waived: " + ReportWords.words(w)).orElse(""),
+          ranked.ruleId() + ", " + finding.subject());
+    }
+    words.results(Status.NOT_EVALUATED).forEach(r -> compact("OPEN", unanswered(r), r.ruleId()));
+    words.results(Status.BROKEN).forEach(r -> compact("BROKEN", unanswered(r), r.ruleId()));
+    for (UnusedWaiver unused : report.unusedWaivers()) {
+      Waiver waiver = unused.waiver();
+      compact("UNUSED", ReportWords.words(unused), waiver.ruleId() + ", " + waiver.subject());
+    }
+    page.line(TextPage.oneLine("VERDICT " + words.verdict()));
+    return page.toString();
+  }
+
+  private void compact(String kind, String text, String ids) {
+    page.line(TextPage.oneLine(kind + " " + text + " [" + ids + "]"));
+  }
+
+  private static String unanswered(RuleResult result) {
+    return result.severity() + " rule: " + result.title() + ": " + result.outcome().reason();
+  }
+
   private void what() {
-    Setup setup = report.sheet().setup();
-    Engine engine = setup.engine();
-    Setting setting = setup.setting();
     page.wrapped(report.sheet().title());
     page.doubleRule();
-    entry("engine", engine.id() + ", " + engine.displacement() + "; " + engine.exhaust().id());
-    entry("carburettor", setting.carburettor().id() + "; intake: " + setting.intake().id());
-    entry("setting", trade(setting));
-    entry("air", air(setup.air()));
-    entry("fuel", setup.fuel().toString());
-  }
-
-  private static String trade(Setting setting) {
-    return Stream.of(
-            TradeStyle.main(setting.mainJet()),
-            TradeStyle.pilot(setting.pilotJet()),
-            TradeStyle.screw(setting.screw().kind(), setting.screw().turns()),
-            TradeStyle.cutaway(setting.cutaway()),
-            "needle jet " + TradeStyle.diameter(setting.needleJet().bore()),
-            "needle " + setting.needle().id(),
-            TradeStyle.clip(setting.clip()))
-        .map(TextPage::unbroken)
-        .collect(joining(", "));
-  }
-
-  private static String air(Air air) {
-    return TradeStyle.temperature(air.temperature())
-        + ", "
-        + TradeStyle.pressure(air.pressure())
-        + ", "
-        + TradeStyle.humidity(air.humidity())
-        + " humidity";
+    words.what().forEach(this::entry);
   }
 
   private void throttleRange() {
     page.heading("Over the throttle range");
-    table.lines().forEach(page::line);
-    if (!assumed.isEmpty()) {
+    words.table().lines().forEach(page::line);
+    if (!words.assumptions().isEmpty()) {
       page.line("* an assumption, neither measured nor published; see below");
     }
-  }
-
-  private void otherPoints() {
-    Overrun overrun = report.overrun();
-    page.blank();
-    entry(
-        "overrun",
-        "throttle shut at "
-            + Decimals.fixed(overrun.speed().rpm(), 0)
-            + " rpm: λ "
-            + RangeTable.lambda(overrun.lambda().value())
-            + " on the pilot's fuel alone; fuel and oil a turn "
-            + Decimals.fixed(overrun.fuelShareOfOpen() * 100, 0)
-            + " % of full throttle's");
-    day("coldest", report.sheet().riding().coldest(), report.coldestDay());
-    day("hottest", report.sheet().riding().hottest(), report.hottestDay());
-    entry(
-        "riding",
-        "mean lean risk "
-            + TradeStyle.probability(report.meanRisk())
-            + "; accepted at any opening "
-            + TradeStyle.probability(report.sheet().riding().acceptedRisk()));
-  }
-
-  private void day(String label, Air air, RiskPoint riskiest) {
-    boolean lean = table.mark(riskiest).equals(RangeTable.LEAN);
-    entry(
-        label,
-        TradeStyle.temperature(air.temperature())
-            + ", "
-            + TradeStyle.pressure(air.pressure())
-            + (lean ? ": LEAN at " : ": riskiest at ")
-            + TradeStyle.throttle(riskiest.mixture().throttle())
-            + ", λ "
-            + RangeTable.lambda(riskiest.lambda().value())
-            + ", lean risk "
-            + TradeStyle.probability(riskiest.leanRisk()));
   }
 
   private void findings() {
@@ -157,16 +121,14 @@ public final class ReportText {
         page.blank();
       }
       Finding finding = ranked.finding();
-      page.line(number + ". " + ranked.severity() + ", " + where(finding.band()));
+      page.line(number + ". " + ranked.severity() + ", " + ReportWords.where(finding.band()));
       page.wrapped("   ", finding.text(), "   ");
       page.wrapped("   What to do: ", finding.remedy(), "   ");
-      ranked.waiver().ifPresent(waiver -> page.wrapped("   Waived: ", words(waiver), "   "));
+      ranked
+          .waiver()
+          .ifPresent(waiver -> page.wrapped("   Waived: ", ReportWords.words(waiver), "   "));
       page.line("   [" + ranked.ruleId() + ", " + finding.subject() + "]");
     }
-  }
-
-  private static String words(Waiver waiver) {
-    return waiver.reason() + waiver.expires().map(day -> " (until " + day + ")").orElse("");
   }
 
   private void unusedWaivers() {
@@ -175,29 +137,13 @@ public final class ReportText {
     }
     page.heading("Waivers that waived nothing");
     for (UnusedWaiver unused : report.unusedWaivers()) {
-      page.wrapped("- ", words(unused.waiver()) + ": " + unused.why() + ".", "  ");
+      page.wrapped("- ", ReportWords.words(unused), "  ");
       page.line("  [" + unused.waiver().ruleId() + ", " + unused.waiver().subject() + "]");
     }
   }
 
-  private static String where(ThrottleBand band) {
-    if (band.equals(ThrottleBand.WHOLE)) {
-      return "whole throttle range";
-    }
-    String to = TradeStyle.throttle(band.to());
-    return band.from().equals(band.to())
-        ? to
-        : TradeStyle.throttle(band.from()).replace(" throttle", "") + " to " + to;
-  }
-
-  private void unanswered() {
-    unanswered("Could not be evaluated", "missing: ", Status.NOT_EVALUATED);
-    unanswered("Broken rules", "broke with: ", Status.BROKEN);
-  }
-
   private void unanswered(String heading, String reason, Status status) {
-    List<RuleResult> results =
-        report.results().stream().filter(r -> r.outcome().status() == status).toList();
+    List<RuleResult> results = words.results(status);
     if (results.isEmpty()) {
       return;
     }
@@ -210,74 +156,13 @@ public final class ReportText {
   }
 
   private void assumptions() {
-    if (assumed.isEmpty()) {
-      return;
+    if (!words.assumptions().isEmpty()) {
+      page.heading("Assumed, neither measured nor published");
+      page.wrapped(words.assumptions());
     }
-    page.heading("Assumed, neither measured nor published");
-    page.wrapped(
-        assumed.stream()
-            .map(entry -> entry.getKey() + " " + number(entry.getValue()))
-            .collect(joining("; ", "", ".")));
   }
 
-  private static String number(Coefficient coefficient) {
-    String number = Decimals.shortest(coefficient.value());
-    return coefficient.unit().equals("1") ? number : number + " " + coefficient.unit();
-  }
-
-  private void cautions() {
-    page.heading("Cautions");
-    report.cautions().forEach(caution -> page.wrapped("- ", caution, "  "));
-  }
-
-  private void verdict() {
-    page.blank();
-    page.doubleRule();
-    entry(
-        "VERDICT",
-        report.passes() && !lean()
-            ? "No rule speaks against a careful first ride from the rich side. This is a"
-                + " calculation, no promise of safety: confirm it with plug chops."
-            : against());
-    page.line("Model: " + report.model() + ". Rulebook: " + report.rulebook() + ".");
-  }
-
-  private String against() {
-    String found = danger(Status.FAILED);
-    String open = danger(Status.NOT_EVALUATED);
-    String broken = ids(result -> result.outcome().status() == Status.BROKEN);
-    String start =
-        found.isEmpty() && !lean()
-            ? "Do not ride before this is answered"
-            : "Do not ride like this";
-    boolean nobodyLooked = found.isEmpty() && open.isEmpty() && broken.isEmpty() && !lean();
-    return Stream.of(
-            nobodyLooked ? "no rule had anything to say" : "",
-            found.isEmpty() ? "" : "danger by " + found,
-            found.isEmpty() && lean() ? "lean risk above what is accepted" : "",
-            open.isEmpty() ? "" : "could not be evaluated: " + open,
-            broken.isEmpty() ? "" : "broken: " + broken)
-        .filter(part -> !part.isEmpty())
-        .collect(joining("; ", start + ": ", "."));
-  }
-
-  /** Whatever the rules say: a caller's rulebook may have none that looks at the mixture. */
-  private boolean lean() {
-    return Stream.concat(
-            report.profile().points().stream(), Stream.of(report.coldestDay(), report.hottestDay()))
-        .anyMatch(point -> table.mark(point).equals(RangeTable.LEAN));
-  }
-
-  private String danger(Status status) {
-    return ids(
-        result -> result.outcome().status() == status && result.severity() == Severity.DANGER);
-  }
-
-  private String ids(Predicate<RuleResult> wanted) {
-    return report.results().stream().filter(wanted).map(RuleResult::ruleId).collect(joining(", "));
-  }
-
-  private void entry(String label, String text) {
-    page.wrapped((label + MARGIN).substring(0, MARGIN.length()), text, MARGIN);
+  private void entry(ReportWords.Entry entry) {
+    page.wrapped((entry.label() + MARGIN).substring(0, MARGIN.length()), entry.text(), MARGIN);
   }
 }

@@ -46,11 +46,11 @@ public final class Rule {
    * @throws IllegalArgumentException if the id has another form
    */
   public static Draft named(String id) {
-    return new Draft(checked(id), ImmutableSet.of(), id, "", Severity.WARNING, ThrottleBand.WHOLE);
+    return new Draft(id, ImmutableSet.of(), id, "", Severity.WARNING, ThrottleBand.WHOLE);
   }
 
   private static String checked(String id) {
-    if (!ID.matcher(id).matches()) {
+    if (!ID.matcher(Objects.requireNonNull(id, "id")).matches()) {
       throw new IllegalArgumentException(
           "rule id \""
               + id
@@ -86,10 +86,12 @@ public final class Rule {
      * @param rationale why it matters
      * @param severity how much
      * @param band the part of the throttle range it speaks of
+     * @throws IllegalArgumentException if an id has another form than rule ids have
      */
     public Draft {
-      Objects.requireNonNull(id, "id");
+      checked(id);
       formerIds = ImmutableSet.copyOf(formerIds);
+      formerIds.forEach(Rule::checked);
       Objects.requireNonNull(title, "title");
       Objects.requireNonNull(rationale, "rationale");
       Objects.requireNonNull(severity, "severity");
@@ -105,7 +107,7 @@ public final class Rule {
      */
     public Draft formerly(String formerId) {
       ImmutableSet<String> ids =
-          ImmutableSet.<String>builder().addAll(formerIds).add(checked(formerId)).build();
+          ImmutableSet.<String>builder().addAll(formerIds).add(formerId).build();
       return new Draft(id, ids, title, rationale, severity, band);
     }
 

@@ -68,6 +68,14 @@ final class TextPage {
     return words.replace(' ', NO_BREAK);
   }
 
+  /** The same text on one line, single spaces between its words. */
+  static String oneLine(String words) {
+    return printable(words.replace('\n', ' '))
+        .replace(NO_BREAK, ' ')
+        .strip()
+        .replaceAll(" {2,}", " ");
+  }
+
   private static String[] words(String paragraph) {
     String clean = printable(paragraph.replace('\n', ' ')).strip();
     return INSEPARABLE.matcher(clean).replaceAll(String.valueOf(NO_BREAK)).split(" +");

@@ -116,7 +116,9 @@ class ReportTextTest {
   void verdict_neverPromisesSafety() {
     Rule content = Rule.named("content").judging(setting -> Outcome.passed());
     assertThat(flat(text(ALL_ROUND, content)))
-        .contains("VERDICT No rule speaks against a careful first ride from the rich side.")
+        .contains(
+            "VERDICT No rule speaks against a careful first ride from the rich side, with a lean"
+                + " risk of 10 % accepted.")
         .contains("no promise of safety");
     assertThat(flat(text(SMALL_MAIN, rule("bad", Severity.DANGER))))
         .contains("VERDICT Do not ride like this: danger by bad.");
@@ -215,6 +217,34 @@ class ReportTextTest {
     } finally {
       Locale.setDefault(locale);
     }
+  }
+
+  @Test
+  void compact_hasALineForEachThingAndTheVerdictLast() {
+    Rule open = Rule.named("open").judging(setting -> Outcome.notEvaluated("one\nthing"));
+    Rule broken = Rule.named("broken").judging(setting -> null);
+    LocalDate day = LocalDate.of(2026, 11, 25);
+    Report report =
+        Rulebook.of(
+                "book",
+                "1",
+                List.of(rule("a-note", Severity.NOTE), rule("bad", Severity.DANGER), open, broken))
+            .evaluate(
+                assessed(ALL_ROUND),
+                List.of(
+                    new Waiver("bad", "setting", "seen", Optional.empty()),
+                    new Waiver("worse", "setting", "old habit", Optional.empty())),
+                day);
+    assertThat(ReportText.compact(report))
+        .isEqualTo(
+            """
+            DANGER whole throttle range: bad is wrong. Waived: seen [bad, setting]
+            NOTE whole throttle range: a-note is wrong. [a-note, setting]
+            OPEN WARNING rule: open: one thing [open]
+            BROKEN WARNING rule: broken: the rule gave no outcome [broken]
+            UNUSED old habit: no rule of this id in the rulebook. [worse, setting]
+            VERDICT Do not ride before this is answered: broken: broken.
+            """);
   }
 
   private static Rule rule(String id, Severity severity) {

@@ -10,6 +10,7 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,6 +34,19 @@ class RuleTest {
               setting -> {
                 throw new IllegalStateException("oh");
               });
+
+  @Test
+  void draft_badId_isRefusedHoweverItIsMade() {
+    assertThatIllegalArgumentException().isThrownBy(() -> Rule.named("No Id"));
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> new Rule.Draft("No Id", Set.of(), "", "", Severity.NOTE, ThrottleBand.WHOLE))
+        .withMessageContaining("No Id");
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> new Rule.Draft("id", Set.of("No Id"), "", "", Severity.NOTE, ThrottleBand.WHOLE))
+        .withMessageContaining("No Id");
+  }
 
   @Test
   void evaluate_throwingJudge_isBrokenAndNamed() {

@@ -2,6 +2,7 @@ package dev.jetting.examples.quickstart;
 
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Report;
+import dev.jetting.rules.ReportMarkdown;
 import dev.jetting.rules.ReportText;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.ReportJson;
@@ -15,6 +16,7 @@ import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.IVersionProvider;
@@ -70,8 +72,20 @@ final class Quickstart implements Callable<Integer> {
   @Option(names = "--list-demos", description = "List these settings and exit.")
   private boolean listDemos;
 
-  @Option(names = "--json", description = "Print the report as JSON.")
-  private boolean json;
+  @ArgGroup(exclusive = true)
+  private @Nullable Form form;
+
+  /** Ways to print a report; without one it is the page for a terminal. */
+  private static final class Form {
+    @Option(names = "--compact", description = "Print a line for each finding.")
+    private boolean compact;
+
+    @Option(names = "--json", description = "Print the report as JSON.")
+    private boolean json;
+
+    @Option(names = "--markdown", description = "Print the report as Markdown.")
+    private boolean markdown;
+  }
 
   @Option(
       names = "--colour",
@@ -119,9 +133,19 @@ final class Quickstart implements Callable<Integer> {
       return 0;
     }
     Report report = report(sheet());
-    String text = json ? ReportJson.write(report) : ReportText.of(report);
-    out.print(colour && !json && Ansi.AUTO.enabled() ? Colour.of(text) : text);
+    out.print(printed(report));
     return report.passes() ? 0 : SPEAKS_AGAINST;
+  }
+
+  private String printed(Report report) {
+    if (form != null && form.json) {
+      return ReportJson.write(report);
+    }
+    if (form != null && form.markdown) {
+      return ReportMarkdown.of(report);
+    }
+    String text = form != null && form.compact ? ReportText.compact(report) : ReportText.of(report);
+    return colour && Ansi.AUTO.enabled() ? Colour.of(text) : text;
   }
 
   private static Report report(SetupSheet sheet) throws UnreadableException {

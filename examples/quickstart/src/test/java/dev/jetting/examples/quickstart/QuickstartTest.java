@@ -3,6 +3,7 @@ package dev.jetting.examples.quickstart;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.json.ReportJson;
 import java.io.ByteArrayInputStream;
@@ -11,8 +12,12 @@ import java.io.InputStream;
 import java.io.PipedInputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.TimeZone;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,38 +30,92 @@ class QuickstartTest {
   private static final Path GOLDEN =
       Project.DIRECTORY.resolve("src/test/resources/dev/jetting/examples/quickstart/golden");
 
+  /** Whatever is printed, by the ending of its golden file; JSON has a golden file in the rules. */
+  private static final Map<String, List<String>> FORMS =
+      Map.of(
+          ".txt", List.of(),
+          ".compact.txt", List.of("--compact"),
+          ".md", List.of("--markdown"));
+
+  /** CI runs this on each Java that the project supports. */
   @ParameterizedTest
   @EnumSource(Demo.class)
   void demo_printsTheGoldenText(Demo demo) throws IOException {
-    Path golden = GOLDEN.resolve(demo.title() + ".txt");
-    Run run = Run.with("--demo", demo.title());
-    if (Boolean.getBoolean("golden.update")) {
-      Files.createDirectories(GOLDEN);
-      Files.writeString(golden, run.out());
+    for (Map.Entry<String, List<String>> form : FORMS.entrySet()) {
+      Path golden = GOLDEN.resolve(demo.title() + form.getKey());
+      Run run = with(form.getValue(), "--demo", demo.title());
+      if (Boolean.getBoolean("golden.update")) {
+        Files.createDirectories(GOLDEN);
+        Files.writeString(golden, run.out());
+      }
+      assertThat(run.out()).isEqualTo(Files.readString(golden));
+      assertThat(run.err()).isEmpty();
     }
-    assertThat(run.out()).isEqualTo(Files.readString(golden));
-    assertThat(run.err()).isEmpty();
+  }
+
+  private static Run with(List<String> first, String... then) {
+    return Run.with(Stream.concat(first.stream(), Stream.of(then)).toArray(String[]::new));
+  }
+
+  private static List<Run> everyForm() {
+    return Stream.of("--colour", "--compact", "--markdown", "--json")
+        .map(form -> Run.with(form))
+        .toList();
   }
 
   /** Locales that print other digits, decimal commas, or fold case in their own way. */
   @ParameterizedTest
   @ValueSource(strings = {"ar-EG-u-nu-arab", "de-DE", "tr-TR", "th-TH-u-ca-buddhist-nu-thai"})
   void anyLocaleAndTimeZone_printsTheSameBytes(String language) {
-    Run text = Run.with();
-    Run json = Run.with("--json");
+    List<Run> forms = everyForm();
     Run error = Run.with("--demo", "?");
     Locale locale = Locale.getDefault();
     TimeZone zone = TimeZone.getDefault();
     try {
       Locale.setDefault(Locale.forLanguageTag(language));
       TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Chatham"));
-      assertThat(Run.with()).isEqualTo(text);
-      assertThat(Run.with("--json")).isEqualTo(json);
+      assertThat(everyForm()).isEqualTo(forms);
       assertThat(Run.with("--demo", "?")).isEqualTo(error);
     } finally {
       Locale.setDefault(locale);
       TimeZone.setDefault(zone);
     }
+  }
+
+  @Test
+  void manyThreads_printTheSameBytes() {
+    List<Run> forms = everyForm();
+    assertThat(IntStream.range(0, 8).parallel().mapToObj(i -> everyForm()).toList())
+        .allMatch(forms::equals);
+  }
+
+  @Test
+  void compact_hasALineForEachFindingAndTheVerdict() {
+    Report report = ReportJson.read(Run.with("--json").out());
+    List<String> lines = Run.with("--compact").out().lines().toList();
+    assertThat(lines).hasSize(report.findings().size() + 1);
+    for (int i = 0; i < report.findings().size(); i++) {
+      RankedFinding found = report.findings().get(i);
+      assertThat(lines.get(i))
+          .startsWith(found.severity() + " ")
+          .contains(found.finding().text(), found.ruleId());
+    }
+    assertThat(lines.get(lines.size() - 1)).startsWith("VERDICT Do not ride like this");
+  }
+
+  @Test
+  void markdown_saysTheVerdictFirstAndHasEveryFindingAndCaution() {
+    Report report = ReportJson.read(Run.with("--json").out());
+    String markdown = Run.with("--markdown").out();
+    assertThat(markdown)
+        .startsWith("# " + report.sheet().title() + "\n\n**Verdict:** Do not ride like this");
+    assertThat(report.findings()).allMatch(f -> markdown.contains(f.finding().text()));
+    assertThat(report.cautions()).allMatch(markdown::contains);
+  }
+
+  @Test
+  void twoForms_areRefused() {
+    refused(Run.with("--json", "--markdown"), "--json", "--markdown", "see --help");
   }
 
   @Test
@@ -109,7 +168,14 @@ class QuickstartTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
         .contains(
-            "Usage: quickstart", "--demo", "--list-demos", "--json", "--version", "Exit code");
+            "Usage: quickstart",
+            "--demo",
+            "--list-demos",
+            "--compact",
+            "--markdown",
+            "--json",
+            "--version",
+            "Exit code");
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);
   }
 
