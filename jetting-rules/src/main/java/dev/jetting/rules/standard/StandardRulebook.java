@@ -15,19 +15,31 @@ public final class StandardRulebook {
   private static final Rulebook RULEBOOK =
       Rulebook.of(
               "standard",
-              "1",
+              "2",
               List.of(
                   LeanAnywhere.RULE,
                   LeanestMidRange.RULE,
                   PilotOnOverrun.RULE,
                   ScrewKindMismatch.RULE,
+                  JetNumbering.RULE,
                   FloatValveFlow.RULE,
                   AirSwing.RULE,
                   TooRich.RULE,
                   CutawayBalance.RULE,
                   MainJetAuthority.RULE,
                   ScrewRange.RULE,
-                  ClipAtEnd.RULE))
+                  ClipAtEnd.RULE,
+                  MixtureStep.RULE,
+                  CrispMiddle.RULE,
+                  NeedleInNeedleJet.RULE,
+                  FloatHeight.RULE,
+                  FuelChange.RULE,
+                  IntakeChange.RULE,
+                  AirChange.RULE,
+                  JetsMovedOver.RULE,
+                  CarburettorTooBig.RULE,
+                  CarburettorTooSmall.RULE,
+                  MainJetKit.RULE))
           .assuming(Limits.BASIS);
 
   private StandardRulebook() {}
