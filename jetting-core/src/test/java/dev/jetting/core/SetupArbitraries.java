@@ -235,8 +235,7 @@ public final class SetupArbitraries extends DomainContextBase {
   /** Floats that are meant to be set to 20 mm; half of the settings do not tell. */
   private static Arbitrary<Optional<Floats>> floats(Arbitrary<Double> levels) {
     return levels
-        .map(
-            set -> new Floats(FloatLevel.ofMillimetres(set), FloatLevel.ofMillimetres(20)))
+        .map(set -> new Floats(FloatLevel.ofMillimetres(set), FloatLevel.ofMillimetres(20)))
         .optional(0.5);
   }
 

@@ -153,7 +153,17 @@ public record Setting(
    */
   public Setting withIntake(Intake other) {
     return new Setting(
-        carburettor, other, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, mainJet, floats);
+        carburettor,
+        other,
+        pilotJet,
+        screw,
+        cutaway,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        mainJet,
+        floats);
   }
 
   /**
@@ -164,7 +174,17 @@ public record Setting(
    */
   public Setting withPilotJet(JetBore other) {
     return new Setting(
-        carburettor, intake, other, screw, cutaway, idleLift, needleJet, needle, clip, mainJet, floats);
+        carburettor,
+        intake,
+        other,
+        screw,
+        cutaway,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        mainJet,
+        floats);
   }
 
   /**
@@ -175,7 +195,17 @@ public record Setting(
    */
   public Setting withScrew(Screw other) {
     return new Setting(
-        carburettor, intake, pilotJet, other, cutaway, idleLift, needleJet, needle, clip, mainJet, floats);
+        carburettor,
+        intake,
+        pilotJet,
+        other,
+        cutaway,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        mainJet,
+        floats);
   }
 
   /**
@@ -187,7 +217,17 @@ public record Setting(
    */
   public Setting withCutaway(Cutaway other) {
     return new Setting(
-        carburettor, intake, pilotJet, screw, other, idleLift, needleJet, needle, clip, mainJet, floats);
+        carburettor,
+        intake,
+        pilotJet,
+        screw,
+        other,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        mainJet,
+        floats);
   }
 
   /**
@@ -199,7 +239,17 @@ public record Setting(
    */
   public Setting withNeedleJet(NeedleJet other) {
     return new Setting(
-        carburettor, intake, pilotJet, screw, cutaway, idleLift, other, needle, clip, mainJet, floats);
+        carburettor,
+        intake,
+        pilotJet,
+        screw,
+        cutaway,
+        idleLift,
+        other,
+        needle,
+        clip,
+        mainJet,
+        floats);
   }
 
   /**
@@ -245,7 +295,17 @@ public record Setting(
    */
   public Setting withMainJet(JetBore other) {
     return new Setting(
-        carburettor, intake, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, other, floats);
+        carburettor,
+        intake,
+        pilotJet,
+        screw,
+        cutaway,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        other,
+        floats);
   }
 
   /**

@@ -18,8 +18,8 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
- * What the model says has changed since a setup was as it was before: it leaves out the level, which
- * both have in common.
+ * What the model says has changed since a setup was as it was before: it leaves out the level,
+ * which both have in common.
  *
  * @param subject path of what has changed
  * @param before what there was, as words after "before"
@@ -57,9 +57,7 @@ record Change(String subject, String before, String after, Optional<String> reme
   }
 
   private static At at(RiskPoint point, MixtureModel former, AssessedSetting setting) {
-    double by =
-        Room.log(
-            point.mixture().lambda(), former.at(point.mixture().throttle()).lambda());
+    double by = Room.log(point.mixture().lambda(), former.at(point.mixture().throttle()).lambda());
     return new At(point, by, Limits.CHANGE.value() * Room.forLeaning(point, setting));
   }
 
@@ -85,7 +83,9 @@ record Change(String subject, String before, String after, Optional<String> reme
   }
 
   private static String everywhere(ThrottleBand band) {
-    return band.equals(ThrottleBand.WHOLE) ? "Every circuit, not one jet alone; at the worst: " : "";
+    return band.equals(ThrottleBand.WHOLE)
+        ? "Every circuit, not one jet alone; at the worst: "
+        : "";
   }
 
   private static String parts(At place, Setting setting) {

@@ -27,9 +27,7 @@ final class IntakeChange {
     Setup setup = setting.setup();
     Intake proven = setting.sheet().provenance().intake().orElseThrow();
     return new Change(
-            "setting.intake",
-            "behind " + proven.id(),
-            "behind " + setting.setting().intake().id())
+            "setting.intake", "behind " + proven.id(), "behind " + setting.setting().intake().id())
         .judge(setting, () -> setup.withSetting(setup.setting().withIntake(proven)));
   }
 }

@@ -27,7 +27,9 @@ final class Limits {
   /** Change of ln λ since a setting was proven, by its room for leaning. */
   static final Coefficient CHANGE =
       Coefficient.assumed(
-          0.25, "1", "a proven setting may use up a quarter of its room before someone looks again");
+          0.25,
+          "1",
+          "a proven setting may use up a quarter of its room before someone looks again");
 
   /** Depth of a lean hole, or a jump, in ln λ by the room there is for it. */
   static final Coefficient STEP =
@@ -36,7 +38,8 @@ final class Limits {
 
   /** Mean of ln (λ by λ wanted) over the middle, by the room for leaning. */
   static final Coefficient CRISP =
-      Coefficient.assumed(1 / 3.0, "1", "a third of the way to the lean limit, all over the middle");
+      Coefficient.assumed(
+          1 / 3.0, "1", "a third of the way to the lean limit, all over the middle");
 
   /** Lowest speed at which the throttle is opened fully, by the speed of peak power. */
   static final Coefficient LOW_SPEED =

@@ -1,8 +1,8 @@
 package dev.jetting.rules.standard;
 
+import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.Setting;
-import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;

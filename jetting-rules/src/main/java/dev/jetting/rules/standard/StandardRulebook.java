@@ -9,6 +9,8 @@ import java.util.List;
  * <p>Their limits are the trade's common practice or this project's own assumption; {@link
  * Rulebook#assumptions()} tells each. Not a substitute for the engine builder's word or a plug
  * chop.
+ *
+ * @see RulePages a page on each rule, <a href="doc-files/index.md">here</a> in one list
  */
 public final class StandardRulebook {
 

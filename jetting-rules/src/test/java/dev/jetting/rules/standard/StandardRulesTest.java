@@ -187,11 +187,13 @@ class StandardRulesTest {
             .passes("as meant", floats(20))
             .passes("a millimetre is within what one sets by eye", floats(21))
             .fails("a centimetre low", floats(30), "Set the floats to 20 mm before any jet.*")
-            .fails("pilot mouth 1 mm over the fuel, 2 mm high: it runs over", floats(18), ".*20 mm.*"),
+            .fails(
+                "pilot mouth 1 mm over the fuel, 2 mm high: it runs over", floats(18), ".*20 mm.*"),
         new Cases("fuel-change")
             .notApplicable("nobody told", SHEET)
             .passes("the same fuel", proven(FUEL))
-            .fails("ethanol needs less air", refuelled(Fuel.E85, 50), "Every circuit, .*Richer by .*")
+            .fails(
+                "ethanol needs less air", refuelled(Fuel.E85, 50), "Every circuit, .*Richer by .*")
             .fails("oil takes the petrol's place", refuelled(Fuel.E5, 25), ".*Richer by .*")
             .fails("and back from E85", proven(oiled(Fuel.E85, 50)), ".*Leaner by .*")
             .notEvaluated("a blend is not known below −40 °C", arctic()),
@@ -212,7 +214,9 @@ class StandardRulesTest {
             .notApplicable("nobody told", SHEET)
             .passes("the same carburettor", movedFrom(SHEET, ALL_ROUND.carburettor()))
             .fails(
-                "a wider bore is leaner on the same jets", movedFrom(SHEET, bore(26)), ".*Richer by .*")
+                "a wider bore is leaner on the same jets",
+                movedFrom(SHEET, bore(26)),
+                ".*Richer by .*")
             .fails("a narrower one is richer", movedFrom(SHEET, bore(34)), ".*Leaner by .*")
             .notEvaluated(
                 "a slide cut away by 6 mm does not go into 5 mm", movedFrom(cutaway(6), bore(5))),
@@ -346,8 +350,7 @@ class StandardRulesTest {
     return needle(NEEDLE.cylinder(), NEEDLE.tapers(), 5, millimetres);
   }
 
-  private static Needle needle(
-      Diameter cylinder, List<Taper> tapers, int grooves, double tip) {
+  private static Needle needle(Diameter cylinder, List<Taper> tapers, int grooves, double tip) {
     return new Needle(
         "another needle",
         cylinder,
@@ -378,8 +381,7 @@ class StandardRulesTest {
 
   private static SetupSheet mains(Integer... hundredths) {
     List<JetBore> mains = Stream.of(hundredths).map(JetBore::ofHundredths).toList();
-    return SHEET.withParts(
-        new PartsAtHand(List.of(), List.of(), List.of(), List.of(), mains));
+    return SHEET.withParts(new PartsAtHand(List.of(), List.of(), List.of(), List.of(), mains));
   }
 
   private static SetupSheet flows(double pilot, double main) {
@@ -404,8 +406,7 @@ class StandardRulesTest {
   }
 
   private static SetupSheet refuelled(Fuel fuel, double petrolToOil) {
-    return provenWith(
-        SHEET.withSetup(SHEET.setup().withFuel(oiled(fuel, petrolToOil))), FUEL);
+    return provenWith(SHEET.withSetup(SHEET.setup().withFuel(oiled(fuel, petrolToOil))), FUEL);
   }
 
   private static Fuel oiled(Fuel fuel, double petrolToOil) {
