@@ -146,7 +146,7 @@ class BadSheetTest {
           """
           "turns": "1 1/2 turns" => "kind": "air" => $.setting.screw.kind: duplicate field: allowed each field once
           "schemaVersion": 1 => "schemaVersion": 1, "format": 2 => $.format: duplicate field: allowed each field once
-          "air": { => "air": [ => $.air[1]: syntax error at line 79, column 21: Unexpected character
+          "air": { => "air": [ => $.air[1]: syntax error at line 80, column 21: Unexpected character
           "rate": 0.02 => "rate": NaN => $.setting.needle.tapers[0].rate: syntax error at line 69, column 39: Non-standard token 'NaN'
           "rate": 0.02 => "rate": 0.02, => $.setting.needle.tapers[0].rate: syntax error at line 69, column 41: Unexpected character
           "bench-200" => bench => $.engine.id: syntax error at line 6, column 11: Unrecognized token 'bench'

@@ -139,8 +139,8 @@ class RulePagesTest {
     JsonNode sheet = MAPPER.readTree(RulePages.baseSheet());
     MAPPER
         .readTree(block(rule, section))
-        .fields()
-        .forEachRemaining(edit -> edit(sheet, edit.getKey(), edit.getValue()));
+        .properties()
+        .forEach(edit -> edit(sheet, edit.getKey(), edit.getValue()));
     return rule.evaluate(AssessedSetting.of(SheetJson.read(MAPPER.writeValueAsString(sheet))));
   }
 
