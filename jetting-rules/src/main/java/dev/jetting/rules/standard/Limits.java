@@ -68,7 +68,7 @@ final class Limits {
 
   /** How far a bore told from a flow may be off, as a share. */
   static final Coefficient BENCH_SPREAD =
-      Coefficient.assumed(0.1, "1", "heads of 300 mm to 700 mm move the bore by about as much");
+      Coefficient.assumed(0.1, "1", "heads of 350 mm to 750 mm move the bore by as much");
 
   static final Map<String, Coefficient> BASIS =
       ImmutableMap.<String, Coefficient>builder()
