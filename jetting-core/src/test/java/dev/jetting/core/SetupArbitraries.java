@@ -12,6 +12,7 @@ import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.FloatValve;
+import dev.jetting.core.parts.Floats;
 import dev.jetting.core.parts.FlowCoefficients;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.core.parts.Needle;
@@ -29,6 +30,7 @@ import dev.jetting.units.Diameter;
 import dev.jetting.units.Displacement;
 import dev.jetting.units.DynamicViscosity;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.FloatLevel;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Length;
 import dev.jetting.units.PremixRatio;
@@ -41,6 +43,7 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -181,17 +184,26 @@ public final class SetupArbitraries extends DomainContextBase {
 
   public static Arbitrary<Setting> settings() {
     return Combinators.combine(
-            carburettors(), intakes(), needlesInJets(), jets(), screws(), shares(), shares())
+            carburettors(),
+            intakes(),
+            needlesInJets(),
+            jets(),
+            screws(),
+            shares(),
+            shares(),
+            floats(numbers(14, 26)))
         .as(
-            (carburettor, intake, hung, jets, screw, cutaway, idle) ->
-                setting(
-                    carburettor,
-                    intake,
-                    hung,
-                    jets.scaled(byReference(carburettor)),
-                    screw,
-                    0.3 * cutaway,
-                    Length.ofMillimetres(0.3 + 2 * idle)));
+            (carburettor, intake, hung, jets, screw, cutaway, idle, floats) ->
+                afloat(
+                    floats,
+                    setting(
+                        carburettor,
+                        intake,
+                        hung,
+                        jets.scaled(byReference(carburettor)),
+                        screw,
+                        0.3 * cutaway,
+                        Length.ofMillimetres(0.3 + 2 * idle))));
   }
 
   private static Arbitrary<Setting> extremeSettings() {
@@ -204,11 +216,31 @@ public final class SetupArbitraries extends DomainContextBase {
             jets,
             oneOf(0, 1, 50),
             oneOf(0, 0.1, 0.99),
-            oneOf(0.01, 1, 4.99))
+            oneOf(0.01, 1, 4.99),
+            floats(oneOf(0, 20, 200)))
         .as(
-            (carburettor, intake, hung, bores, turns, cutaway, idle) ->
-                setting(
-                    carburettor, intake, hung, bores, turns, cutaway, Length.ofMillimetres(idle)));
+            (carburettor, intake, hung, bores, turns, cutaway, idle, floats) ->
+                afloat(
+                    floats,
+                    setting(
+                        carburettor,
+                        intake,
+                        hung,
+                        bores,
+                        turns,
+                        cutaway,
+                        Length.ofMillimetres(idle))));
+  }
+
+  /** Floats that are meant to be set to 20 mm; half of the settings do not tell. */
+  private static Arbitrary<Optional<Floats>> floats(Arbitrary<Double> levels) {
+    return levels
+        .map(set -> new Floats(FloatLevel.ofMillimetres(set), FloatLevel.ofMillimetres(20)))
+        .optional(0.5);
+  }
+
+  private static Setting afloat(Optional<Floats> floats, Setting setting) {
+    return floats.map(setting::withFloats).orElse(setting);
   }
 
   private record Jets(double pilot, double main) {

@@ -11,8 +11,10 @@ import java.util.Objects;
  * @param setup engine, setting, air and fuel
  * @param riding what the owner rides and what he accepts
  * @param parts the parts that the rider owns or can buy
+ * @param provenance where the setting comes from
  */
-public record SetupSheet(String title, Setup setup, Riding riding, PartsAtHand parts) {
+public record SetupSheet(
+    String title, Setup setup, Riding riding, PartsAtHand parts, Provenance provenance) {
 
   /**
    * Checks for nulls.
@@ -21,12 +23,26 @@ public record SetupSheet(String title, Setup setup, Riding riding, PartsAtHand p
    * @param setup engine, setting, air and fuel
    * @param riding what the owner rides and what he accepts
    * @param parts the parts that the rider owns or can buy
+   * @param provenance where the setting comes from
    */
   public SetupSheet {
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(setup, "setup");
     Objects.requireNonNull(riding, "riding");
     Objects.requireNonNull(parts, "parts");
+    Objects.requireNonNull(provenance, "provenance");
+  }
+
+  /**
+   * A sheet of a setting of which nobody told where it comes from.
+   *
+   * @param title a line for people
+   * @param setup engine, setting, air and fuel
+   * @param riding what the owner rides and what he accepts
+   * @param parts the parts that the rider owns or can buy
+   */
+  public SetupSheet(String title, Setup setup, Riding riding, PartsAtHand parts) {
+    this(title, setup, riding, parts, Provenance.unknown());
   }
 
   /**
@@ -36,6 +52,26 @@ public record SetupSheet(String title, Setup setup, Riding riding, PartsAtHand p
    * @return the changed sheet
    */
   public SetupSheet withSetup(Setup other) {
-    return new SetupSheet(title, other, riding, parts);
+    return new SetupSheet(title, other, riding, parts, provenance);
+  }
+
+  /**
+   * This sheet with other parts at hand.
+   *
+   * @param other the parts
+   * @return the changed sheet
+   */
+  public SetupSheet withParts(PartsAtHand other) {
+    return new SetupSheet(title, setup, riding, other, provenance);
+  }
+
+  /**
+   * This sheet with another provenance.
+   *
+   * @param other where the setting comes from
+   * @return the changed sheet
+   */
+  public SetupSheet withProvenance(Provenance other) {
+    return new SetupSheet(title, setup, riding, parts, other);
   }
 }

@@ -19,6 +19,7 @@ import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.FloatValve;
+import dev.jetting.core.parts.Floats;
 import dev.jetting.core.parts.FlowCoefficients;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.core.parts.Needle;
@@ -38,7 +39,9 @@ import dev.jetting.units.Diameter;
 import dev.jetting.units.Displacement;
 import dev.jetting.units.DynamicViscosity;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.FloatLevel;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.JetFlow;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Length;
 import dev.jetting.units.PremixRatio;
@@ -62,7 +65,7 @@ public final class SheetArbitraries {
   private SheetArbitraries() {}
 
   public static Arbitrary<SetupSheet> sheets() {
-    return combine(texts(), setups(), ridings(), partsAtHand()).as(SetupSheet::new);
+    return combine(texts(), setups(), ridings(), partsAtHand(), provenances()).as(SetupSheet::new);
   }
 
   public static Arbitrary<Setup> setups() {
@@ -86,6 +89,16 @@ public final class SheetArbitraries {
   }
 
   private static Arbitrary<Setting> settings(Carburettor carburettor, Needle needle) {
+    return combine(unfloated(carburettor, needle), floats().optional(0.5))
+        .as((setting, floats) -> floats.map(setting::withFloats).orElse(setting));
+  }
+
+  private static Arbitrary<Floats> floats() {
+    Arbitrary<FloatLevel> levels = numbers(0, 60).map(FloatLevel::ofMillimetres);
+    return combine(levels, levels).as(Floats::new);
+  }
+
+  private static Arbitrary<Setting> unfloated(Carburettor carburettor, Needle needle) {
     Arbitrary<NeedleJet> needleJets =
         combine(
                 numbers(0.02, 0.5)
@@ -306,6 +319,19 @@ public final class SheetArbitraries {
             needles().list().ofMaxSize(2),
             jets(0.8, 2).list().ofMaxSize(3))
         .as(PartsAtHand::new);
+  }
+
+  /** Each thing told or not. */
+  public static Arbitrary<Provenance> provenances() {
+    Arbitrary<JetFlow> flows = numbers(5, 500).map(JetFlow::ofCubicCentimetresPerMinute);
+    return combine(
+            fuels().optional(0.3),
+            intakes().optional(0.3),
+            airs().optional(0.3),
+            carburettors().optional(0.3),
+            flows.optional(0.3),
+            flows.optional(0.3))
+        .as(Provenance::new);
   }
 
   private static Arbitrary<Induction> inductions() {

@@ -154,6 +154,18 @@ public final class TwoHundred {
         FlowCoefficients.assumed());
   }
 
+  /** A carburettor of the reference geometry but for its bore. */
+  public static Carburettor carburettor(Diameter bore) {
+    return new Carburettor(
+        "slide carburettor of another bore",
+        bore,
+        CARBURETTOR.needleJetLength(),
+        CARBURETTOR.needleJetHead(),
+        CARBURETTOR.pilot(),
+        CARBURETTOR.floatValve(),
+        CARBURETTOR.flow());
+  }
+
   /** A needle jet with the reference neck. */
   public static NeedleJet needleJet(double millimetres) {
     return NeedleJet.of(Diameter.ofMillimetres(millimetres));

@@ -14,6 +14,7 @@ import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.PilotCircuit;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.units.Length;
 import dev.jetting.units.ScrewKind;
 
 /**
@@ -103,7 +104,7 @@ final class Circuits {
         difference.factor(ErrorSource.NEEDLE),
         (needleJet.bore().millimetres() + shift.of(MeteringPart.NEEDLE_JET)) * MM,
         jet.passing(difference.factor(ErrorSource.MAIN)),
-        carburettor.needleJetHead().millimetres() * MM,
+        head(carburettor.needleJetHead()),
         fuelDensity,
         fuelViscosity);
   }
@@ -121,7 +122,7 @@ final class Circuits {
     return new PilotPath(
         ShortOrifice.restriction(
             pilotJet * MM, flow.pilotJetLength().value(), fuelDensity, fuelViscosity),
-        pilot.head().millimetres() * MM,
+        head(pilot.head()),
         flow.pilotBleed().value() * (mixtureScrew ? fixedArea : screwArea),
         flow.pilotOutlet().value() * (mixtureScrew ? screwArea : fixedArea),
         flow.pilotOutlet().value() * pilot.progressionHole().squareMillimetres() * SQUARE_MM,
@@ -129,6 +130,11 @@ final class Circuits {
         pilot.uncoversTo().millimetres() * MM,
         fuelDensity,
         setup.air().density().kilogramsPerCubicMetre());
+  }
+
+  /** Height in m of a mouth over the fuel; fuel that stands above it is taken to stand in it. */
+  private double head(Length nominal) {
+    return Math.max(0, nominal.millimetres() + setup.setting().fuelLowerBy()) * MM;
   }
 
   /** Diameter in m of the needle in the needle jet, the slide lifted by {@code lift} m. */

@@ -6,6 +6,7 @@ import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Length;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A carburettor setting: the carburettor with the parts that stand in it and what stands before it.
@@ -20,6 +21,8 @@ import java.util.Objects;
  * @param needle the needle
  * @param clip where the clip sits; counts the needle's grooves
  * @param mainJet bore of the main jet, more than zero
+ * @param floats how the floats are set; empty where nobody told: the model then takes the fuel to
+ *     stand as high as the carburettor's heads say
  */
 public record Setting(
     Carburettor carburettor,
@@ -31,7 +34,8 @@ public record Setting(
     NeedleJet needleJet,
     Needle needle,
     ClipPosition clip,
-    JetBore mainJet) {
+    JetBore mainJet,
+    Optional<Floats> floats) {
 
   /**
    * Checks that the parts can stand together.
@@ -46,6 +50,7 @@ public record Setting(
    * @param needle the needle
    * @param clip where the clip sits
    * @param mainJet bore of the main jet, more than zero
+   * @param floats how the floats are set
    * @throws IllegalArgumentException if they cannot: a slide cut away or lifted beyond the bore or
    *     lifted less than 0.01 mm, a needle that does not go into the needle jet, a clip counted on
    *     other grooves
@@ -55,6 +60,7 @@ public record Setting(
     Objects.requireNonNull(pilotJet, "pilotJet");
     Objects.requireNonNull(mainJet, "mainJet");
     Objects.requireNonNull(screw, "screw");
+    Objects.requireNonNull(floats, "floats");
     double bore = carburettor.bore().millimetres();
     Checks.that(
         cutaway.millimetres() < bore,
@@ -79,6 +85,67 @@ public record Setting(
   }
 
   /**
+   * A setting with the floats set as nobody told.
+   *
+   * @param carburettor the carburettor
+   * @param intake what stands before it
+   * @param pilotJet bore of the pilot jet, more than zero
+   * @param screw the screw of the pilot circuit
+   * @param cutaway cutaway of the slide, less than the bore
+   * @param idleLift lift of the closed slide on its stop, 0.01 mm or more and less than the bore
+   * @param needleJet the needle jet
+   * @param needle the needle
+   * @param clip where the clip sits
+   * @param mainJet bore of the main jet, more than zero
+   * @throws IllegalArgumentException if the parts cannot stand together
+   */
+  public Setting(
+      Carburettor carburettor,
+      Intake intake,
+      JetBore pilotJet,
+      Screw screw,
+      Cutaway cutaway,
+      Length idleLift,
+      NeedleJet needleJet,
+      Needle needle,
+      ClipPosition clip,
+      JetBore mainJet) {
+    this(
+        carburettor,
+        intake,
+        pilotJet,
+        screw,
+        cutaway,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        mainJet,
+        Optional.empty());
+  }
+
+  /**
+   * By how much the fuel stands lower than the carburettor's heads say.
+   *
+   * @return mm; below zero if it stands higher, 0 where nobody told how the floats are set
+   */
+  public double fuelLowerBy() {
+    return floats.map(Floats::lowerBy).orElse(0.0);
+  }
+
+  /**
+   * This setting in another carburettor: the parts moved over, the floats set as nobody told.
+   *
+   * @param other the carburettor
+   * @return the changed setting
+   * @throws IllegalArgumentException if the slide is cut away or lifted beyond its bore
+   */
+  public Setting withCarburettor(Carburettor other) {
+    return new Setting(
+        other, intake, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, mainJet);
+  }
+
+  /**
    * This setting behind another intake.
    *
    * @param other the intake
@@ -86,7 +153,17 @@ public record Setting(
    */
   public Setting withIntake(Intake other) {
     return new Setting(
-        carburettor, other, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, mainJet);
+        carburettor,
+        other,
+        pilotJet,
+        screw,
+        cutaway,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        mainJet,
+        floats);
   }
 
   /**
@@ -97,7 +174,17 @@ public record Setting(
    */
   public Setting withPilotJet(JetBore other) {
     return new Setting(
-        carburettor, intake, other, screw, cutaway, idleLift, needleJet, needle, clip, mainJet);
+        carburettor,
+        intake,
+        other,
+        screw,
+        cutaway,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        mainJet,
+        floats);
   }
 
   /**
@@ -108,7 +195,17 @@ public record Setting(
    */
   public Setting withScrew(Screw other) {
     return new Setting(
-        carburettor, intake, pilotJet, other, cutaway, idleLift, needleJet, needle, clip, mainJet);
+        carburettor,
+        intake,
+        pilotJet,
+        other,
+        cutaway,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        mainJet,
+        floats);
   }
 
   /**
@@ -120,7 +217,17 @@ public record Setting(
    */
   public Setting withCutaway(Cutaway other) {
     return new Setting(
-        carburettor, intake, pilotJet, screw, other, idleLift, needleJet, needle, clip, mainJet);
+        carburettor,
+        intake,
+        pilotJet,
+        screw,
+        other,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        mainJet,
+        floats);
   }
 
   /**
@@ -132,7 +239,17 @@ public record Setting(
    */
   public Setting withNeedleJet(NeedleJet other) {
     return new Setting(
-        carburettor, intake, pilotJet, screw, cutaway, idleLift, other, needle, clip, mainJet);
+        carburettor,
+        intake,
+        pilotJet,
+        screw,
+        cutaway,
+        idleLift,
+        other,
+        needle,
+        clip,
+        mainJet,
+        floats);
   }
 
   /**
@@ -155,7 +272,8 @@ public record Setting(
         needleJet,
         other,
         position,
-        mainJet);
+        mainJet,
+        floats);
   }
 
   /**
@@ -177,6 +295,37 @@ public record Setting(
    */
   public Setting withMainJet(JetBore other) {
     return new Setting(
-        carburettor, intake, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, other);
+        carburettor,
+        intake,
+        pilotJet,
+        screw,
+        cutaway,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        other,
+        floats);
+  }
+
+  /**
+   * This setting with the floats set otherwise.
+   *
+   * @param other how the floats are set
+   * @return the changed setting
+   */
+  public Setting withFloats(Floats other) {
+    return new Setting(
+        carburettor,
+        intake,
+        pilotJet,
+        screw,
+        cutaway,
+        idleLift,
+        needleJet,
+        needle,
+        clip,
+        mainJet,
+        Optional.of(other));
   }
 }

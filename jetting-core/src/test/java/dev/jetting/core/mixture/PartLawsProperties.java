@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.core.SetupArbitraries;
 import dev.jetting.core.SetupArbitraries.Step;
+import dev.jetting.core.parts.Floats;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
@@ -14,6 +15,7 @@ import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.FloatLevel;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Length;
 import dev.jetting.units.ScrewKind;
@@ -160,6 +162,22 @@ class PartLawsProperties {
         Intake.filter("some filter", Area.ofSquareMillimetres(bore * (0.05 + 6 * step.share())));
     Setup open = setup.withSetting(setup.setting().withIntake(Intake.openMouth()));
     neverLeaner(open, throttle, speed, s -> s.withIntake(filter));
+  }
+
+  @Property
+  void floatsSetForMoreFuel_areNeverLeaner(
+      @ForAll Setup setup,
+      @ForAll ThrottleOpening throttle,
+      @ForAll EngineSpeed speed,
+      @ForAll Step step) {
+    FloatLevel nominal = FloatLevel.ofMillimetres(20);
+    double lowest = setup.setting().floats().map(Floats::lowerBy).orElse(0.0);
+    double higher = lowest - 10 * step.share();
+    neverLeaner(
+        setup,
+        throttle,
+        speed,
+        s -> s.withFloats(new Floats(FloatLevel.ofMillimetres(20 + higher), nominal)));
   }
 
   private static JetBore bigger(JetBore jet, Step step) {

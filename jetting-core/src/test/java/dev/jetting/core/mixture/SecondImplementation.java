@@ -6,6 +6,7 @@ import dev.jetting.core.parts.FlowCoefficients;
 import dev.jetting.core.parts.PilotCircuit;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.core.parts.Taper;
+import dev.jetting.units.Length;
 import dev.jetting.units.ScrewKind;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -87,7 +88,7 @@ final class SecondImplementation {
                     ringLoss * q * q
                         + ringFriction * q
                         + jetDrop(q, mainBore, mainLength, fuelRho, mu),
-                suction - fuelRho * 9.80665 * s.carburettor().needleJetHead().millimetres() * 1e-3);
+                suction - fuelRho * 9.80665 * overFuel(s, s.carburettor().needleJetHead()));
 
     PilotCircuit pc = s.carburettor().pilot();
     double turned = s.screw().turns().turns() * pc.areaPerTurn().squareMillimetres() * 1e-6;
@@ -107,7 +108,7 @@ final class SecondImplementation {
             fuelRho
                 * volumeFlow(
                     q -> jetDrop(q, pilotBore, pilotLength, fuelRho, mu),
-                    w - fuelRho * 9.80665 * pc.head().millimetres() * 1e-3);
+                    w - fuelRho * 9.80665 * overFuel(s, pc.head()));
     double behind = p0 * drop;
     well =
         bisect(
@@ -148,6 +149,15 @@ final class SecondImplementation {
   private static double psi(double drop) {
     double lnRatio = Math.log1p(-Math.min(drop, 1 - Math.pow(2 / 2.4, 3.5)));
     return Math.sqrt(7 * Math.exp(2 / 1.4 * lnRatio) * -Math.expm1(0.4 / 1.4 * lnRatio));
+  }
+
+  private static double overFuel(Setting s, Length nominal) {
+    if (s.floats().isEmpty()) {
+      return nominal.millimetres() / 1000;
+    }
+    double set = s.floats().orElseThrow().set().millimetres();
+    double meant = s.floats().orElseThrow().nominal().millimetres();
+    return Math.max(0, (nominal.millimetres() - meant + set) / 1000);
   }
 
   private static double needle(Setting s, double lift) {

@@ -7,6 +7,7 @@ import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import java.util.Map;
@@ -22,7 +23,8 @@ record SheetForm(
     Air air,
     Fuel fuel,
     Riding riding,
-    Optional<PartsAtHand> parts) {
+    Optional<PartsAtHand> parts,
+    Optional<Provenance> provenance) {
 
   static final String FORMAT = "jetting setup sheet";
   static final int VERSION = 1;
@@ -51,11 +53,16 @@ record SheetForm(
         setup.air(),
         setup.fuel(),
         sheet.riding(),
-        Optional.of(sheet.parts()).filter(parts -> !parts.equals(PartsAtHand.unknown())));
+        Optional.of(sheet.parts()).filter(parts -> !parts.equals(PartsAtHand.unknown())),
+        Optional.of(sheet.provenance()).filter(told -> !told.equals(Provenance.unknown())));
   }
 
   SetupSheet sheet() {
     return new SetupSheet(
-        title, new Setup(engine, setting, air, fuel), riding, parts.orElse(PartsAtHand.unknown()));
+        title,
+        new Setup(engine, setting, air, fuel),
+        riding,
+        parts.orElse(PartsAtHand.unknown()),
+        provenance.orElse(Provenance.unknown()));
   }
 }

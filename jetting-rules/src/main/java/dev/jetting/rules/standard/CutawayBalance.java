@@ -1,13 +1,11 @@
 package dev.jetting.rules.standard;
 
-import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
-import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 
@@ -59,15 +57,9 @@ final class CutawayBalance {
 
   /** Mean of ln (λ by λ wanted) over a band. */
   private static double offset(AssessedSetting setting, ThrottleBand band) {
-    MixtureNeed need = setting.setup().engine().need();
     return setting.within(band).profile().points().stream()
-        .mapToDouble(point -> offset(point, need))
+        .mapToDouble(point -> Room.offset(point, setting))
         .average()
         .orElse(0);
-  }
-
-  private static double offset(RiskPoint point, MixtureNeed need) {
-    double wanted = need.at(point.mixture().throttle()).value();
-    return StrictMath.log(point.lambda().value() / wanted);
   }
 }

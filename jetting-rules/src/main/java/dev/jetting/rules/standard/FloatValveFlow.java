@@ -18,7 +18,7 @@ final class FloatValveFlow {
   private static final ThrottleBand FULL = ThrottleBand.at(ThrottleOpening.FULL);
 
   /** Standard acceleration of free fall, m/s². */
-  private static final double GRAVITY = 9.80665;
+  static final double GRAVITY = 9.80665;
 
   static final Rule RULE =
       Rule.named("float-valve-flow")

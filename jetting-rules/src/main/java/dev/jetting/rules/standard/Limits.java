@@ -24,12 +24,68 @@ final class Limits {
   static final Coefficient RING_BY_MAIN =
       Coefficient.assumed(1.0, "1", "below, the ring is the smaller of the two in series");
 
+  /** Change of ln λ since a setting was proven, by its room for leaning. */
+  static final Coefficient CHANGE =
+      Coefficient.assumed(
+          0.25,
+          "1",
+          "a proven setting may use up a quarter of its room before someone looks again");
+
+  /** Depth of a lean hole, or a jump, in ln λ by the room there is for it. */
+  static final Coefficient STEP =
+      Coefficient.assumed(
+          0.5, "1", "a step that fills half the room cannot be put right by any one part");
+
+  /** Mean of ln (λ by λ wanted) over the middle, by the room for leaning. */
+  static final Coefficient CRISP =
+      Coefficient.assumed(
+          1 / 3.0, "1", "a third of the way to the lean limit, all over the middle");
+
+  /** Lowest speed at which the throttle is opened fully, by the speed of peak power. */
+  static final Coefficient LOW_SPEED =
+      Coefficient.assumed(1 / 3.0, "1", "about where a rider asks an engine to pull");
+
+  /** Share of the charge that the carburettor may cost at peak power. */
+  static final Coefficient RESTRICTION =
+      Coefficient.assumed(
+          0.25,
+          "1",
+          "a tuned engine that is known to have made good power through 27 mm loses a fifth by this"
+              + " model (common practice, no source)");
+
+  /** Clearance of the needle in the needle jet by the standard deviation of both parts. */
+  static final Coefficient CLEARANCE =
+      Coefficient.assumed(3, "1", "three standard deviations: hardly a pair that binds");
+
+  /** Richer main jets that the kit should have left. */
+  static final Coefficient RICHER_MAINS =
+      Coefficient.assumed(2, "sizes", "one for a cold day, one for a mistake");
+
+  /** Velocity in a jet on a test bench, as if its whole bore flowed. */
+  static final Coefficient BENCH_VELOCITY =
+      Coefficient.assumed(
+          2.5, "m/s", "discharge coefficient 0.8 under a head of 500 mm; benches differ");
+
+  /** How far a bore told from a flow may be off, as a share. */
+  static final Coefficient BENCH_SPREAD =
+      Coefficient.assumed(0.1, "1", "heads of 350 mm to 750 mm move the bore by as much");
+
   static final Map<String, Coefficient> BASIS =
-      ImmutableMap.of(
-          "least turns of a pilot screw", LEAST_TURNS,
-          "float valve capacity by full-throttle flow", FLOAT_VALVE_RESERVE,
-          "imbalance of cutaway and needle", BALANCE,
-          "needle ring by main jet at full lift", RING_BY_MAIN);
+      ImmutableMap.<String, Coefficient>builder()
+          .put("least turns of a pilot screw", LEAST_TURNS)
+          .put("float valve capacity by full-throttle flow", FLOAT_VALVE_RESERVE)
+          .put("imbalance of cutaway and needle", BALANCE)
+          .put("needle ring by main jet at full lift", RING_BY_MAIN)
+          .put("change since proven by the room for leaning", CHANGE)
+          .put("step of the mixture by its room", STEP)
+          .put("lean middle by the room for leaning", CRISP)
+          .put("lowest speed at full throttle by peak speed", LOW_SPEED)
+          .put("share of the charge that a carburettor may cost", RESTRICTION)
+          .put("needle clearance by the parts' tolerances", CLEARANCE)
+          .put("richer main jets left in the kit", RICHER_MAINS)
+          .put("velocity in a jet on a test bench", BENCH_VELOCITY)
+          .put("spread of a bore told from a flow", BENCH_SPREAD)
+          .buildOrThrow();
 
   private Limits() {}
 }

@@ -9,25 +9,39 @@ import java.util.List;
  * <p>Their limits are the trade's common practice or this project's own assumption; {@link
  * Rulebook#assumptions()} tells each. Not a substitute for the engine builder's word or a plug
  * chop.
+ *
+ * @see RulePages a page on each rule, <a href="doc-files/index.md">here</a> in one list
  */
 public final class StandardRulebook {
 
   private static final Rulebook RULEBOOK =
       Rulebook.of(
               "standard",
-              "1",
+              "2",
               List.of(
                   LeanAnywhere.RULE,
                   LeanestMidRange.RULE,
                   PilotOnOverrun.RULE,
                   ScrewKindMismatch.RULE,
+                  JetNumbering.RULE,
                   FloatValveFlow.RULE,
                   AirSwing.RULE,
                   TooRich.RULE,
                   CutawayBalance.RULE,
                   MainJetAuthority.RULE,
                   ScrewRange.RULE,
-                  ClipAtEnd.RULE))
+                  ClipAtEnd.RULE,
+                  MixtureStep.RULE,
+                  CrispMiddle.RULE,
+                  NeedleInNeedleJet.RULE,
+                  FloatHeight.RULE,
+                  FuelChange.RULE,
+                  IntakeChange.RULE,
+                  AirChange.RULE,
+                  JetsMovedOver.RULE,
+                  CarburettorTooBig.RULE,
+                  CarburettorTooSmall.RULE,
+                  MainJetKit.RULE))
           .assuming(Limits.BASIS);
 
   private StandardRulebook() {}

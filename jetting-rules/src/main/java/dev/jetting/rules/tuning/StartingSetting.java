@@ -76,7 +76,8 @@ public record StartingSetting(Setting setting, RiskProfile profile, List<String>
         sheet.title(),
         sheet.setup(),
         new Riding(accepted, riding.profile(), riding.coldest(), riding.hottest()),
-        sheet.parts());
+        sheet.parts(),
+        sheet.provenance());
   }
 
   private static Setting richest(SetupSheet sheet) {

@@ -31,9 +31,9 @@ class BadSheetTest {
       delimiterString = "=>",
       textBlock =
           """
-          "title": => "titel": => $.titel: unknown field "titel", perhaps "title": allowed format, schemaVersion, title, engine, setting, air, fuel, riding, parts
-          "mainJet": "1.28 mm" => "mainJet": "1.28 mm", "main": 5 => $.setting.main: unknown field "main": allowed carburettor, intake, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, mainJet
-          "cutaway": => "cutAway": => $.setting.cutAway: unknown field "cutAway", perhaps "cutaway": allowed carburettor, intake, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, mainJet
+          "title": => "titel": => $.titel: unknown field "titel", perhaps "title": allowed format, schemaVersion, title, engine, setting, air, fuel, riding, parts, provenance
+          "mainJet": "1.28 mm" => "mainJet": "1.28 mm", "main": 5 => $.setting.main: unknown field "main": allowed carburettor, intake, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, mainJet, floats
+          "cutaway": => "cutAway": => $.setting.cutAway: unknown field "cutAway", perhaps "cutaway": allowed carburettor, intake, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, mainJet, floats
           "rate": 0.04 => "rat": 0.04 => $.setting.needle.tapers[1].rat: unknown field "rat", perhaps "rate": allowed start, rate
           "altitude": "350 m" => "hieght": "350 m" => $.air.hieght: unknown field "hieght": allowed pressure, altitude, temperature, humidity, formula
           "premix": "50:1" => "premi x": "50:1" => $.fuel["premi x"]: unknown field "premi x", perhaps "premix": allowed blend, premix, oil, density, dynamicViscosity, stoichiometricRatio
@@ -146,7 +146,7 @@ class BadSheetTest {
           """
           "turns": "1 1/2 turns" => "kind": "air" => $.setting.screw.kind: duplicate field: allowed each field once
           "schemaVersion": 1 => "schemaVersion": 1, "format": 2 => $.format: duplicate field: allowed each field once
-          "air": { => "air": [ => $.air[1]: syntax error at line 79, column 21: Unexpected character
+          "air": { => "air": [ => $.air[1]: syntax error at line 80, column 21: Unexpected character
           "rate": 0.02 => "rate": NaN => $.setting.needle.tapers[0].rate: syntax error at line 69, column 39: Non-standard token 'NaN'
           "rate": 0.02 => "rate": 0.02, => $.setting.needle.tapers[0].rate: syntax error at line 69, column 41: Unexpected character
           "bench-200" => bench => $.engine.id: syntax error at line 6, column 11: Unrecognized token 'bench'
@@ -168,9 +168,9 @@ class BadSheetTest {
           {}} => $: syntax error at line 1, column 3: Unexpected close marker '}': no open Object to close
           { => $: syntax error at line 1, column 2: the document ends too early
           {"format" => $.format: syntax error at line 1, column 10: the document ends too early
-          null => $: null: allowed an object with format, schemaVersion, title, engine, setting, air, fuel, riding, parts
-          [] => $: an array: allowed an object with format, schemaVersion, title, engine, setting, air, fuel, riding, parts
-          "E5" => $: "E5": allowed an object with format, schemaVersion, title, engine, setting, air, fuel, riding, parts
+          null => $: null: allowed an object with format, schemaVersion, title, engine, setting, air, fuel, riding, parts, provenance
+          [] => $: an array: allowed an object with format, schemaVersion, title, engine, setting, air, fuel, riding, parts, provenance
+          "E5" => $: "E5": allowed an object with format, schemaVersion, title, engine, setting, air, fuel, riding, parts, provenance
           """)
   void documentThatIsNoSheetAtAll_isRefused(String document, String message) {
     assertThat(refusal(document)).hasMessage(message);

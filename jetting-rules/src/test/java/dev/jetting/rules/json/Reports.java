@@ -5,6 +5,8 @@ import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.Overrun;
 import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.parts.Floats;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
@@ -13,6 +15,7 @@ import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.RuleResult;
+import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.UnusedWaiver;
@@ -20,6 +23,7 @@ import dev.jetting.rules.Waiver;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.FloatLevel;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Length;
 import dev.jetting.units.MassFlow;
@@ -35,6 +39,13 @@ import java.util.Optional;
 final class Reports {
 
   private Reports() {}
+
+  private static SetupSheet sheet() {
+    SetupSheet bare = SheetJson.read(Documents.read("bare-sheet.json"));
+    FloatLevel level = FloatLevel.ofMillimetres(20);
+    Setting setting = bare.setup().setting().withFloats(new Floats(level, level));
+    return bare.withSetup(bare.setup().withSetting(setting));
+  }
 
   static Report handmade() {
     return handmade(0.08);
@@ -76,7 +87,7 @@ final class Reports {
         Report.SCHEMA_VERSION,
         "model by hand 1",
         "rulebook by hand 1",
-        SheetJson.read(Documents.read("bare-sheet.json")),
+        sheet(),
         new RiskProfile(List.of(point(0, 0.08, 0.001), point(8, spread, 0.25))),
         Probability.of(0.125),
         point(8, 0.08, 0.5),

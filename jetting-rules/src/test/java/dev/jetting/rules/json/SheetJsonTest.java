@@ -16,6 +16,7 @@ import dev.jetting.core.fuel.FuelShare;
 import dev.jetting.core.parts.FlowCoefficients;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.units.AirFuelRatio;
@@ -23,6 +24,7 @@ import dev.jetting.units.Altitude;
 import dev.jetting.units.Density;
 import dev.jetting.units.DynamicViscosity;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.JetFlow;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.RelativeHumidity;
@@ -203,6 +205,15 @@ class SheetJsonTest {
     assertThat(parts.needles()).isEmpty();
     assertThat(SheetJson.read(Documents.read("bare-sheet.json")).parts())
         .isEqualTo(PartsAtHand.unknown());
+  }
+
+  @Test
+  void read_provenanceLeftOut_isUnknown() {
+    assertThat(example().provenance().mainJetFlow())
+        .contains(JetFlow.ofCubicCentimetresPerMinute(190));
+    assertThat(example().provenance().carburettor()).isEmpty();
+    assertThat(SheetJson.read(Documents.read("bare-sheet.json")).provenance())
+        .isEqualTo(Provenance.unknown());
   }
 
   @Test

@@ -92,7 +92,8 @@ class CarburettorRatingTest {
             ALL_ROUND.needleJet(),
             ALL_ROUND.needle(),
             ALL_ROUND.clip(),
-            ALL_ROUND.mainJet());
+            ALL_ROUND.mainJet(),
+            ALL_ROUND.floats());
     return new Setup(TwoHundred.tuned(200), setting, TwoHundred.DAY, TwoHundred.FUEL);
   }
 }

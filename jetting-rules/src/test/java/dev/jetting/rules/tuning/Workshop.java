@@ -27,7 +27,7 @@ final class Workshop {
 
   static SetupSheet sheet(Setting setting) {
     SetupSheet bare = TwoHundred.sheet(TwoHundred.STANDARD, setting);
-    return new SetupSheet(bare.title(), bare.setup(), bare.riding(), PARTS);
+    return new SetupSheet(bare.title(), bare.setup(), bare.riding(), PARTS, bare.provenance());
   }
 
   static Look look(int eighths, double rpm, Seen seen) {

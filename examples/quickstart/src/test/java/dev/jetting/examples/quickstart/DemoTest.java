@@ -70,6 +70,7 @@ class DemoTest {
     SetupSheet frost = sheet(Demo.FROST_ON_THE_PASS);
     Report report = report(frost);
     assertThat(dangers(report)).containsExactly("air-density-swing");
+    assertThat(bandOf(report, "mixture-step").to()).isLessThan(ThrottleOpening.ofEighths(1));
     assertThat(report.profile().worst().leanRisk()).isLessThan(ACCEPTED);
     assertThat(report.hottestDay().leanRisk()).isLessThan(ACCEPTED);
     assertThat(report.coldestDay().leanRisk()).isGreaterThan(ACCEPTED);

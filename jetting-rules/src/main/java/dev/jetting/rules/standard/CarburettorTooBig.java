@@ -1,0 +1,74 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.TradeStyle;
+
+/** A wide bore has no suction to lift the fuel with until the engine turns fast. */
+final class CarburettorTooBig {
+
+  private static final ThrottleBand FULL = ThrottleBand.at(ThrottleOpening.FULL);
+
+  static final Rule RULE =
+      Rule.named("carburettor-too-big")
+          .title("Carburettor too big for the air it has to pass")
+          .rationale(
+              "Opened fully at a low speed, a wide bore makes little suction. Where that hardly"
+                  + " lifts the fuel to the needle jet's mouth, the mixture leans out until the"
+                  + " engine has gathered speed, and jets that cure it are too rich above.")
+          .within(FULL)
+          .judging(CarburettorTooBig::judge);
+
+  private CarburettorTooBig() {}
+
+  private static Outcome judge(AssessedSetting setting) {
+    double room = StrictMath.exp(Room.forLeaning(setting.profile().worst(), setting));
+    double lift = lift(setting);
+    if (room == 1 || lift == 0) {
+      return Outcome.notApplicable("no lift of the fuel or no room for leaning to judge by");
+    }
+    // Fuel goes with the root of suction less lift: at this suction the lift alone costs the room.
+    double limit = lift / (1 - 1 / (room * room));
+    EngineSpeed peak = setting.setup().engine().loadLine().peak();
+    EngineSpeed low = EngineSpeed.ofRpm(peak.rpm() * Limits.LOW_SPEED.value());
+    MixturePoint pulling = MixtureModel.of(setting.setup()).at(ThrottleOpening.FULL, low);
+    double suction = pulling.needleJetSuction().pascals();
+    if (suction >= limit) {
+      return Outcome.passed();
+    }
+    return Outcome.failed(
+        Finding.below(
+                "setting.carburettor", new Measure(suction, "Pa"), new Measure(limit, "Pa"), FULL)
+            .with("bore", TradeStyle.diameter(setting.setting().carburettor().bore()))
+            .with("speed", new Measure(low.rpm(), "rpm"))
+            .with("suction", new Measure(suction, "Pa"))
+            .with("lift", new Measure(lift, "Pa"))
+            .says(
+                "Opened fully at {speed}, {bore} makes {suction} of suction where it takes {lift} to"
+                    + " lift the fuel: a weak signal.",
+                "Fit a smaller carburettor; jets cannot mend it, and until then open the throttle"
+                    + " with the engine's speed, not ahead of it."));
+  }
+
+  /** Pressure in Pa that lifts the fuel to the needle jet's mouth. */
+  private static double lift(AssessedSetting assessed) {
+    Setting setting = assessed.setting();
+    double density =
+        assessed
+            .setup()
+            .fuel()
+            .density(assessed.setup().air().temperature())
+            .kilogramsPerCubicMetre();
+    double head = setting.carburettor().needleJetHead().millimetres() + setting.fuelLowerBy();
+    return density * FloatValveFlow.GRAVITY * Math.max(0, head) * 1e-3;
+  }
+}

@@ -1,0 +1,54 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Intake;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.Severity;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.TradeStyle;
+
+/** A narrow bore costs charge at peak power, and nothing else. */
+final class CarburettorTooSmall {
+
+  private static final ThrottleBand FULL = ThrottleBand.at(ThrottleOpening.FULL);
+
+  static final Rule RULE =
+      Rule.named("carburettor-too-small")
+          .title("Carburettor that costs much power at the top")
+          .rationale(
+              "The engine gets less charge by what the carburettor holds back at peak power. A small"
+                  + " one does no harm and answers well: a tuned 200 has made about 37 hp through"
+                  + " 27 mm while others made 26 to 27 through 34 to 39 mm (common practice, no"
+                  + " source).")
+          .severity(Severity.NOTE)
+          .within(FULL)
+          .judging(CarburettorTooSmall::judge);
+
+  private CarburettorTooSmall() {}
+
+  private static Outcome judge(AssessedSetting setting) {
+    Setup open = setting.setup().withSetting(setting.setting().withIntake(Intake.openMouth()));
+    MixturePoint peak = MixtureModel.of(open).at(ThrottleOpening.FULL);
+    double lost = 1 - peak.pressureRatio();
+    double limit = Limits.RESTRICTION.value();
+    if (lost <= limit) {
+      return Outcome.passed();
+    }
+    return Outcome.failed(
+        Finding.above("setting.carburettor", Measure.ratio(lost), Measure.ratio(limit), FULL)
+            .with("bore", TradeStyle.diameter(setting.setting().carburettor().bore()))
+            .with("speed", new Measure(peak.speed().rpm(), "rpm"))
+            .with("lost", Remedies.percent(lost))
+            .says(
+                "At {speed} a bore of {bore} alone costs {lost} of the charge.",
+                "If the power is missed, fit a bigger carburettor and begin its jetting anew, from"
+                    + " the rich side."));
+  }
+}

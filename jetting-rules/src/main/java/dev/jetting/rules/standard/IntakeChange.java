@@ -1,0 +1,33 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Intake;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+
+/** A filter belongs to the jetting. */
+final class IntakeChange {
+
+  static final Rule RULE =
+      Rule.named("intake-change")
+          .title("Another intake than the setting was proven behind")
+          .rationale(
+              "A filter or box holds the air back and deepens the suction at the needle jet. Taken"
+                  + " off, the engine breathes more and the same jets are leaner, from small throttle"
+                  + " to full; put on, they are richer.")
+          .judging(IntakeChange::judge)
+          .when(
+              setting -> setting.sheet().provenance().intake().isPresent(),
+              "nobody told which intake it was proven behind");
+
+  private IntakeChange() {}
+
+  private static Outcome judge(AssessedSetting setting) {
+    Setup setup = setting.setup();
+    Intake proven = setting.sheet().provenance().intake().orElseThrow();
+    return new Change(
+            "setting.intake", "behind " + proven.id(), "behind " + setting.setting().intake().id())
+        .judge(setting, () -> setup.withSetting(setup.setting().withIntake(proven)));
+  }
+}

@@ -1,0 +1,41 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.units.ScrewKind;
+
+/** A setting belongs to its carburettor. */
+final class JetsMovedOver {
+
+  static final Rule RULE =
+      Rule.named("jets-moved-over")
+          .title("Jets moved over from another carburettor")
+          .rationale(
+              "Jets of one number do different things in two carburettors: bore, heads, bleeds,"
+                  + " pilot screw and the mouth of the needle jet all have their say. A setting"
+                  + " belongs to the carburettor it was found on.")
+          .judging(JetsMovedOver::judge)
+          .when(
+              setting -> setting.sheet().provenance().carburettor().isPresent(),
+              "nobody told which carburettor it was proven in");
+
+  private JetsMovedOver() {}
+
+  private static Outcome judge(AssessedSetting setting) {
+    Setup setup = setting.setup();
+    Carburettor proven = setting.sheet().provenance().carburettor().orElseThrow();
+    return new Change(
+            "setting.carburettor",
+            "in " + words(proven),
+            "in " + words(setting.setting().carburettor()))
+        .judge(setting, () -> setup.withSetting(setup.setting().withCarburettor(proven)));
+  }
+
+  private static String words(Carburettor carburettor) {
+    boolean air = carburettor.pilot().screwKind() == ScrewKind.AIR;
+    return carburettor.id() + (air ? " (air screw)" : " (mixture screw)");
+  }
+}

@@ -1,0 +1,119 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.TradeStyle;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** Where one circuit hands over to the next, the mixture must not stumble. */
+final class MixtureStep {
+
+  /** How far to either side of a lean hole its edges are looked for, in share of the throttle. */
+  private static final double REACH = 1 / 8.0;
+
+  static final Rule RULE =
+      Rule.named("mixture-step")
+          .title("Step in the mixture between two circuits")
+          .rationale(
+              "Where the pilot fades before the needle feeds, or the needle before the main jet,"
+                  + " there is a lean hole: the engine stumbles while the throttle is opened, and is"
+                  + " lean for whoever rides in it. A jump from one opening to the next cannot be"
+                  + " right on both sides.")
+          .judging(MixtureStep::judge);
+
+  private MixtureStep() {}
+
+  private static Outcome judge(AssessedSetting setting) {
+    List<RiskPoint> points = setting.profile().points();
+    double[] offsets = points.stream().mapToDouble(p -> Room.offset(p, setting)).toArray();
+    return Outcome.of(
+        Stream.of(hole(points, offsets, setting), jump(points, offsets, setting))
+            .flatMap(Optional::stream)
+            .toList());
+  }
+
+  private static Optional<Finding> hole(
+      List<RiskPoint> points, double[] offsets, AssessedSetting setting) {
+    double[] depths =
+        IntStream.range(0, offsets.length).mapToDouble(i -> depth(i, points, offsets)).toArray();
+    int deepest = greatest(depths);
+    RiskPoint point = points.get(deepest);
+    double limit = Limits.STEP.value() * Room.forLeaning(point, setting);
+    if (depths[deepest] <= limit) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.above(
+                LeanAnywhere.subject(point.inCharge()),
+                Measure.ratio(depths[deepest]),
+                Measure.ratio(limit),
+                ThrottleBand.at(point.mixture().throttle()))
+            .with("throttle", TradeStyle.throttle(point.mixture().throttle()))
+            .with("by", Remedies.percent(StrictMath.expm1(depths[deepest])))
+            .says(
+                "There is a lean hole at {throttle}: {by} leaner than a little below and above.",
+                Remedies.richer(point, setting.setting(), depths[deepest])));
+  }
+
+  private static Optional<Finding> jump(
+      List<RiskPoint> points, double[] offsets, AssessedSetting setting) {
+    double[] jumps =
+        IntStream.range(0, offsets.length)
+            .mapToDouble(i -> i == 0 ? 0 : Math.abs(offsets[i] - offsets[i - 1]))
+            .toArray();
+    int widest = greatest(jumps);
+    RiskPoint after = points.get(widest);
+    double limit = Limits.STEP.value() * Room.inAll(after);
+    if (jumps[widest] <= limit) {
+      return Optional.empty();
+    }
+    RiskPoint before = points.get(widest - 1);
+    boolean leaner = offsets[widest] > offsets[widest - 1];
+    RiskPoint lean = leaner ? after : before;
+    return Optional.of(
+        Finding.above(
+                LeanAnywhere.subject(lean.inCharge()),
+                Measure.ratio(jumps[widest]),
+                Measure.ratio(limit),
+                new ThrottleBand(before.mixture().throttle(), after.mixture().throttle()))
+            .with("from", TradeStyle.throttle(before.mixture().throttle()))
+            .with("to", TradeStyle.throttle(after.mixture().throttle()))
+            .with("by", Remedies.percent(StrictMath.expm1(jumps[widest])))
+            .with("side", leaner ? "leaner" : "richer")
+            .says(
+                "From {from} to {to} the mixture jumps: {by} {side}.",
+                Remedies.richer(lean, setting.setting(), jumps[widest] / 2)));
+  }
+
+  /** How much leaner a point is than the richest on either side of it, the less of the two. */
+  private static double depth(int at, List<RiskPoint> points, double[] offsets) {
+    double here = points.get(at).mixture().throttle().share();
+    double below = offsets[at];
+    double above = offsets[at];
+    for (int i = 0; i < offsets.length; i++) {
+      double away = points.get(i).mixture().throttle().share() - here;
+      if (away < 0 && away >= -REACH) {
+        below = Math.min(below, offsets[i]);
+      } else if (away > 0 && away <= REACH) {
+        above = Math.min(above, offsets[i]);
+      }
+    }
+    return offsets[at] - Math.max(below, above);
+  }
+
+  private static int greatest(double[] values) {
+    int most = 0;
+    for (int i = 1; i < values.length; i++) {
+      most = values[i] > values[most] ? i : most;
+    }
+    return most;
+  }
+}

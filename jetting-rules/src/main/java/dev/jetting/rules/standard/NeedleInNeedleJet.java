@@ -1,0 +1,98 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.risk.ModelUncertainty;
+import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.TradeStyle;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The needle must hang in the needle jet at every lift, and hang free. */
+final class NeedleInNeedleJet {
+
+  static final Rule RULE =
+      Rule.named("needle-in-needle-jet")
+          .title("Needle leaves the needle jet or fills it")
+          .rationale(
+              "A needle too short, or hung too high, is pulled out of the needle jet: the ring opens"
+                  + " at one stroke and the needle may catch on its way down and hold the slide open."
+                  + " A needle almost as thick as the jet binds in it and feeds nothing.")
+          .judging(NeedleInNeedleJet::judge);
+
+  private NeedleInNeedleJet() {}
+
+  private static Outcome judge(AssessedSetting setting) {
+    return Outcome.of(
+        Stream.of(pulledOut(setting.setting()), filled(setting))
+            .flatMap(Optional::stream)
+            .toList());
+  }
+
+  private static Optional<Finding> pulledOut(Setting setting) {
+    double bore = setting.carburettor().bore().millimetres();
+    double tip = setting.needle().tip().millimetres();
+    double idle = setting.idleLift().millimetres();
+    double hung = hung(setting);
+    if (tip >= bore + hung) {
+      return Optional.empty();
+    }
+    double leaves = Math.min(1, Math.max(0, (tip - hung - idle) / (bore - idle)));
+    ThrottleOpening throttle = ThrottleOpening.ofShare(leaves);
+    return Optional.of(
+        Finding.below(
+                "setting.needle",
+                new Measure(tip, "mm"),
+                new Measure(bore + hung, "mm"),
+                new ThrottleBand(throttle, ThrottleOpening.FULL))
+            .with("needle", setting.needle().id())
+            .with("throttle", TradeStyle.throttle(throttle))
+            .says(
+                "Needle {needle} is pulled out of the needle jet at {throttle}.",
+                "Fit a longer needle, or hang it lower with the clip a groove higher and a bigger"
+                    + " needle jet."));
+  }
+
+  /** A needle gets thinner downwards, so the ring is narrowest with the slide on its stop. */
+  private static Optional<Finding> filled(AssessedSetting assessed) {
+    Setting setting = assessed.setting();
+    Needle needle = setting.needle();
+    double idle = setting.idleLift().millimetres();
+    double jet = setting.needleJet().bore().millimetres();
+    double clearance = jet - needle.diameterAt(idle + hung(setting));
+    double limit = Limits.CLEARANCE.value() * tolerance(assessed.riskModel().uncertainty());
+    if (clearance >= limit) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Finding.below(
+                "setting.needleJet",
+                new Measure(clearance, "mm"),
+                new Measure(limit, "mm"),
+                ThrottleBand.at(ThrottleOpening.CLOSED))
+            .with("needle", needle.id())
+            .with("needleJet", TradeStyle.diameter(setting.needleJet().bore()))
+            .with("clearance", new Measure(clearance, "mm"))
+            .says(
+                "Needle {needle} fills needle jet {needleJet} but for {clearance}: parts as sold may"
+                    + " bind.",
+                "Fit a bigger needle jet, or a needle with a thinner cylinder."));
+  }
+
+  private static double hung(Setting setting) {
+    return (setting.clip().grooveFromTop() - 1) * setting.needle().groovePitch().millimetres();
+  }
+
+  private static double tolerance(ModelUncertainty uncertainty) {
+    double jet = uncertainty.tolerance(MeteringPart.NEEDLE_JET);
+    double needle = uncertainty.tolerance(MeteringPart.NEEDLE_DIAMETER);
+    return Math.sqrt(jet * jet + needle * needle);
+  }
+}

@@ -1,0 +1,85 @@
+package dev.jetting.rules.standard;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.units.TradeStyle;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * A page for people on each rule of the standard rulebook, in Markdown: what it checks, why, its
+ * source, a setting that passes and one that fails, the remedy and how to waive it. The pages also
+ * stand <a href="doc-files/index.md">beside this documentation</a>.
+ *
+ * <p>Title, severity, throttle band and reason come from the rule itself, the rest from one file a
+ * rule. The examples are edits of {@link #baseSheet()}: JSON Pointers (RFC 6901), each with the
+ * value to put there.
+ *
+ * <p>Not for rules of other rulebooks; those bring their own documentation.
+ */
+public final class RulePages {
+
+  private RulePages() {}
+
+  /**
+   * The page of a rule.
+   *
+   * @param ruleId id of a rule of the standard rulebook, or one that it had before
+   * @return the page in Markdown; empty if the standard rulebook has no such rule
+   */
+  public static Optional<String> page(String ruleId) {
+    return StandardRulebook.rulebook().rule(ruleId).map(RulePages::page);
+  }
+
+  /** {@return a list of all rules with links to their pages, in Markdown} */
+  public static String index() {
+    return StandardRulebook.rulebook().rules().stream()
+        .map(rule -> "- [" + rule.id() + "](" + rule.id() + ".md): " + rule.title() + "\n")
+        .collect(Collectors.joining("", "# The rules of the standard rulebook\n\n", ""));
+  }
+
+  /** {@return the setup sheet that the examples are edits of, in JSON; no rule fails on it} */
+  public static String baseSheet() {
+    return resource("base.json");
+  }
+
+  private static String page(Rule rule) {
+    return "# "
+        + rule.title()
+        + "\n\n`"
+        + rule.id()
+        + "`: "
+        + rule.severity().name().toLowerCase(Locale.ROOT)
+        + ", "
+        + band(rule.band())
+        + ". Examples are edits of the [base sheet](base.json).\n\n## Why\n\n"
+        + rule.rationale()
+        + "\n\n"
+        + resource(rule.id() + ".md");
+  }
+
+  private static String band(ThrottleBand band) {
+    if (band.equals(ThrottleBand.WHOLE)) {
+      return "whole throttle range";
+    }
+    String from = TradeStyle.throttle(band.from());
+    return band.from().equals(band.to())
+        ? from
+        : "throttle from " + from + " to " + TradeStyle.throttle(band.to());
+  }
+
+  private static String resource(String name) {
+    try (InputStream in = RulePages.class.getResourceAsStream("pages/" + name)) {
+      return new String(Objects.requireNonNull(in, name).readAllBytes(), UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,501 @@
+package dev.jetting.rules.standard;
+
+import static dev.jetting.rules.TwoHundred.ALL_ROUND;
+import static dev.jetting.rules.TwoHundred.DAY;
+import static dev.jetting.rules.TwoHundred.FILTER;
+import static dev.jetting.rules.TwoHundred.FUEL;
+import static dev.jetting.rules.TwoHundred.LEANER_NEEDLE;
+import static dev.jetting.rules.TwoHundred.NEEDLE;
+import static dev.jetting.rules.TwoHundred.STANDARD;
+import static dev.jetting.rules.TwoHundred.needleJet;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.fuel.Fuel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.Floats;
+import dev.jetting.core.parts.Intake;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.PilotCircuit;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.core.parts.Taper;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Outcome.Status;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.Provenance;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.risk.Riding;
+import dev.jetting.units.AirFuelRatio;
+import dev.jetting.units.Area;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Density;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.DynamicViscosity;
+import dev.jetting.units.FloatLevel;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.JetFlow;
+import dev.jetting.units.Length;
+import dev.jetting.units.PremixRatio;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Temperature;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every rule on settings of which something else than the code tells how they must come out: a fact
+ * of the trade (common practice, no source) or plain physics. The case's name says which.
+ */
+class StandardRulesTest {
+
+  private static final SetupSheet SHEET = TwoHundred.sheet(STANDARD, ALL_ROUND);
+
+  private record Case(String rule, String because, SetupSheet sheet, Status status, String remedy) {
+    @Override
+    public String toString() {
+      return rule + ": " + because;
+    }
+  }
+
+  /** Cases of one rule. */
+  private static final class Cases {
+    private final String rule;
+    private final List<Case> cases = new ArrayList<>();
+
+    Cases(String rule) {
+      this.rule = rule;
+    }
+
+    Cases passes(String because, SetupSheet sheet) {
+      return add(because, sheet, Status.PASSED, "");
+    }
+
+    /** Fails with a remedy that matches. */
+    Cases fails(String because, SetupSheet sheet, String remedy) {
+      return add(because, sheet, Status.FAILED, remedy);
+    }
+
+    Cases notApplicable(String because, SetupSheet sheet) {
+      return add(because, sheet, Status.NOT_APPLICABLE, "");
+    }
+
+    Cases notEvaluated(String because, SetupSheet sheet) {
+      return add(because, sheet, Status.NOT_EVALUATED, "");
+    }
+
+    private Cases add(String because, SetupSheet sheet, Status status, String remedy) {
+      cases.add(new Case(rule, because, sheet, status, remedy));
+      return this;
+    }
+  }
+
+  private static Stream<Cases> all() {
+    return Stream.of(
+        new Cases("lean-anywhere")
+            .passes("the all-round setting serves", SHEET)
+            .fails("cutaway 50 is too lean", cutaway(5), "Richer by .*slide with less cutaway.*"),
+        new Cases("two-leanest-mid-range-parts")
+            .passes("one of the two alone may serve", kit(ALL_ROUND.withNeedleJet(needleJet(2.64))))
+            .passes("neither of the two", kit(ALL_ROUND))
+            .fails(
+                "both together are dangerous",
+                kit(leaner(ALL_ROUND.withNeedleJet(needleJet(2.64)))),
+                ".*next richer, the needle jet first.*")
+            .notEvaluated("the leanest of what?", SHEET),
+        new Cases("pilot-on-overrun")
+            .passes("pilot 55 serves", SHEET)
+            .fails("pilot 50 is too lean", pilot(0.5), ".*next bigger pilot jet.*"),
+        new Cases("screw-kind")
+            .passes("mixture screw on mixture screw", SHEET)
+            .fails("air screw advice", screw(ScrewKind.AIR, 1.5), ".*rich side.*"),
+        new Cases("jet-numbering")
+            .notApplicable("no jet is told to be numbered by flow", SHEET)
+            .passes("2.5 m/s through 1.26 mm are 187 cm³/min", flows(36, 187))
+            .fails("126 cm³/min is no 1.26 mm: too small", flows(36, 126), ".*too small.*")
+            .fails("55 cm³/min is no 0.55 mm: too big", flows(55, 187), ".*bigger than meant.*"),
+        new Cases("float-valve-flow")
+            .passes("a seat of 2.5 mm", SHEET)
+            .fails(
+                "of 1 mm: a sixth of the area",
+                in(TwoHundred.carburettor(ScrewKind.MIXTURE, 1)),
+                ".*bigger float valve.*"),
+        new Cases("air-density-swing")
+            .passes("the same day", SHEET)
+            .fails("dense frost is leaner", coldest(-20, 1040), ".*Richer by .*"),
+        new Cases("too-rich")
+            .passes("the all-round setting runs cleanly", SHEET)
+            .fails("cutaway 30 is too rich", cutaway(3), "Leaner by .*slide with more cutaway.*"),
+        new Cases("cutaway-balance")
+            .passes("cutaway 40 and needle jet 2.66", SHEET)
+            .fails("cutaway 30 is rich low down", cutaway(3), ".*more cutaway.*")
+            .fails(
+                "a needle jet far too small is lean low down",
+                with(ALL_ROUND.withNeedleJet(needleJet(2.60))),
+                ".*less cutaway.*bigger needle jet.*"),
+        new Cases("main-jet-authority")
+            .passes("the ring is the wider passage", SHEET)
+            .fails(
+                "1.26 mm of main jet has 1.25 mm², a ring of 2.66 round 2.50 has 0.65 mm²",
+                hung(straight(2.50), 2),
+                ".*bigger needle jet.*thinner tip.*"),
+        new Cases("screw-range")
+            .passes("one and a half turns", SHEET)
+            .fails("hardly off its seat", screw(ScrewKind.MIXTURE, 0.25), ".*pilot jet.*")
+            .fails("more than it has", screw(ScrewKind.MIXTURE, 3.5), ".*pilot jet.*"),
+        new Cases("clip-at-end")
+            .passes("second of five", SHEET)
+            .fails("no leaner groove", clip(1), ".*leaner needle or a smaller needle jet.*")
+            .fails("no richer groove", clip(5), ".*richer needle or a bigger needle jet.*")
+            .notApplicable("two grooves, no inner one", hung(twoGrooves(), 1)),
+        new Cases("mixture-step")
+            .passes("the all-round setting does not stumble", SHEET)
+            .fails("nothing feeds between pilot and needle", in(noProgression()), ".*Richer by .*")
+            .fails(
+                "a screw nearly shut starves the idle beside a feeding progression hole",
+                screw(ScrewKind.MIXTURE, 0.25),
+                "Richer by .*mixture screw out.*"),
+        new Cases("crisp-but-lean-middle")
+            .passes("the all-round setting is not crisp", SHEET)
+            .fails("a slide that leans the middle", cutaway(4.8), "Richer by .*groove lower.*")
+            .notApplicable("beyond crisp: a needle jet of 2.55", with(narrow())),
+        new Cases("needle-in-needle-jet")
+            .passes("45 mm of needle in a bore of 30", SHEET)
+            .passes("30.9 mm hang at full lift", hung(tip(30.9), 2))
+            .fails("30.8 mm do not", hung(tip(30.8), 2), ".*longer needle.*")
+            .fails(
+                "a hundredth of clearance is what parts as sold vary by",
+                hung(straight(2.65), 2),
+                ".*bigger needle jet.*"),
+        new Cases("float-level")
+            .notEvaluated("nobody told", SHEET)
+            .passes("as meant", floats(20))
+            .passes("a millimetre is within what one sets by eye", floats(21))
+            .fails("a centimetre low", floats(30), "Set the floats to 20 mm before any jet.*")
+            .fails(
+                "pilot mouth 1 mm over the fuel, 2 mm high: it runs over", floats(18), ".*20 mm.*"),
+        new Cases("fuel-change")
+            .notApplicable("nobody told", SHEET)
+            .passes("the same fuel", proven(FUEL))
+            .fails(
+                "ethanol needs less air", refuelled(Fuel.E85, 50), "Every circuit, .*Richer by .*")
+            .fails("oil takes the petrol's place", refuelled(Fuel.E5, 25), ".*Richer by .*")
+            .fails("and back from E85", proven(oiled(Fuel.E85, 50)), ".*Leaner by .*")
+            .notEvaluated("a blend is not known below −40 °C", arctic()),
+        new Cases("intake-change")
+            .notApplicable("nobody told", SHEET)
+            .passes("the same mouth", provenBehind(SHEET, Intake.openMouth()))
+            .fails("filter off is leaner", provenBehind(SHEET, FILTER), ".*Richer by .*")
+            .fails(
+                "filter on is richer",
+                provenBehind(with(ALL_ROUND.withIntake(FILTER)), Intake.openMouth()),
+                ".*Leaner by .*"),
+        new Cases("air-change")
+            .notApplicable("nobody told", SHEET)
+            .passes("the same day", provenIn(DAY))
+            .fails("down from the mountain is leaner", provenIn(air(35, 700)), ".*Richer by .*")
+            .fails("out of the frost is richer", provenIn(air(-30, 1080)), ".*Leaner by .*"),
+        new Cases("jets-moved-over")
+            .notApplicable("nobody told", SHEET)
+            .passes("the same carburettor", movedFrom(SHEET, ALL_ROUND.carburettor()))
+            .fails(
+                "a wider bore is leaner on the same jets",
+                movedFrom(SHEET, bore(26)),
+                ".*Richer by .*")
+            .fails("a narrower one is richer", movedFrom(SHEET, bore(34)), ".*Leaner by .*")
+            .notEvaluated(
+                "a slide cut away by 6 mm does not go into 5 mm", movedFrom(cutaway(6), bore(5))),
+        new Cases("carburettor-too-big")
+            .passes("a 200 on 30 mm", SHEET)
+            .fails("a 200 on 39 mm", in(bore(39)), ".*smaller carburettor.*")
+            .notApplicable("no lift, no signal to miss", with(floating(bore(39), 0))),
+        new Cases("carburettor-too-small")
+            .passes("a 200 on 30 mm", SHEET)
+            .fails("a 200 on 18 mm, of a moped", in(bore(18)), ".*bigger carburettor.*"),
+        new Cases("main-jet-kit")
+            .notEvaluated("which kit?", SHEET)
+            .passes("two sizes left", mains(122, 126, 128, 130))
+            .fails("one size left, twice", mains(122, 126, 128, 128), ".*bigger main jets.*")
+            .fails("none left", mains(122, 126), ".*bigger main jets.*"));
+  }
+
+  static Stream<Case> cases() {
+    return all().flatMap(cases -> cases.cases.stream());
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void rule_comesOutAsTheCaseSays(Case each) {
+    Outcome outcome = rule(each.rule).evaluate(AssessedSetting.of(each.sheet));
+    assertThat(outcome.status()).as(outcome.reason()).isEqualTo(each.status);
+    if (each.status == Status.FAILED) {
+      assertThat(outcome.findings())
+          .isNotEmpty()
+          .anySatisfy(finding -> assertThat(finding.remedy()).matches(each.remedy))
+          .allSatisfy(StandardRulesTest::wellFormed);
+    } else {
+      assertThat(outcome.reason().isEmpty()).isEqualTo(each.status == Status.PASSED);
+    }
+  }
+
+  /** A finding is beyond its limit, in one unit, and its message is filled in. */
+  private static void wellFormed(Finding finding) {
+    assertThat(finding.margin().value()).isNegative();
+    assertThat(finding.measured().unit()).isEqualTo(finding.limit().unit());
+    assertThat(finding.text()).doesNotContain("{", "}");
+  }
+
+  @Test
+  void everyStandardRule_hasACaseThatPassesAndOneThatFails() {
+    for (Status status : List.of(Status.PASSED, Status.FAILED)) {
+      assertThat(
+              cases()
+                  .filter(each -> each.status == status)
+                  .map(each -> each.rule)
+                  .collect(Collectors.toSet()))
+          .containsExactlyInAnyOrderElementsOf(
+              StandardRulebook.rulebook().rules().stream().map(Rule::id).toList());
+    }
+  }
+
+  private static Rule rule(String id) {
+    return StandardRulebook.rulebook().rule(id).orElseThrow();
+  }
+
+  private static SetupSheet with(Setting setting) {
+    return TwoHundred.sheet(STANDARD, setting);
+  }
+
+  private static SetupSheet cutaway(double millimetres) {
+    return with(ALL_ROUND.withCutaway(Cutaway.ofMillimetres(millimetres)));
+  }
+
+  private static SetupSheet pilot(double millimetres) {
+    return with(ALL_ROUND.withPilotJet(JetBore.ofMillimetres(millimetres)));
+  }
+
+  private static SetupSheet screw(ScrewKind kind, double turns) {
+    return with(ALL_ROUND.withScrew(new Screw(kind, ScrewTurns.of(turns))));
+  }
+
+  private static SetupSheet clip(int groove) {
+    return with(ALL_ROUND.withClip(ClipPosition.fromTop(groove, 5)));
+  }
+
+  private static SetupSheet floats(double set) {
+    return with(ALL_ROUND.withFloats(at(set)));
+  }
+
+  private static Floats at(double set) {
+    return new Floats(FloatLevel.ofMillimetres(set), FloatLevel.ofMillimetres(20));
+  }
+
+  private static SetupSheet in(Carburettor carburettor) {
+    return with(ALL_ROUND.withCarburettor(carburettor));
+  }
+
+  private static Setting floating(Carburettor carburettor, double set) {
+    return ALL_ROUND.withCarburettor(carburettor).withFloats(at(set));
+  }
+
+  private static Carburettor bore(double millimetres) {
+    return TwoHundred.carburettor(Diameter.ofMillimetres(millimetres));
+  }
+
+  private static Carburettor noProgression() {
+    Carburettor c = ALL_ROUND.carburettor();
+    PilotCircuit p = c.pilot();
+    PilotCircuit plain =
+        new PilotCircuit(
+            p.screwKind(),
+            p.areaPerTurn(),
+            p.fixedArea(),
+            Area.ofSquareMillimetres(0),
+            p.uncoversFrom(),
+            p.uncoversTo(),
+            p.head(),
+            p.mostTurns());
+    return new Carburettor(
+        c.id(), c.bore(), c.needleJetLength(), c.needleJetHead(), plain, c.floatValve(), c.flow());
+  }
+
+  private static SetupSheet hung(Needle needle, int groove) {
+    return with(ALL_ROUND.withNeedle(needle, ClipPosition.fromTop(groove, needle.grooves())));
+  }
+
+  private static Needle straight(double cylinder) {
+    return needle(Diameter.ofMillimetres(cylinder), List.of(), 5, 45);
+  }
+
+  private static Needle twoGrooves() {
+    return needle(NEEDLE.cylinder(), NEEDLE.tapers(), 2, 45);
+  }
+
+  private static Needle tip(double millimetres) {
+    return needle(NEEDLE.cylinder(), NEEDLE.tapers(), 5, millimetres);
+  }
+
+  private static Needle needle(Diameter cylinder, List<Taper> tapers, int grooves, double tip) {
+    return new Needle(
+        "another needle",
+        cylinder,
+        tapers,
+        grooves,
+        NEEDLE.groovePitch(),
+        Length.ofMillimetres(tip));
+  }
+
+  private static Setting leaner(Setting setting) {
+    return setting.withNeedle(LEANER_NEEDLE, setting.clip());
+  }
+
+  private static Setting narrow() {
+    return ALL_ROUND.withNeedleJet(needleJet(2.55));
+  }
+
+  private static SetupSheet kit(Setting setting) {
+    return with(setting)
+        .withParts(
+            new PartsAtHand(
+                List.of(),
+                List.of(),
+                List.of(needleJet(2.64), needleJet(2.66)),
+                List.of(NEEDLE, LEANER_NEEDLE),
+                List.of()));
+  }
+
+  private static SetupSheet mains(Integer... hundredths) {
+    List<JetBore> mains = Stream.of(hundredths).map(JetBore::ofHundredths).toList();
+    return SHEET.withParts(new PartsAtHand(List.of(), List.of(), List.of(), List.of(), mains));
+  }
+
+  private static SetupSheet flows(double pilot, double main) {
+    return told(
+        SHEET,
+        p ->
+            new Provenance(
+                p.fuel(),
+                p.intake(),
+                p.air(),
+                p.carburettor(),
+                Optional.of(JetFlow.ofCubicCentimetresPerMinute(pilot)),
+                Optional.of(JetFlow.ofCubicCentimetresPerMinute(main))));
+  }
+
+  private static SetupSheet told(SetupSheet sheet, UnaryOperator<Provenance> telling) {
+    return sheet.withProvenance(telling.apply(sheet.provenance()));
+  }
+
+  private static SetupSheet proven(Fuel fuel) {
+    return provenWith(SHEET, fuel);
+  }
+
+  private static SetupSheet refuelled(Fuel fuel, double petrolToOil) {
+    return provenWith(SHEET.withSetup(SHEET.setup().withFuel(oiled(fuel, petrolToOil))), FUEL);
+  }
+
+  private static Fuel oiled(Fuel fuel, double petrolToOil) {
+    return fuel.withPremix(PremixRatio.ofPetrolToOil(petrolToOil));
+  }
+
+  private static SetupSheet arctic() {
+    Fuel stated =
+        Fuel.ofProperties(
+            Density.ofKilogramsPerCubicMetre(780),
+            DynamicViscosity.ofPascalSeconds(0.001),
+            AirFuelRatio.of(14.5));
+    Air cold = air(-50, 1013);
+    Setup setup = SHEET.setup().withFuel(stated).withAir(cold);
+    Riding riding = SHEET.riding();
+    SetupSheet sheet =
+        new SetupSheet(
+            "arctic",
+            setup,
+            new Riding(riding.acceptedRisk(), riding.profile(), cold, cold),
+            SHEET.parts());
+    return provenWith(sheet, FUEL);
+  }
+
+  private static SetupSheet provenWith(SetupSheet sheet, Fuel fuel) {
+    return told(
+        sheet,
+        p ->
+            new Provenance(
+                Optional.of(fuel),
+                p.intake(),
+                p.air(),
+                p.carburettor(),
+                p.pilotJetFlow(),
+                p.mainJetFlow()));
+  }
+
+  private static SetupSheet provenBehind(SetupSheet sheet, Intake intake) {
+    return told(
+        sheet,
+        p ->
+            new Provenance(
+                p.fuel(),
+                Optional.of(intake),
+                p.air(),
+                p.carburettor(),
+                p.pilotJetFlow(),
+                p.mainJetFlow()));
+  }
+
+  private static SetupSheet provenIn(Air air) {
+    return told(
+        SHEET,
+        p ->
+            new Provenance(
+                p.fuel(),
+                p.intake(),
+                Optional.of(air),
+                p.carburettor(),
+                p.pilotJetFlow(),
+                p.mainJetFlow()));
+  }
+
+  private static SetupSheet movedFrom(SetupSheet sheet, Carburettor carburettor) {
+    return told(
+        sheet,
+        p ->
+            new Provenance(
+                p.fuel(),
+                p.intake(),
+                p.air(),
+                Optional.of(carburettor),
+                p.pilotJetFlow(),
+                p.mainJetFlow()));
+  }
+
+  private static SetupSheet coldest(double celsius, double hectopascals) {
+    Riding riding = SHEET.riding();
+    return new SetupSheet(
+        "frost",
+        SHEET.setup(),
+        new Riding(riding.acceptedRisk(), riding.profile(), air(celsius, hectopascals), DAY),
+        SHEET.parts());
+  }
+
+  private static Air air(double celsius, double hectopascals) {
+    return Air.of(
+        Pressure.ofHectopascals(hectopascals),
+        Temperature.ofCelsius(celsius),
+        RelativeHumidity.ofPercent(60));
+  }
+}
