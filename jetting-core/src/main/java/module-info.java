@@ -13,6 +13,7 @@ module dev.jetting.core {
   requires static org.jspecify;
 
   exports dev.jetting.core.air;
+  exports dev.jetting.core.calibration;
   exports dev.jetting.core.elementary;
   exports dev.jetting.core.engine;
   exports dev.jetting.core.fuel;

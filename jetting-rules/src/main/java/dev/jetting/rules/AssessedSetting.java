@@ -1,5 +1,6 @@
 package dev.jetting.rules;
 
+import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.Overrun;
@@ -65,22 +66,34 @@ public record AssessedSetting(
   }
 
   /**
-   * Assesses a setup sheet.
+   * Assesses a setup sheet, on an engine that nobody has measured.
    *
    * @param sheet the sheet
    * @param riskModel limits, spreads and steps
    * @return the assessed setting
    */
   public static AssessedSetting of(SetupSheet sheet, RiskModel riskModel) {
+    return of(sheet, riskModel, riskModel.untried());
+  }
+
+  /**
+   * Assesses a setup sheet.
+   *
+   * @param sheet the sheet
+   * @param riskModel limits, spreads and steps
+   * @param calibration what readings have taught about the engine
+   * @return the assessed setting
+   */
+  public static AssessedSetting of(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
     Setup setup = sheet.setup();
     Riding riding = sheet.riding();
     MixtureModel today = MixtureModel.of(setup);
     return new AssessedSetting(
         sheet,
         riskModel,
-        riskModel.profile(today, OPENINGS),
-        riskModel.profile(MixtureModel.of(setup.withAir(riding.coldest())), OPENINGS),
-        riskModel.profile(MixtureModel.of(setup.withAir(riding.hottest())), OPENINGS),
+        riskModel.profile(today, OPENINGS, calibration),
+        riskModel.profile(MixtureModel.of(setup.withAir(riding.coldest())), OPENINGS, calibration),
+        riskModel.profile(MixtureModel.of(setup.withAir(riding.hottest())), OPENINGS, calibration),
         today.overrun());
   }
 

@@ -47,7 +47,7 @@ final class RangeTable {
         List.of(
             new Column("", "throttle", -8, p -> throttle(p.mixture().throttle())),
             new Column("", "rpm", 6, p -> Decimals.fixed(p.mixture().speed().rpm(), 0)),
-            new Column("", "λ", 5, p -> lambda(p.mixture().lambda().value())),
+            new Column("", "λ", 5, p -> lambda(p.lambda().value())),
             new Column("90 % band", "of λ", 10, RangeTable::band),
             new Column("lean", "limit" + assumed, 6, p -> lambda(p.leanLimit().value())),
             new Column("lean", "risk", 10, p -> TradeStyle.probability(p.leanRisk())),
@@ -85,7 +85,7 @@ final class RangeTable {
     if (point.leanRisk().compareTo(accepted) > 0) {
       return LEAN;
     }
-    return point.mixture().lambda().compareTo(point.richLimit()) < 0 ? RICH : "";
+    return point.lambda().compareTo(point.richLimit()) < 0 ? RICH : "";
   }
 
   static String lambda(double lambda) {

@@ -105,7 +105,7 @@ final class ReportWords {
         + (isLean(riskiest) ? ": LEAN at " : ": riskiest at ")
         + TradeStyle.throttle(riskiest.mixture().throttle())
         + ", λ "
-        + RangeTable.lambda(riskiest.mixture().lambda().value())
+        + RangeTable.lambda(riskiest.lambda().value())
         + ", lean risk "
         + TradeStyle.probability(riskiest.leanRisk());
   }

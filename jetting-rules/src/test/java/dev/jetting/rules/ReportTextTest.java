@@ -179,7 +179,7 @@ class ReportTextTest {
         new RiskModel(
             MixtureLimits.margins(lean, rich, rich),
             new ModelUncertainty(
-                spread, spread, spread, spread, spread, tolerance, tolerance, tolerance),
+                spread, spread, spread, spread, spread, spread, tolerance, tolerance, tolerance),
             RiskModel.assumed().steps());
     AssessedSetting setting = AssessedSetting.of(TwoHundred.sheet(STANDARD, ALL_ROUND), measured);
     assertThat(ReportText.of(book(setting)))

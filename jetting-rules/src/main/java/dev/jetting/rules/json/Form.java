@@ -13,6 +13,8 @@ import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Waiver;
+import dev.jetting.rules.tuning.Seen;
+import dev.jetting.rules.tuning.TuningSession;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +38,8 @@ record Form<T, F extends Record>(
       List.of(
           new Form<>(SetupSheet.class, SheetForm.class, SheetForm::of, SheetForm::sheet),
           new Form<>(PartsAtHand.class, PartsForm.class, PartsForm::of, PartsForm::parts),
+          new Form<>(Seen.class, SeenForm.class, SeenForm::of, SeenForm::seen),
+          new Form<>(TuningSession.class, SessionForm.class, SessionForm::of, SessionForm::session),
           new Form<>(Waiver.class, WaiverForm.class, WaiverForm::of, WaiverForm::waiver),
           new Form<>(Air.class, AirForm.class, AirForm::of, AirForm::air),
           new Form<>(Fuel.class, FuelForm.class, FuelForm::of, FuelForm::fuel),

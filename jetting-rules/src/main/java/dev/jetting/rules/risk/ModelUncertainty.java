@@ -1,7 +1,7 @@
 package dev.jetting.rules.risk;
 
 import com.google.common.collect.ImmutableMap;
-import dev.jetting.core.mixture.ErrorSource;
+import dev.jetting.core.calibration.Spreads;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Coefficient;
 import java.util.Map;
@@ -18,6 +18,7 @@ import java.util.Map;
  * @param main spread of the main jet, 0 to 1
  * @param air spread of the air by its signal, 0 to 1
  * @param residual spread of what is left, 0 to 1
+ * @param residualLength how far apart in throttle opening two residuals are that differ, 0 to 1
  * @param jetTolerance of pilot and main jets, mm, 0 to 1
  * @param needleJetTolerance of needle jets, mm, 0 to 1
  * @param needleTolerance of needles, mm, 0 to 1
@@ -28,6 +29,7 @@ public record ModelUncertainty(
     Coefficient main,
     Coefficient air,
     Coefficient residual,
+    Coefficient residualLength,
     Coefficient jetTolerance,
     Coefficient needleJetTolerance,
     Coefficient needleTolerance) {
@@ -39,6 +41,8 @@ public record ModelUncertainty(
           Coefficient.assumed(0.03, "1", "a jet is the best-made passage; not measured"),
           Coefficient.assumed(0.04, "1", "blowback differs from engine to engine; not measured"),
           Coefficient.assumed(0.03, "1", "what the model leaves out; not measured"),
+          Coefficient.assumed(
+              0.25, "1", "what the model leaves out changes over a quarter of the throttle"),
           Coefficient.assumed(0.005, "mm", "half of the last digit that is stamped on a jet"),
           Coefficient.assumed(0.003, "mm", "reamed bore; not measured"),
           Coefficient.assumed(0.003, "mm", "ground needle; not measured"));
@@ -51,6 +55,7 @@ public record ModelUncertainty(
    * @param main spread of the main jet, 0 to 1
    * @param air spread of the air by its signal, 0 to 1
    * @param residual spread of what is left, 0 to 1
+   * @param residualLength how far apart in throttle opening two residuals are that differ, 0 to 1
    * @param jetTolerance of pilot and main jets, mm, 0 to 1
    * @param needleJetTolerance of needle jets, mm, 0 to 1
    * @param needleTolerance of needles, mm, 0 to 1
@@ -62,6 +67,7 @@ public record ModelUncertainty(
     check("spread of the main jet", main);
     check("spread of the air", air);
     check("residual spread", residual);
+    check("length of the residual", residualLength);
     check("tolerance of jets", jetTolerance);
     check("tolerance of needle jets", needleJetTolerance);
     check("tolerance of needles", needleTolerance);
@@ -72,19 +78,15 @@ public record ModelUncertainty(
     return ASSUMED;
   }
 
-  /**
-   * The spread of an error source.
-   *
-   * @param source the source
-   * @return its standard deviation
-   */
-  public double spread(ErrorSource source) {
-    return switch (source) {
-      case PILOT -> pilot.value();
-      case NEEDLE -> needle.value();
-      case MAIN -> main.value();
-      case AIR -> air.value();
-    };
+  /** {@return the spreads without the parts' tolerances, as a calibration takes them} */
+  public Spreads spreads() {
+    return new Spreads(
+        pilot.value(),
+        needle.value(),
+        main.value(),
+        air.value(),
+        residual.value(),
+        residualLength.value());
   }
 
   /**
@@ -111,6 +113,7 @@ public record ModelUncertainty(
         .put("spread of the main jet", main)
         .put("spread of the air by its signal", air)
         .put("residual spread of ln λ", residual)
+        .put("throttle length of the residual", residualLength)
         .put("tolerance of jets", jetTolerance)
         .put("tolerance of needle jets", needleJetTolerance)
         .put("tolerance of needles", needleTolerance)

@@ -13,6 +13,8 @@ import java.util.Map;
  * The lean risk at one throttle opening.
  *
  * @param mixture the mixture there, by the model
+ * @param lambda the mixture expected there, with what readings have taught; the model's own without
+ *     readings
  * @param spread standard deviation of ln λ: near enough, the relative uncertainty of λ
  * @param leanLimit the leanest mixture that does no harm there
  * @param richLimit the richest mixture on which the engine runs cleanly there
@@ -21,6 +23,7 @@ import java.util.Map;
  */
 public record RiskPoint(
     MixturePoint mixture,
+    Lambda lambda,
     double spread,
     Lambda leanLimit,
     Lambda richLimit,
@@ -31,6 +34,8 @@ public record RiskPoint(
    * Copies the effects.
    *
    * @param mixture the mixture there, by the model
+   * @param lambda the mixture expected there, with what readings have taught; the model's own
+   *     without readings
    * @param spread standard deviation of ln λ: near enough, the relative uncertainty of λ
    * @param leanLimit the leanest mixture that does no harm there
    * @param richLimit the richest mixture on which the engine runs cleanly there
@@ -60,12 +65,12 @@ public record RiskPoint(
 
   /** {@return λ at the lower end of the band that holds it with 90 % probability} */
   public double richEnd() {
-    return mixture.lambda().value() * StrictMath.exp(-NORMAL_95 * spread);
+    return lambda.value() * StrictMath.exp(-NORMAL_95 * spread);
   }
 
   /** {@return λ at the upper end of the band that holds it with 90 % probability} */
   public double leanEnd() {
-    return mixture.lambda().value() * StrictMath.exp(NORMAL_95 * spread);
+    return lambda.value() * StrictMath.exp(NORMAL_95 * spread);
   }
 
   /** The 95 % quantile of the standard normal distribution (from any table). */

@@ -60,7 +60,7 @@ final class AirSwing {
             .with("temperature", TradeStyle.temperature(air.temperature()))
             .with("pressure", TradeStyle.pressure(air.pressure()))
             .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
-            .with("lambda", Remedies.lambda(worst.mixture().lambda()))
+            .with("lambda", Remedies.lambda(worst.lambda()))
             .with("limit", Remedies.lambda(worst.leanLimit()))
             .with("risk", TradeStyle.probability(worst.leanRisk()))
             .says(

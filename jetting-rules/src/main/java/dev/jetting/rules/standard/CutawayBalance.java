@@ -68,6 +68,6 @@ final class CutawayBalance {
 
   private static double offset(RiskPoint point, MixtureNeed need) {
     double wanted = need.at(point.mixture().throttle()).value();
-    return StrictMath.log(point.mixture().lambda().value() / wanted);
+    return StrictMath.log(point.lambda().value() / wanted);
   }
 }

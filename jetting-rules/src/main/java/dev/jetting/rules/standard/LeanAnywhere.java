@@ -47,7 +47,7 @@ final class LeanAnywhere {
             Measure.ratio(accepted.value()),
             Bands.of(run))
         .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
-        .with("lambda", Remedies.lambda(worst.mixture().lambda()))
+        .with("lambda", Remedies.lambda(worst.lambda()))
         .with("limit", Remedies.lambda(worst.leanLimit()))
         .with("risk", TradeStyle.probability(worst.leanRisk()))
         .with("accepted", TradeStyle.probability(accepted))
@@ -69,7 +69,7 @@ final class LeanAnywhere {
   static double need(RiskPoint point, Probability accepted) {
     double quantile =
         new NormalDistribution().inverseCumulativeProbability(Math.min(accepted.value(), 0.999999));
-    double over = StrictMath.log(point.mixture().lambda().value() / point.leanLimit().value());
+    double over = StrictMath.log(point.lambda().value() / point.leanLimit().value());
     return Math.max(0, over - quantile * point.spread());
   }
 

@@ -30,7 +30,7 @@ final class TooRich {
   }
 
   private static boolean rich(RiskPoint point) {
-    return point.mixture().lambda().compareTo(point.richLimit()) < 0;
+    return point.lambda().compareTo(point.richLimit()) < 0;
   }
 
   private static Finding finding(List<RiskPoint> run, AssessedSetting setting) {
@@ -40,11 +40,11 @@ final class TooRich {
     }
     return Finding.below(
             LeanAnywhere.subject(worst.inCharge()),
-            Measure.ratio(worst.mixture().lambda().value()),
+            Measure.ratio(worst.lambda().value()),
             Measure.ratio(worst.richLimit().value()),
             Bands.of(run))
         .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
-        .with("lambda", Remedies.lambda(worst.mixture().lambda()))
+        .with("lambda", Remedies.lambda(worst.lambda()))
         .with("limit", Remedies.lambda(worst.richLimit()))
         .says(
             "At {throttle} the mixture is {lambda}, richer than the {limit} on which it"
@@ -53,6 +53,6 @@ final class TooRich {
   }
 
   private static double depth(RiskPoint point) {
-    return StrictMath.log(point.richLimit().value() / point.mixture().lambda().value());
+    return StrictMath.log(point.richLimit().value() / point.lambda().value());
   }
 }

@@ -125,6 +125,7 @@ final class Reports {
             MassFlow.ofGramsPerSecond(0.75),
             MassFlow.ofGramsPerSecond(0.25),
             Lambda.of(0.875)),
+        Lambda.of(0.9),
         spread,
         Lambda.of(1.05),
         Lambda.of(0.75),

@@ -40,9 +40,9 @@ class RiskModelTest {
     int engines = 200_000;
     int lean = 0;
     for (int i = 0; i < engines; i++) {
-      double lnLambda = StrictMath.log(point.mixture().lambda().value());
+      double lnLambda = StrictMath.log(point.lambda().value());
       for (ErrorSource source : ErrorSource.values()) {
-        lnLambda += slopes.to(source) * ASSUMED.spread(source) * random.nextGaussian();
+        lnLambda += slopes.to(source) * ASSUMED.spreads().of(source) * random.nextGaussian();
       }
       for (PartEffect effect : point.effects()) {
         double perUnit =
@@ -61,9 +61,10 @@ class RiskModelTest {
   @Test
   void leanRisk_withoutSpread_isZeroOrOne() {
     Coefficient none = Coefficient.assumed(0, "1", "known");
+    Coefficient length = Coefficient.assumed(0.25, "1", "plays no part");
     Coefficient exact = Coefficient.assumed(0, "mm", "known");
     ModelUncertainty known =
-        new ModelUncertainty(none, none, none, none, none, exact, exact, exact);
+        new ModelUncertainty(none, none, none, none, none, length, exact, exact, exact);
     RiskModel strict = limits(1.0001, known);
     RiskModel lax = limits(2.9, known);
     ThrottleOpening eighth = ThrottleOpening.ofEighths(1);
@@ -79,7 +80,7 @@ class RiskModelTest {
   void leanRisk_oneDeviationBelowTheLimit_isThatOfTheTable() {
     RiskPoint point = point(RiskModel.assumed(), ThrottleOpening.FULL);
     double need = STANDARD.need().at(ThrottleOpening.FULL).value();
-    double margin = point.mixture().lambda().value() * StrictMath.exp(point.spread()) / need;
+    double margin = point.lambda().value() * StrictMath.exp(point.spread()) / need;
     assertThat(point(limits(margin, ASSUMED), ThrottleOpening.FULL).leanRisk().value())
         .isCloseTo(0.158655, within(1e-6));
   }
@@ -87,8 +88,8 @@ class RiskModelTest {
   @Test
   void band_holdsNinetyPercent() {
     RiskPoint point = point(RiskModel.assumed(), ThrottleOpening.ofEighths(3));
-    double up = StrictMath.log(point.leanEnd() / point.mixture().lambda().value());
-    double down = StrictMath.log(point.mixture().lambda().value() / point.richEnd());
+    double up = StrictMath.log(point.leanEnd() / point.lambda().value());
+    double down = StrictMath.log(point.lambda().value() / point.richEnd());
     // 1.644854 is the 95 % quantile of the normal distribution, from any table.
     assertThat(up).isCloseTo(1.644854 * point.spread(), within(1e-6));
     assertThat(down).isCloseTo(up, within(1e-12));
@@ -115,6 +116,7 @@ class RiskModelTest {
                     ASSUMED.main(),
                     ASSUMED.air(),
                     ASSUMED.residual(),
+                    ASSUMED.residualLength(),
                     ASSUMED.jetTolerance(),
                     ASSUMED.needleJetTolerance(),
                     ASSUMED.needleTolerance()))

@@ -1,0 +1,139 @@
+package dev.jetting.core.calibration;
+
+import dev.jetting.core.mixture.ErrorSource;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.ThrottleOpening;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What readings have taught about an engine and its carburettor.
+ *
+ * <p>ln λ = ln λ_model + Σ z_c S_c + g: four errors z_c that belong to the engine and its
+ * carburettor and not to the jets in it, so that readings taken with different jets add up, each
+ * through its sensitivity S_c; and a Gaussian process g over the throttle for what is left.
+ * Measured λ conditions it in closed form; bands, such as plug colours, by expectation propagation.
+ *
+ * <p>Linear in the errors: good for the ten or twenty per cent by which engines differ, not for an
+ * engine with an air leak or a blocked passage, which shows as readings that disagree.
+ */
+public final class Calibration {
+
+  private final Spreads spreads;
+  private final List<Reading> readings;
+  private final GaussianProcess<Place> process;
+
+  private Calibration(Spreads spreads, List<Reading> readings) {
+    this.spreads = spreads;
+    this.readings = List.copyOf(readings);
+    List<Observation<Place>> points = new ArrayList<>();
+    List<IntervalObservation<Place>> bands = new ArrayList<>();
+    for (Reading reading : readings) {
+      MixtureModel model = MixtureModel.of(reading.setup());
+      Place place = Place.of(model, reading.throttle(), reading.speed());
+      double modelled = Place.modelled(model, reading.throttle(), reading.speed());
+      double from = StrictMath.log(reading.from().value()) - modelled;
+      double to = StrictMath.log(reading.to().value()) - modelled;
+      if (reading.isPoint()) {
+        points.add(new Observation<>(place, from, reading.deviation() * reading.deviation()));
+      } else {
+        bands.add(new IntervalObservation<>(place, from, to, reading.deviation()));
+      }
+    }
+    GaussianProcess<Place> prior = GaussianProcess.prior(Place.kernel(spreads));
+    process = ExpectationPropagation.condition(prior.observing(points), bands);
+  }
+
+  /**
+   * An engine that nobody has measured.
+   *
+   * @param spreads how far it may differ from the model
+   * @return the calibration before any reading
+   */
+  public static Calibration untried(Spreads spreads) {
+    return new Calibration(spreads, List.of());
+  }
+
+  /**
+   * This calibration with more readings.
+   *
+   * @param more the readings, taken with any settings and in any weather, all on one engine
+   * @return what they all have taught
+   */
+  public Calibration with(List<Reading> more) {
+    List<Reading> all = new ArrayList<>(readings);
+    all.addAll(more);
+    return new Calibration(spreads, all);
+  }
+
+  /** {@return the readings in the order they were given} */
+  public List<Reading> readings() {
+    return readings;
+  }
+
+  /** {@return how far the engine may have differed before any reading} */
+  public Spreads spreads() {
+    return spreads;
+  }
+
+  /**
+   * ln λ of the engine with a setup, which need not be one that was read.
+   *
+   * @param model the model of the setup
+   * @param throttle throttle opening
+   * @param speed engine speed, more than zero
+   * @return the distribution of ln λ there
+   * @throws IllegalArgumentException if the speed is zero
+   */
+  public Normal lnLambda(MixtureModel model, ThrottleOpening throttle, EngineSpeed speed) {
+    Normal difference = process.at(Place.of(model, throttle, speed));
+    double modelled = Place.modelled(model, throttle, speed);
+    return new Normal(modelled + difference.mean(), difference.deviation());
+  }
+
+  /**
+   * By how much the engine differs at a source: natural logarithm of true by modelled, −0.08 for
+   * eight per cent less.
+   *
+   * @param source the source
+   * @return its distribution
+   */
+  public Normal difference(ErrorSource source) {
+    return process.at(Place.of(source));
+  }
+
+  /**
+   * Measured λ that disagree with all the other readings. The worst is set aside first, then the
+   * rest are judged anew: one wrong reading makes its neighbours look wrong too.
+   *
+   * @param deviations how many standard deviations off counts as disagreeing, such as 3
+   * @return the readings, the worst first; bands are not judged
+   */
+  public List<Reading> disagreeing(double deviations) {
+    List<Reading> left = new ArrayList<>(readings.stream().filter(Reading::isPoint).toList());
+    List<Observation<Place>> seen = new ArrayList<>(process.observations().subList(0, left.size()));
+    GaussianProcess<Place> prior = GaussianProcess.prior(Place.kernel(spreads));
+    List<Reading> disagreeing = new ArrayList<>();
+    while (!left.isEmpty()) {
+      GaussianProcess<Place> judging = prior.observing(seen);
+      int worst = 0;
+      for (int i = 1; i < seen.size(); i++) {
+        worst = off(judging, i) > off(judging, worst) ? i : worst;
+      }
+      if (off(judging, worst) <= deviations) {
+        break;
+      }
+      disagreeing.add(left.remove(worst));
+      seen.remove(worst);
+    }
+    return disagreeing;
+  }
+
+  /** By how many standard deviations an observation is off what the others say. */
+  private static double off(GaussianProcess<Place> process, int index) {
+    Normal expected = process.withoutOwn(index);
+    double value = process.observations().get(index).value();
+    return Math.abs(value - expected.mean()) / expected.deviation();
+  }
+}

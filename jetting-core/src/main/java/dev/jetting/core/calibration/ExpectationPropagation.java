@@ -1,0 +1,116 @@
+package dev.jetting.core.calibration;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Conditions a Gaussian process on observed intervals by expectation propagation: each interval is
+ * replaced by the noisy observation of a value that, beside all the others, gives the same mean and
+ * variance there.
+ *
+ * <p>Source: Rasmussen and Williams 2006, section 3.6, with the moments of a normal distribution
+ * cut to an interval that is itself blurred by normal noise. All intervals are updated at once,
+ * damped. Likelihoods of this kind are log-concave, so the noise of the stand-ins is never
+ * negative. How near it comes to numerical integration is checked in the tests.
+ */
+final class ExpectationPropagation {
+
+  private static final int MOST_SWEEPS = 500;
+  private static final double SETTLED = 1e-10;
+  private static final double DAMPING = 0.8;
+
+  /** Below this probability an interval contradicts all the rest; it then teaches nothing. */
+  private static final double IMPOSSIBLE = 1e-250;
+
+  /** Below this precision a stand-in is left out: an interval so wide says nothing. */
+  private static final double LEAST_PRECISION = 1e-9;
+
+  private ExpectationPropagation() {}
+
+  /** A stand-in in its natural parameters: precision, and precision times value. */
+  private record Site(double precision, double shift) {
+    static final Site NOTHING = new Site(0, 0);
+
+    Site towards(Site target) {
+      return new Site(
+          precision + DAMPING * (target.precision - precision),
+          shift + DAMPING * (target.shift - shift));
+    }
+
+    double distance(Site other) {
+      return Math.max(
+          Math.abs(precision - other.precision) / (1 + precision),
+          Math.abs(shift - other.shift) / (1 + Math.abs(shift)));
+    }
+  }
+
+  static <X> GaussianProcess<X> condition(
+      GaussianProcess<X> process, List<IntervalObservation<X>> intervals) {
+    List<Site> sites = new ArrayList<>(intervals.stream().map(i -> Site.NOTHING).toList());
+    GaussianProcess<X> conditioned = process;
+    double change = intervals.isEmpty() ? 0 : 1;
+    for (int sweep = 0; sweep < MOST_SWEEPS && change > SETTLED; sweep++) {
+      change = 0;
+      for (int i = 0; i < sites.size(); i++) {
+        Site old = sites.get(i);
+        Normal marginal = conditioned.at(intervals.get(i).input());
+        Site moved = old.towards(target(old, marginal, intervals.get(i)));
+        change = Math.max(change, old.distance(moved));
+        sites.set(i, moved);
+      }
+      conditioned = process.observing(standIns(intervals, sites));
+    }
+    return conditioned;
+  }
+
+  private static <X> List<Observation<X>> standIns(
+      List<IntervalObservation<X>> intervals, List<Site> sites) {
+    List<Observation<X>> standIns = new ArrayList<>();
+    for (int i = 0; i < sites.size(); i++) {
+      double precision = sites.get(i).precision();
+      if (precision > LEAST_PRECISION) {
+        standIns.add(
+            new Observation<>(
+                intervals.get(i).input(), sites.get(i).shift() / precision, 1 / precision));
+      }
+    }
+    return standIns;
+  }
+
+  /**
+   * The stand-in that gives the mean and variance of what is left of the others in the interval.
+   */
+  private static Site target(Site old, Normal marginal, IntervalObservation<?> interval) {
+    double variance = marginal.deviation() * marginal.deviation();
+    double othersPrecision = 1 / variance - old.precision();
+    if (!(othersPrecision > 0)) {
+      return old;
+    }
+    double othersVariance = 1 / othersPrecision;
+    double othersMean = othersVariance * (marginal.mean() / variance - old.shift());
+    double noise = interval.noiseDeviation();
+    double blurred = Math.sqrt(othersVariance + noise * noise);
+    double a = (interval.low() - othersMean) / blurred;
+    double b = (interval.high() - othersMean) / blurred;
+    // Of the two tails the small one is exact.
+    double probability =
+        a > 0
+            ? Normal.upperTail(a) - Normal.upperTail(b)
+            : Normal.upperTail(-b) - Normal.upperTail(-a);
+    if (probability < IMPOSSIBLE) {
+      return old;
+    }
+    double pull = (Normal.density(a) - Normal.density(b)) / probability;
+    double squeeze = (times(b) - times(a)) / probability + pull * pull;
+    double gain = othersVariance / blurred;
+    double mean = othersMean + gain * pull;
+    double left = othersVariance - gain * gain * squeeze;
+    double precision = Math.max(0, 1 / left - othersPrecision);
+    return new Site(precision, mean / left - othersMean * othersPrecision);
+  }
+
+  /** t φ(t), which is 0 at both infinities. */
+  private static double times(double t) {
+    return Double.isInfinite(t) ? 0 : t * Normal.density(t);
+  }
+}

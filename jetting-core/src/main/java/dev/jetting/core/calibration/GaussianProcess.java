@@ -1,0 +1,132 @@
+package dev.jetting.core.calibration;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.MatrixUtils;
+import org.hipparchus.linear.RealMatrix;
+import org.hipparchus.linear.RealVector;
+
+/**
+ * A Gaussian process of zero mean, conditioned on noisy observations.
+ *
+ * <p>Source: Rasmussen and Williams, Gaussian Processes for Machine Learning, 2006, Algorithm 2.1,
+ * by a Cholesky factor of K + noise. Not for thousands of observations: the cost is their third
+ * power.
+ *
+ * @param <X> what the process is a function of
+ */
+public final class GaussianProcess<X> {
+
+  private final Kernel<? super X> kernel;
+  private final List<Observation<X>> observations;
+  private final RealMatrix inverse;
+  private final RealVector weights;
+  private final double logMarginalLikelihood;
+
+  private GaussianProcess(Kernel<? super X> kernel, List<Observation<X>> observations) {
+    this.kernel = kernel;
+    this.observations = List.copyOf(observations);
+    int n = observations.size();
+    if (n == 0) {
+      inverse = MatrixUtils.createRealMatrix(1, 1);
+      weights = MatrixUtils.createRealVector(new double[1]);
+      logMarginalLikelihood = 0;
+      return;
+    }
+    double[] values = observations.stream().mapToDouble(Observation::value).toArray();
+    RealVector seen = MatrixUtils.createRealVector(values);
+    CholeskyDecomposition factor = new CholeskyDecomposition(covariances(), 1e-10, 0);
+    inverse = factor.getSolver().getInverse();
+    weights = factor.getSolver().solve(seen);
+    double logDeterminant = 0;
+    for (int i = 0; i < n; i++) {
+      logDeterminant += 2 * StrictMath.log(factor.getL().getEntry(i, i));
+    }
+    logMarginalLikelihood =
+        -(seen.dotProduct(weights) + logDeterminant + n * StrictMath.log(2 * Math.PI)) / 2;
+  }
+
+  /**
+   * The process before anything is observed.
+   *
+   * @param kernel covariance of its values
+   * @param <X> what it is a function of
+   * @return the process
+   */
+  public static <X> GaussianProcess<X> prior(Kernel<? super X> kernel) {
+    return new GaussianProcess<>(kernel, List.of());
+  }
+
+  /**
+   * This process with more observations.
+   *
+   * @param more the observations
+   * @return the conditioned process
+   */
+  public GaussianProcess<X> observing(List<Observation<X>> more) {
+    List<Observation<X>> all = new ArrayList<>(observations);
+    all.addAll(more);
+    return new GaussianProcess<>(kernel, all);
+  }
+
+  /**
+   * The value at an input, without noise.
+   *
+   * @param input where
+   * @return its distribution
+   */
+  public Normal at(X input) {
+    double variance = kernel.covariance(input, input);
+    if (observations.isEmpty()) {
+      return new Normal(0, Math.sqrt(variance));
+    }
+    RealVector to = covariancesTo(input);
+    double explained = to.dotProduct(inverse.operate(to));
+    return new Normal(to.dotProduct(weights), Math.sqrt(Math.max(0, variance - explained)));
+  }
+
+  /**
+   * What the others say of an observation: its value, noise included, as predicted without it (eq.
+   * 5.12).
+   *
+   * @param index place of the observation in the order they were given
+   * @return the distribution predicted for it
+   * @throws IndexOutOfBoundsException if there is no observation of this index
+   */
+  public Normal withoutOwn(int index) {
+    double value = observations.get(index).value();
+    double precision = inverse.getEntry(index, index);
+    return new Normal(value - weights.getEntry(index) / precision, Math.sqrt(1 / precision));
+  }
+
+  /** {@return ln p(observations); 0 without any} */
+  public double logMarginalLikelihood() {
+    return logMarginalLikelihood;
+  }
+
+  /** {@return the observations in the order they were given} */
+  public List<Observation<X>> observations() {
+    return observations;
+  }
+
+  private RealMatrix covariances() {
+    int n = observations.size();
+    RealMatrix matrix = MatrixUtils.createRealMatrix(n, n);
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j <= i; j++) {
+        double k = kernel.covariance(observations.get(i).input(), observations.get(j).input());
+        matrix.setEntry(i, j, k);
+        matrix.setEntry(j, i, k);
+      }
+      matrix.addToEntry(i, i, observations.get(i).noiseVariance());
+    }
+    return matrix;
+  }
+
+  private RealVector covariancesTo(X input) {
+    double[] to =
+        observations.stream().mapToDouble(o -> kernel.covariance(o.input(), input)).toArray();
+    return MatrixUtils.createRealVector(to);
+  }
+}

@@ -1,0 +1,193 @@
+package dev.jetting.core.calibration;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.jetting.core.ReferenceSetup;
+import dev.jetting.core.mixture.ErrorSource;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.ThrottleOpening;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+
+class CalibrationTest {
+
+  private static final Spreads SPREADS = new Spreads(0.06, 0.06, 0.03, 0.04, 0.03, 0.25);
+
+  private static final Setup SETUP = ReferenceSetup.setup();
+
+  @Test
+  void untried_isTheModelWithItsSpread() {
+    MixtureModel model = MixtureModel.of(SETUP);
+    ThrottleOpening half = ThrottleOpening.ofEighths(4);
+    EngineSpeed speed = model.at(half).speed();
+    Normal lnLambda = Calibration.untried(SPREADS).lnLambda(model, half, speed);
+    assertThat(lnLambda.mean())
+        .isCloseTo(StrictMath.log(model.at(half).lambda().value()), within(1e-12));
+    // By hand: the root of the sum of squares of spread times sensitivity, and the residual's.
+    double variance = 0.03 * 0.03;
+    for (ErrorSource source : ErrorSource.values()) {
+      double part = model.sensitivities(half, speed).to(source) * SPREADS.of(source);
+      variance += part * part;
+    }
+    assertThat(lnLambda.deviation()).isCloseTo(Math.sqrt(variance), within(1e-12));
+  }
+
+  /** Engines drawn at random from the spreads: nine bands in ten hold the truth. */
+  @Test
+  void difference_engineDrawnAtRandom_isWithinItsBandAsOftenAsItSays() {
+    Random random = new Random(20261125);
+    int inside = 0;
+    int all = 0;
+    for (int engine = 0; engine < 60; engine++) {
+      Map<ErrorSource, Double> truth = drawn(random);
+      Calibration calibration =
+          Calibration.untried(SPREADS).with(readings(truth, random, settings(), 0.02));
+      for (ErrorSource source : ErrorSource.values()) {
+        Normal found = calibration.difference(source);
+        double off = Math.abs(found.mean() - truth.getOrDefault(source, 0.0));
+        inside += off < 1.6449 * found.deviation() ? 1 : 0;
+        all++;
+        assertThat(found.deviation()).isLessThan(SPREADS.of(source));
+      }
+    }
+    // 240 draws at 90 %: four standard errors are 7.7 %.
+    assertThat(inside / (double) all).isBetween(0.82, 0.98);
+  }
+
+  /** What was learned on one main jet serves for another: the errors belong to the engine. */
+  @Test
+  void lnLambda_otherJetsThanThoseRead_isFoundFromThem() {
+    Random random = new Random(7);
+    Map<ErrorSource, Double> truth = drawn(random);
+    Calibration calibration =
+        Calibration.untried(SPREADS).with(readings(truth, random, settings(), 0.005));
+    Setup unseen = SETUP.withSetting(SETUP.setting().withMainJet(JetBore.ofMillimetres(1.36)));
+    MixtureModel model = MixtureModel.of(unseen);
+    EngineSpeed speed = model.at(ThrottleOpening.FULL).speed();
+    Normal found = calibration.lnLambda(model, ThrottleOpening.FULL, speed);
+    double true1 = lnLambda(model, ThrottleOpening.FULL, truth);
+    Normal before = Calibration.untried(SPREADS).lnLambda(model, ThrottleOpening.FULL, speed);
+    assertThat(Math.abs(found.mean() - true1)).isLessThan(3 * found.deviation());
+    assertThat(found.deviation()).isLessThan(before.deviation() / 2);
+  }
+
+  @Test
+  void with_anyOrderOfReadings_teachesTheSame() {
+    Random random = new Random(3);
+    List<Reading> readings = new ArrayList<>(readings(drawn(random), random, settings(), 0.02));
+    readings.add(band(0.85, 0.95, ThrottleOpening.ofEighths(3)));
+    Calibration one = Calibration.untried(SPREADS).with(readings);
+    Collections.reverse(readings);
+    Calibration two = Calibration.untried(SPREADS).with(readings);
+    for (ErrorSource source : ErrorSource.values()) {
+      assertThat(two.difference(source).mean())
+          .isCloseTo(one.difference(source).mean(), within(1e-8));
+      assertThat(two.difference(source).deviation())
+          .isCloseTo(one.difference(source).deviation(), within(1e-8));
+    }
+  }
+
+  @Test
+  void band_leanerThanModelled_movesTheMixtureTowardsLean() {
+    ThrottleOpening half = ThrottleOpening.ofEighths(4);
+    MixtureModel model = MixtureModel.of(SETUP);
+    double modelled = model.at(half).lambda().value();
+    Calibration told =
+        Calibration.untried(SPREADS).with(List.of(band(modelled * 1.05, modelled * 1.15, half)));
+    Normal found = told.lnLambda(model, half, model.at(half).speed());
+    assertThat(found.mean()).isBetween(StrictMath.log(modelled), StrictMath.log(modelled * 1.15));
+  }
+
+  @Test
+  void disagreeing_oneWrongReading_isFoundAndNoOther() {
+    Random random = new Random(11);
+    List<Reading> readings = new ArrayList<>(readings(drawn(random), random, settings(), 0.01));
+    Reading right = readings.get(4);
+    Reading wrong =
+        Reading.measured(
+            right.setup(),
+            right.throttle(),
+            right.speed(),
+            Lambda.of(right.from().value() * 1.2),
+            0.01);
+    readings.set(4, wrong);
+    assertThat(Calibration.untried(SPREADS).with(readings).disagreeing(4)).containsExactly(wrong);
+  }
+
+  @Test
+  void reading_richEndLeanerThanLeanEnd_isRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> band(0.95, 0.85, ThrottleOpening.FULL))
+        .withMessageContaining("rich end")
+        .withMessageContaining("0.85");
+  }
+
+  private static Map<ErrorSource, Double> drawn(Random random) {
+    Map<ErrorSource, Double> truth = new EnumMap<>(ErrorSource.class);
+    for (ErrorSource source : ErrorSource.values()) {
+      truth.put(source, SPREADS.of(source) * random.nextGaussian());
+    }
+    return truth;
+  }
+
+  /** Three settings, as a tuner tries them one after the other. */
+  private static List<Setup> settings() {
+    return List.of(
+        SETUP.withSetting(SETUP.setting().withMainJet(JetBore.ofMillimetres(1.32))),
+        SETUP,
+        SETUP.withSetting(SETUP.setting().withClip(ClipPosition.fromTop(3, 5))));
+  }
+
+  /** Readings at five openings on each setting, of an engine whose errors are known. */
+  private static List<Reading> readings(
+      Map<ErrorSource, Double> truth, Random random, List<Setup> setups, double noise) {
+    List<Reading> readings = new ArrayList<>();
+    for (Setup setup : setups) {
+      MixtureModel model = MixtureModel.of(setup);
+      for (int eighths : new int[] {0, 1, 2, 4, 8}) {
+        ThrottleOpening throttle = ThrottleOpening.ofEighths(eighths);
+        double seen = lnLambda(model, throttle, truth) + noise * random.nextGaussian();
+        readings.add(
+            Reading.measured(
+                setup,
+                throttle,
+                model.at(throttle).speed(),
+                Lambda.of(StrictMath.exp(seen)),
+                noise));
+      }
+    }
+    return readings;
+  }
+
+  private static double lnLambda(
+      MixtureModel model, ThrottleOpening throttle, Map<ErrorSource, Double> truth) {
+    double sum = StrictMath.log(model.at(throttle).lambda().value());
+    for (ErrorSource source : ErrorSource.values()) {
+      double slope = model.sensitivities(throttle, model.at(throttle).speed()).to(source);
+      sum += slope * truth.getOrDefault(source, 0.0);
+    }
+    return sum;
+  }
+
+  private static Reading band(double from, double to, ThrottleOpening throttle) {
+    return new Reading(
+        SETUP,
+        throttle,
+        MixtureModel.of(SETUP).at(throttle).speed(),
+        Lambda.of(from),
+        Lambda.of(to),
+        0.07);
+  }
+}

@@ -1,0 +1,51 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.rules.tuning.TuningSession;
+import java.util.Objects;
+
+/**
+ * Tuning sessions as JSON, so that one program can go on where another stopped.
+ *
+ * <p>A session is an object with {@code format} (always {@code "jetting tuning session"}), {@code
+ * schemaVersion} (always {@code 1}), the {@code sheet} it began with, as {@link SheetJson} tells
+ * it, and {@code steps}, each with its {@code setup} ({@code engine}, {@code setting}, {@code air},
+ * {@code fuel}) and its {@code looks}: {@code throttle}, {@code speed} and what was {@code seen},
+ * which has one of {@code wideband} (a λ), {@code colour}, {@code symptom}, {@code
+ * exhaustTemperature} (with {@code hotter} and {@code good}) and {@code proven} ({@code true}).
+ *
+ * <p>Limits: 16 000 000 characters, nested 64 deep; names of 200, texts of 10 000, numbers of 100
+ * and ids of 60 characters.
+ */
+public final class SessionJson {
+
+  private static final Codec<TuningSession> CODEC =
+      new Codec<>(
+          TuningSession.class,
+          JettingModule.ofTexts(),
+          SessionForm.HEADER,
+          new Limits(16_000_000, 64));
+
+  private SessionJson() {}
+
+  /**
+   * Reads a tuning session.
+   *
+   * @param json the document; not null
+   * @return the session
+   * @throws JsonInputException if the document is no tuning session
+   */
+  public static TuningSession read(String json) {
+    return CODEC.read(Objects.requireNonNull(json, "json"));
+  }
+
+  /**
+   * Writes a tuning session in full, with quantities as texts.
+   *
+   * @param session the session; not null
+   * @return the document, lines ended by {@code \n}; the same for equal sessions, and read back to
+   *     an equal one if its ids and texts are within the limits
+   */
+  public static String write(TuningSession session) {
+    return CODEC.write(Objects.requireNonNull(session, "session"));
+  }
+}

@@ -1,0 +1,96 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.TradeStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Every setting that differs from one by a single part out of those at hand. */
+final class Alternatives {
+
+  /** A setting and what was changed to come to it. */
+  record Alternative(MeteringPart part, String what, Setting setting) {}
+
+  private Alternatives() {}
+
+  static List<Alternative> to(Setting setting, PartsAtHand parts) {
+    List<Alternative> all = new ArrayList<>();
+    add(all, MeteringPart.MAIN_JET, parts.mainJets(), TradeStyle::main, setting::withMainJet);
+    add(all, MeteringPart.PILOT_JET, parts.pilotJets(), TradeStyle::pilot, setting::withPilotJet);
+    add(all, MeteringPart.CUTAWAY, parts.cutaways(), TradeStyle::cutaway, setting::withCutaway);
+    add(
+        all,
+        MeteringPart.NEEDLE_JET,
+        parts.needleJets(),
+        jet -> "needle jet " + TradeStyle.diameter(jet.bore()),
+        setting::withNeedleJet);
+    add(
+        all,
+        MeteringPart.NEEDLE_DIAMETER,
+        parts.needles(),
+        needle -> "needle " + needle.id(),
+        needle -> setting.withNeedle(needle, sameGroove(setting.clip(), needle)));
+    add(all, MeteringPart.CLIP, neighbours(setting.clip()), TradeStyle::clip, setting::withClip);
+    add(
+        all,
+        MeteringPart.SCREW,
+        quarterTurns(setting),
+        screw -> TradeStyle.screw(screw.kind(), screw.turns()),
+        setting::withScrew);
+    all.removeIf(alternative -> alternative.setting().equals(setting));
+    return all;
+  }
+
+  /** Adds what fits: a needle that does not go into the needle jet is no alternative. */
+  private static <P> void add(
+      List<Alternative> all,
+      MeteringPart part,
+      List<P> choices,
+      Function<P, String> what,
+      Function<P, Setting> with) {
+    for (P choice : choices) {
+      fitting(with, choice)
+          .ifPresent(setting -> all.add(new Alternative(part, what.apply(choice), setting)));
+    }
+  }
+
+  private static <P> Optional<Setting> fitting(Function<P, Setting> with, P choice) {
+    try {
+      return Optional.of(with.apply(choice));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  private static ClipPosition sameGroove(ClipPosition clip, Needle needle) {
+    return ClipPosition.fromTop(Math.min(clip.grooveFromTop(), needle.grooves()), needle.grooves());
+  }
+
+  private static List<ClipPosition> neighbours(ClipPosition clip) {
+    List<ClipPosition> neighbours = new ArrayList<>();
+    clip.nextTowardsTop().ifPresent(neighbours::add);
+    clip.nextTowardsBottom().ifPresent(neighbours::add);
+    return neighbours;
+  }
+
+  private static List<Screw> quarterTurns(Setting setting) {
+    Screw screw = setting.screw();
+    double turns = screw.turns().turns();
+    double most = setting.carburettor().pilot().mostTurns().turns();
+    List<Screw> near = new ArrayList<>();
+    for (double other : new double[] {turns - 0.25, turns + 0.25}) {
+      if (other >= 0.5 && other <= most) {
+        near.add(new Screw(screw.kind(), ScrewTurns.of(other)));
+      }
+    }
+    return near;
+  }
+}

@@ -1,0 +1,136 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.FuelConsumption;
+import dev.jetting.units.MassFlow;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.ThrottleOpening;
+import java.util.Objects;
+import org.hipparchus.analysis.solvers.BrentSolver;
+
+/**
+ * What a carburettor does for an engine: power lost by its restriction, signal where the engine
+ * turns slowly, and consumption when cruising. A bigger bore loses less and tells its jets less.
+ *
+ * <p>For comparing bores on one engine; the power itself is not predicted.
+ *
+ * @param carburettor the carburettor
+ * @param powerLost share of the air at the power peak that its restriction costs, 0 to 1; near
+ *     enough, of the power
+ * @param lowSignal depression at the needle jet at a quarter throttle and a third of the peak
+ *     speed, by the head of fuel that it must lift; below about 2 the needle jet feeds unsteadily
+ *     (assumed)
+ * @param cruiseThrottle throttle opening that gives the cruising load
+ * @param cruiseConsumption consumption when cruising
+ */
+public record CarburettorRating(
+    Carburettor carburettor,
+    double powerLost,
+    double lowSignal,
+    ThrottleOpening cruiseThrottle,
+    FuelConsumption cruiseConsumption) {
+
+  /**
+   * Checks for nulls.
+   *
+   * @param carburettor the carburettor
+   * @param powerLost share of the air at the power peak that its restriction costs, 0 to 1
+   * @param lowSignal depression at the needle jet at a quarter throttle and a third of the peak
+   *     speed, by the head of fuel that it must lift
+   * @param cruiseThrottle throttle opening that gives the cruising load
+   * @param cruiseConsumption consumption when cruising
+   */
+  public CarburettorRating {
+    Objects.requireNonNull(carburettor, "carburettor");
+    Objects.requireNonNull(cruiseThrottle, "cruiseThrottle");
+    Objects.requireNonNull(cruiseConsumption, "cruiseConsumption");
+  }
+
+  /**
+   * A cruising load.
+   *
+   * @param speed engine speed, more than zero
+   * @param airFlow air that the load asks for, more than zero
+   * @param kilometresPerHour road speed, 1 to 400
+   */
+  public record Cruise(EngineSpeed speed, MassFlow airFlow, double kilometresPerHour) {
+    /**
+     * Checks the numbers.
+     *
+     * @param speed engine speed, more than zero
+     * @param airFlow air that the load asks for, more than zero
+     * @param kilometresPerHour road speed, 1 to 400
+     * @throws IllegalArgumentException if one is out of range
+     */
+    public Cruise {
+      if (speed.rpm() <= 0
+          || airFlow.gramsPerSecond() <= 0
+          || !(kilometresPerHour >= 1 && kilometresPerHour <= 400)) {
+        throw new IllegalArgumentException(
+            "cruise at "
+                + speed
+                + " with "
+                + airFlow
+                + " of air: allowed more than 0 of both, and a road speed of 1 to 400 km/h");
+      }
+    }
+  }
+
+  /**
+   * Rates the carburettor of a setup.
+   *
+   * @param setup engine and carburettor, jetted as it would be ridden
+   * @param cruise the cruising load
+   * @return the rating
+   * @throws IllegalArgumentException if even full throttle does not pass the cruising load's air
+   */
+  public static CarburettorRating of(Setup setup, Cruise cruise) {
+    Engine engine = setup.engine();
+    MixtureModel model = MixtureModel.of(setup);
+    Carburettor carburettor = setup.setting().carburettor();
+    EngineSpeed low = EngineSpeed.ofRpm(engine.loadLine().peak().rpm() / 3);
+    Pressure signal = model.at(ThrottleOpening.ofEighths(2), low).needleJetSuction();
+    double density = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
+    double head = density * 9.80665 * carburettor.needleJetHead().millimetres() * 1e-3;
+    ThrottleOpening throttle = throttleFor(model, cruise);
+    MixturePoint cruising = model.at(throttle, cruise.speed());
+    double fuel =
+        cruising.mainFuelFlow().kilogramsPerSecond()
+            + cruising.pilotFuelFlow().kilogramsPerSecond();
+    double litresAnHour = fuel / density * 3.6e6;
+    return new CarburettorRating(
+        carburettor,
+        1 - model.at(ThrottleOpening.FULL).pressureRatio(),
+        head <= 0 ? Double.MAX_VALUE : signal.pascals() / head,
+        throttle,
+        FuelConsumption.ofLitresPer100Kilometres(litresAnHour / cruise.kilometresPerHour() * 100));
+  }
+
+  private static ThrottleOpening throttleFor(MixtureModel model, Cruise cruise) {
+    double wanted = cruise.airFlow().gramsPerSecond();
+    double shut = passed(model, 0, cruise) - wanted;
+    double open = passed(model, 1, cruise) - wanted;
+    if (open < 0) {
+      throw new IllegalArgumentException(
+          "air for the cruising load "
+              + cruise.airFlow()
+              + ": allowed at most what full throttle passes at "
+              + cruise.speed());
+    }
+    if (shut >= 0) {
+      return ThrottleOpening.CLOSED;
+    }
+    return ThrottleOpening.ofShare(
+        new BrentSolver(1e-10, 1e-10)
+            .solve(200, share -> passed(model, share, cruise) - wanted, 0, 1));
+  }
+
+  private static double passed(MixtureModel model, double share, Cruise cruise) {
+    return model.at(ThrottleOpening.ofShare(share), cruise.speed()).airFlow().gramsPerSecond();
+  }
+}

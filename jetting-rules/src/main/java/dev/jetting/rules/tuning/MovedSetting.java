@@ -1,0 +1,56 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskModel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A finished setting moved to another day, another place or another fuel.
+ *
+ * @param setup the setup after the changes
+ * @param changes what to change, in order; none if the setting holds as it is
+ * @param safe whether the lean risk is within what is accepted after them
+ */
+public record MovedSetting(Setup setup, List<NextChange> changes, boolean safe) {
+
+  private static final int MOST_CHANGES = 20;
+
+  /**
+   * Copies the changes.
+   *
+   * @param setup the setup after the changes
+   * @param changes what to change, in order; none if the setting holds as it is
+   * @param safe whether the lean risk is within what is accepted after them
+   */
+  public MovedSetting {
+    Objects.requireNonNull(setup, "setup");
+    changes = List.copyOf(changes);
+  }
+
+  /**
+   * Moves a setting.
+   *
+   * @param sheet the finished setting, the riding and the parts at hand
+   * @param there the same setup in the other air, or with the other fuel
+   * @param riskModel limits, spreads and steps
+   * @param calibration what is known of the engine
+   * @return the setting there; not safe where no parts at hand make it so
+   */
+  public static MovedSetting of(
+      SetupSheet sheet, Setup there, RiskModel riskModel, Calibration calibration) {
+    SetupSheet now = sheet.withSetup(there);
+    List<NextChange> changes = new ArrayList<>();
+    Optional<NextChange> next = NextChange.of(now, riskModel, calibration);
+    while (next.isPresent() && changes.size() < MOST_CHANGES) {
+      changes.add(next.get());
+      now = now.withSetup(now.setup().withSetting(next.get().setting()));
+      next = NextChange.of(now, riskModel, calibration);
+    }
+    return new MovedSetting(now.setup(), changes, NextChange.isSafe(now, riskModel, calibration));
+  }
+}

@@ -1,0 +1,124 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.calibration.Reading;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.TemperatureDifference;
+import dev.jetting.units.ThrottleOpening;
+import java.util.Objects;
+
+/** What was seen on a run, before it is given a meaning. */
+public sealed interface Seen {
+
+  /**
+   * A λ from a wideband sensor.
+   *
+   * @param lambda what it showed
+   */
+  record Wideband(Lambda lambda) implements Seen {
+
+    /** Standard deviation of ln λ (assumed: fresh charge in the exhaust disturbs the sensor). */
+    static final double DEVIATION = 0.02;
+
+    /**
+     * Checks for null.
+     *
+     * @param lambda what it showed
+     */
+    public Wideband {
+      Objects.requireNonNull(lambda, "lambda");
+    }
+  }
+
+  /**
+   * A plug colour after a plug chop.
+   *
+   * @param colour the colour
+   */
+  record Colour(PlugColour colour) implements Seen {
+    /**
+     * Checks for null.
+     *
+     * @param colour the colour
+     */
+    public Colour {
+      Objects.requireNonNull(colour, "colour");
+    }
+  }
+
+  /**
+   * A symptom.
+   *
+   * @param symptom what was felt
+   */
+  record Felt(Symptom symptom) implements Seen {
+    /**
+     * Checks for null.
+     *
+     * @param symptom what was felt
+     */
+    public Felt {
+      Objects.requireNonNull(symptom, "symptom");
+    }
+  }
+
+  /**
+   * An exhaust temperature against that of a run known to be good at this throttle and speed.
+   *
+   * @param hotter by how much hotter; below zero for cooler
+   * @param good the λ of the good run
+   */
+  record ExhaustTemperature(TemperatureDifference hotter, Lambda good) implements Seen {
+
+    /** Standard deviation of ln λ (assumed: load and timing move the temperature as well). */
+    static final double DEVIATION = 0.06;
+
+    /**
+     * Checks for nulls.
+     *
+     * @param hotter by how much hotter; below zero for cooler
+     * @param good the λ of the good run
+     */
+    public ExhaustTemperature {
+      Objects.requireNonNull(hotter, "hotter");
+      Objects.requireNonNull(good, "good");
+    }
+  }
+
+  /** The whole setting is known to serve on this engine: the mixture is about what it needs. */
+  record Proven() implements Seen {
+
+    /** Standard deviation of ln λ (assumed: what serves is a band, not a point). */
+    static final double DEVIATION = 0.05;
+  }
+
+  /**
+   * The reading that this amounts to.
+   *
+   * @param setup engine, setting, air and fuel when it was seen
+   * @param throttle throttle opening
+   * @param speed engine speed, more than zero
+   * @param meanings what colours and symptoms mean
+   * @return the reading
+   * @throws IllegalArgumentException if the speed is zero
+   */
+  default Reading as(Setup setup, ThrottleOpening throttle, EngineSpeed speed, Meanings meanings) {
+    if (this instanceof Colour seen) {
+      return meanings.of(seen.colour()).reading(setup, throttle, speed);
+    }
+    if (this instanceof Felt felt) {
+      return meanings.of(felt.symptom()).reading(setup, throttle, speed);
+    }
+    if (this instanceof Wideband wideband) {
+      return Reading.measured(setup, throttle, speed, wideband.lambda(), Wideband.DEVIATION);
+    }
+    if (this instanceof ExhaustTemperature exhaust) {
+      double ln = exhaust.hotter().kelvin() / meanings.kelvinPerLnLambda().value();
+      Lambda lambda = Lambda.of(exhaust.good().value() * StrictMath.exp(ln));
+      return Reading.measured(setup, throttle, speed, lambda, ExhaustTemperature.DEVIATION);
+    }
+    Lambda need = setup.engine().need().at(throttle);
+    return Reading.measured(setup, throttle, speed, need, Proven.DEVIATION);
+  }
+}

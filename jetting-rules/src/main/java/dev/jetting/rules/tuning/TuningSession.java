@@ -1,0 +1,125 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.calibration.Reading;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskModel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Tuning one engine: the sheet it began with and every step since. An immutable value; each change
+ * gives a new one, and undoing is a change too.
+ *
+ * @param sheet the sheet it began with: how it is ridden, and the parts there are
+ * @param steps the setups tried, the first being the sheet's own; at least one
+ */
+public record TuningSession(SetupSheet sheet, List<TuningStep> steps) {
+
+  /**
+   * Checks the steps.
+   *
+   * @param sheet the sheet it began with: how it is ridden, and the parts there are
+   * @param steps the setups tried, the first being the sheet's own; at least one
+   * @throws IllegalArgumentException if there is none or the first is not of the sheet's setup
+   */
+  public TuningSession {
+    Objects.requireNonNull(sheet, "sheet");
+    steps = List.copyOf(steps);
+    if (steps.isEmpty() || !steps.get(0).setup().equals(sheet.setup())) {
+      throw new IllegalArgumentException(
+          "steps of a tuning session: allowed at least one, the first on the setup of its sheet");
+    }
+  }
+
+  /**
+   * A session that begins.
+   *
+   * @param sheet the sheet to begin with
+   * @return the session, nothing seen yet
+   */
+  public static TuningSession beginning(SetupSheet sheet) {
+    return new TuningSession(sheet, List.of(new TuningStep(sheet.setup(), List.of())));
+  }
+
+  /** {@return the sheet with the setup of the last step} */
+  public SetupSheet now() {
+    return sheet.withSetup(last().setup());
+  }
+
+  private TuningStep last() {
+    return steps.get(steps.size() - 1);
+  }
+
+  /**
+   * This session with something seen on the setup as it is.
+   *
+   * @param look what was seen
+   * @return the longer session
+   */
+  public TuningSession seeing(Look look) {
+    List<Look> looks = new ArrayList<>(last().looks());
+    looks.add(look);
+    List<TuningStep> changed = new ArrayList<>(steps);
+    changed.set(steps.size() - 1, new TuningStep(last().setup(), looks));
+    return new TuningSession(sheet, changed);
+  }
+
+  /**
+   * This session on another setup: a part changed, or another day or fuel.
+   *
+   * @param setup the setup from now on
+   * @return the longer session
+   */
+  public TuningSession changing(Setup setup) {
+    List<TuningStep> longer = new ArrayList<>(steps);
+    longer.add(new TuningStep(setup, List.of()));
+    return new TuningSession(sheet, longer);
+  }
+
+  /**
+   * This session without its last entry: the last thing seen on the last setup, or the last change
+   * of setup if nothing was seen since.
+   *
+   * @return the shorter session; this one if nothing was done yet
+   */
+  public TuningSession undone() {
+    List<TuningStep> shorter = new ArrayList<>(steps.subList(0, steps.size() - 1));
+    List<Look> looks = last().looks();
+    if (!looks.isEmpty()) {
+      shorter.add(new TuningStep(last().setup(), looks.subList(0, looks.size() - 1)));
+    }
+    return shorter.isEmpty() ? this : new TuningSession(sheet, shorter);
+  }
+
+  /**
+   * What all that was seen has taught about the engine.
+   *
+   * @param riskModel how far an untried engine may differ
+   * @param meanings what colours and symptoms mean
+   * @return the calibration
+   */
+  public Calibration calibration(RiskModel riskModel, Meanings meanings) {
+    List<Reading> readings = new ArrayList<>();
+    for (TuningStep step : steps) {
+      for (Look look : step.looks()) {
+        readings.add(look.seen().as(step.setup(), look.throttle(), look.speed(), meanings));
+      }
+    }
+    return riskModel.untried().with(readings);
+  }
+
+  /**
+   * The setting as it is, assessed with all that was seen.
+   *
+   * @param riskModel limits, spreads and steps
+   * @param meanings what colours and symptoms mean
+   * @return the assessed setting
+   */
+  public AssessedSetting assessed(RiskModel riskModel, Meanings meanings) {
+    return AssessedSetting.of(now(), riskModel, calibration(riskModel, meanings));
+  }
+}

@@ -1,0 +1,64 @@
+package dev.jetting.rules.tuning;
+
+import static dev.jetting.rules.TwoHundred.ALL_ROUND;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.fuel.Fuel;
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.Altitude;
+import dev.jetting.units.PremixRatio;
+import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.Temperature;
+import org.junit.jupiter.api.Test;
+
+class MovedSettingTest {
+
+  private static final RiskModel RISK = RiskModel.assumed();
+  private static final SetupSheet SHEET = Workshop.sheet(ALL_ROUND);
+
+  /** Thin air makes any carburettor richer: a smaller main jet in the mountains. */
+  @Test
+  void of_highPlace_isASmallerMain() {
+    MovedSetting moved = moved(SHEET.setup().withAir(air(2500, 15)));
+    assertThat(moved.safe()).isTrue();
+    assertThat(moved.changes())
+        .anySatisfy(change -> assertThat(change.part()).isEqualTo(MeteringPart.MAIN_JET));
+    assertThat(moved.setup().setting().mainJet()).isLessThan(ALL_ROUND.mainJet());
+  }
+
+  /** Frost at the sea leans the mixture. */
+  @Test
+  void of_frost_isMadeSafeAgain() {
+    MovedSetting moved = moved(SHEET.setup().withAir(air(0, -15)));
+    assertThat(moved.changes()).isNotEmpty();
+    assertThat(moved.safe()).isTrue();
+  }
+
+  /** Ethanol asks for more fuel: a bigger main jet. */
+  @Test
+  void of_fuelWithMuchEthanol_isBiggerJets() {
+    Fuel fuel = Fuel.E85.withPremix(PremixRatio.ofPetrolToOil(50));
+    MovedSetting moved = moved(SHEET.setup().withFuel(fuel));
+    assertThat(moved.setup().setting().mainJet()).isGreaterThan(ALL_ROUND.mainJet());
+  }
+
+  @Test
+  void of_finishedSettingOnTheSameDay_isNothing() {
+    Setup finished = moved(SHEET.setup()).setup();
+    assertThat(moved(finished).changes()).isEmpty();
+    assertThat(moved(finished).setup()).isEqualTo(finished);
+  }
+
+  private static MovedSetting moved(Setup there) {
+    return MovedSetting.of(SHEET, there, RISK, RISK.untried());
+  }
+
+  private static Air air(double metres, double celsius) {
+    return Air.at(
+        Altitude.ofMetres(metres), Temperature.ofCelsius(celsius), RelativeHumidity.ofPercent(50));
+  }
+}

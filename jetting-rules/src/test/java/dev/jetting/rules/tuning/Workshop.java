@@ -1,0 +1,42 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.TwoHundred;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** A drawer of parts for the engine on which facts of the trade are tried. */
+final class Workshop {
+
+  static final PartsAtHand PARTS =
+      new PartsAtHand(
+          bores(48, 62, 2),
+          Stream.of(3.0, 3.5, 4.0, 4.5, 5.0).map(Cutaway::ofMillimetres).toList(),
+          Stream.of(2.64, 2.66, 2.68, 2.70).map(TwoHundred::needleJet).toList(),
+          List.of(TwoHundred.NEEDLE, TwoHundred.LEANER_NEEDLE),
+          bores(116, 160, 2));
+
+  private Workshop() {}
+
+  static SetupSheet sheet(Setting setting) {
+    SetupSheet bare = TwoHundred.sheet(TwoHundred.STANDARD, setting);
+    return new SetupSheet(bare.title(), bare.setup(), bare.riding(), PARTS);
+  }
+
+  static Look look(int eighths, double rpm, Seen seen) {
+    return new Look(ThrottleOpening.ofEighths(eighths), EngineSpeed.ofRpm(rpm), seen);
+  }
+
+  private static List<JetBore> bores(int from, int to, int step) {
+    return IntStream.iterate(from, h -> h <= to, h -> h + step)
+        .mapToObj(JetBore::ofHundredths)
+        .toList();
+  }
+}
