@@ -15,9 +15,12 @@ module dev.jetting.rules {
 
   exports dev.jetting.rules;
   exports dev.jetting.rules.json;
+  exports dev.jetting.rules.laws;
   exports dev.jetting.rules.risk;
   exports dev.jetting.rules.standard;
   exports dev.jetting.rules.tuning;
+
+  uses dev.jetting.rules.RulePack;
 
   uses dev.jetting.rules.RulePack;
 
