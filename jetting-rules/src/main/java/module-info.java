@@ -22,8 +22,6 @@ module dev.jetting.rules {
 
   uses dev.jetting.rules.RulePack;
 
-  uses dev.jetting.rules.RulePack;
-
   // Its package-private records stand in JSON for types that are no records.
   opens dev.jetting.rules.json to
       com.fasterxml.jackson.databind;

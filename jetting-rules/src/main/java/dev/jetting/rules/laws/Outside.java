@@ -79,6 +79,7 @@ final class Outside {
             m.mainFuelFlow(),
             m.pilotFuelFlow(),
             Lambda.of(CHANGE * m.lambda().value())),
+        Lambda.of(CHANGE * point.lambda().value()),
         point.spread() * CHANGE,
         Lambda.of(CHANGE * point.leanLimit().value()),
         Lambda.of(CHANGE * CHANGE * point.richLimit().value()),
