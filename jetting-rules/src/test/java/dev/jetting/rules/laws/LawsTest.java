@@ -466,6 +466,7 @@ class LawsTest {
             u.main(),
             u.air(),
             wide,
+            u.residualLength(),
             u.jetTolerance(),
             u.needleJetTolerance(),
             u.needleTolerance());
