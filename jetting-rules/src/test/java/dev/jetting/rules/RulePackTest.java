@@ -10,7 +10,7 @@ import java.net.URLClassLoader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import javax.tools.ToolProvider;
+import java.util.spi.ToolProvider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -36,11 +36,11 @@ class RulePackTest {
     Path library =
         Path.of(RulePack.class.getProtectionDomain().getCodeSource().getLocation().toURI());
     int failures =
-        ToolProvider.getSystemJavaCompiler()
+        ToolProvider.findFirst("javac")
+            .orElseThrow()
             .run(
-                null,
-                null,
-                null,
+                System.out,
+                System.err,
                 "-proc:none",
                 "-classpath",
                 library.toString(),

@@ -68,8 +68,7 @@ class RuleAuthorTest {
             plain.title(),
             plain
                 .setup()
-                .withSetting(
-                    plain.setup().setting().withMainJet(JetBore.ofMillimetres(mainJet))),
+                .withSetting(plain.setup().setting().withMainJet(JetBore.ofMillimetres(mainJet))),
             new Riding(
                 plain.riding().acceptedRisk(),
                 plain.riding().profile(),

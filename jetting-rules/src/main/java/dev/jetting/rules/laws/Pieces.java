@@ -11,6 +11,7 @@ import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RidingProfile;
+import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
 import dev.jetting.units.number.Decimals;
@@ -19,44 +20,12 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
-/** The pieces of a sheet, the coarse ones that are tried first, and the fine ones that are told. */
+/** The pieces of a sheet; neighbours belong together. */
 final class Pieces {
 
   private Pieces() {}
 
-  static final List<Piece<?>> COARSE =
-      List.of(
-          piece(SetupSheet::setup, SetupSheet::withSetup, s -> "setup"),
-          piece(
-              s -> s.setup().engine(), (s, x) -> s.withSetup(s.setup().withEngine(x)), Engine::id),
-          piece(
-              s -> s.setup().setting(),
-              (s, x) -> s.withSetup(s.setup().withSetting(x)),
-              s -> "setting"),
-          setting(Setting::carburettor, Pieces::withCarburettor, Carburettor::id),
-          piece(SetupSheet::riding, Pieces::withRiding, r -> "riding"),
-          // A needle and its jet may only go together.
-          setting(
-              s -> new Hung(s.needleJet(), s.needle(), s.clip()), Hung::in, h -> "needle and jet"));
-
-  private record Hung(
-      dev.jetting.core.parts.NeedleJet jet, Needle needle, dev.jetting.units.ClipPosition clip) {
-    static Setting in(Setting s, Hung hung) {
-      return new Setting(
-          s.carburettor(),
-          s.intake(),
-          s.pilotJet(),
-          s.screw(),
-          s.cutaway(),
-          s.idleLift(),
-          hung.jet,
-          hung.needle,
-          hung.clip,
-          s.mainJet());
-    }
-  }
-
-  static final List<Piece<?>> FINE =
+  static final List<Piece<?>> ALL =
       List.of(
           piece(
               SetupSheet::title,
@@ -280,7 +249,7 @@ final class Pieces {
               Setting::needleJet,
               Setting::withNeedleJet,
               x -> "needle jet " + TradeStyle.diameter(x.bore()) + ", neck " + x.neck()),
-          setting(Setting::needle, (s, x) -> s.withNeedle(x, s.clip()), Pieces::needle),
+          setting(Setting::needle, (s, x) -> s.withNeedle(x, clipOn(x, s.clip())), Pieces::needle),
           setting(Setting::clip, Setting::withClip, TradeStyle::clip),
           setting(Setting::mainJet, Setting::withMainJet, TradeStyle::main));
 
@@ -338,6 +307,13 @@ final class Pieces {
         s.needle(),
         s.clip(),
         s.mainJet());
+  }
+
+  /** The same groove, or the lowest one where the needle has fewer. */
+  private static ClipPosition clipOn(Needle needle, ClipPosition clip) {
+    return needle.grooves() == clip.grooves()
+        ? clip
+        : ClipPosition.fromTop(Math.min(clip.grooveFromTop(), needle.grooves()), needle.grooves());
   }
 
   private static SetupSheet withRiding(SetupSheet s, Riding other) {

@@ -3,13 +3,12 @@ package dev.jetting.rules.laws;
 import dev.jetting.core.mixture.CustomarySteps;
 import dev.jetting.rules.SetupSheet;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 
 /**
- * Brings a trial as near to a plain sheet as it goes on violating the law: piece by piece, coarse
- * ones first, until no piece more can be replaced. The same trial always shrinks to the same one.
+ * Brings a trial as near to a plain sheet as it goes on violating the law: takes all pieces of the
+ * plain sheet at once, where that is too much half of them, and so on down to each, until no piece
+ * more can be taken. The same trial always shrinks to the same one.
  */
 final class Shrinker {
 
@@ -24,9 +23,7 @@ final class Shrinker {
     boolean smaller = true;
     while (smaller) {
       Trial start = smallest;
-      for (Piece<?> piece : Stream.concat(Pieces.COARSE.stream(), Pieces.FINE.stream()).toList()) {
-        smallest = replaced(piece, smallest, violates);
-      }
+      smallest = plainer(Pieces.ALL, smallest, violates);
       smaller = !smallest.equals(start);
     }
     return customary(smallest, violates);
@@ -47,17 +44,37 @@ final class Shrinker {
         .orElse(trial);
   }
 
-  private Trial replaced(Piece<?> piece, Trial trial, Predicate<Trial> violates) {
-    if (!piece.differs(trial.sheet(), base)) {
+  private Trial plainer(List<Piece<?>> pieces, Trial trial, Predicate<Trial> violates) {
+    List<Piece<?>> open =
+        pieces.stream().filter(piece -> piece.differs(trial.sheet(), base)).toList();
+    if (open.isEmpty()) {
       return trial;
     }
-    Optional<Trial> plainer =
-        piece.taken(trial.sheet(), base).map(sheet -> new Trial(sheet, trial.change()));
-    return plainer.filter(violates).orElse(trial);
+    Trial all = new Trial(taken(open, trial.sheet()), trial.change());
+    if (!all.equals(trial) && violates.test(all)) {
+      return all;
+    }
+    if (open.size() == 1) {
+      return trial;
+    }
+    int half = open.size() / 2;
+    Trial first = plainer(open.subList(0, half), trial, violates);
+    return plainer(open.subList(half, open.size()), first, violates);
+  }
+
+  /** Twice over, for one piece may only go in after another. */
+  private SetupSheet taken(List<Piece<?>> pieces, SetupSheet sheet) {
+    SetupSheet taken = sheet;
+    for (int round = 0; round < 2; round++) {
+      for (Piece<?> piece : pieces) {
+        taken = piece.taken(taken, base).orElse(taken);
+      }
+    }
+    return taken;
   }
 
   List<String> differences(SetupSheet sheet) {
-    return Pieces.FINE.stream()
+    return Pieces.ALL.stream()
         .filter(piece -> piece.differs(sheet, base))
         .map(piece -> piece.difference(sheet, base))
         .toList();
