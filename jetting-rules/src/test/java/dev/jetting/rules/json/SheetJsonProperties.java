@@ -3,7 +3,7 @@ package dev.jetting.rules.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.rules.SetupSheet;
-import dev.jetting.rules.SheetArbitraries;
+import dev.jetting.rules.arbitraries.SheetArbitraries;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;

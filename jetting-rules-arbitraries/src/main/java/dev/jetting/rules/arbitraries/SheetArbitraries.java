@@ -1,4 +1,4 @@
-package dev.jetting.rules;
+package dev.jetting.rules.arbitraries;
 
 import static net.jqwik.api.Combinators.combine;
 
@@ -28,6 +28,8 @@ import dev.jetting.core.parts.PilotCircuit;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.core.parts.Taper;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.units.AirFuelRatio;
@@ -58,24 +60,51 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.RandomDistribution;
 
-/** Random valid setup sheets, and what they are made of: real parts' sizes and far beyond. */
+/**
+ * Random valid setup sheets, and what they are made of: real parts' sizes and far beyond, in
+ * numbers as people write them and as calculations leave them, under names with whatever a document
+ * has to escape. Each could be bolted together; few would run well.
+ *
+ * <p>Not a picture of what is on the road: no share of these settings means anything.
+ */
 public final class SheetArbitraries {
 
   private SheetArbitraries() {}
 
+  /** {@return setup sheets} */
   public static Arbitrary<SetupSheet> sheets() {
     return combine(texts(), setups(), ridings(), partsAtHand(), provenances()).as(SetupSheet::new);
   }
 
+  /** {@return setups: an engine, its setting, the air and the fuel} */
   public static Arbitrary<Setup> setups() {
-    return combine(engines(), settings(), airs(), fuels()).as(Setup::new);
+    return combine(engines(), settings(), airs(), fuels())
+        .as(
+            (engine, setting, air, fuel) ->
+                new Setup(suited(engine, setting.carburettor()), setting, air, fuel));
   }
 
+  /** An engine for 30 mm with as much more displacement as the bore has more area. */
+  private static Engine suited(Engine e, Carburettor carburettor) {
+    double byReference = carburettor.bore().millimetres() / 30;
+    return new Engine(
+        e.id(),
+        Displacement.ofCubicCentimetres(
+            e.displacement().cubicCentimetres() * byReference * byReference),
+        e.deliveryRatio(),
+        e.induction(),
+        e.exhaust(),
+        e.loadLine(),
+        e.need());
+  }
+
+  /** {@return engines of 60 to 350 cm³} */
   public static Arbitrary<Engine> engines() {
     return combine(
             ids(),
-            numbers(30, 500).map(Displacement::ofCubicCentimetres),
+            numbers(60, 350).map(Displacement::ofCubicCentimetres),
             curves(0.1, 1.2),
             inductions(),
             exhausts(),
@@ -84,6 +113,7 @@ public final class SheetArbitraries {
         .as(Engine::new);
   }
 
+  /** {@return settings of which the parts go together} */
   public static Arbitrary<Setting> settings() {
     return combine(carburettors(), needles()).flatAs(SheetArbitraries::settings);
   }
@@ -129,6 +159,7 @@ public final class SheetArbitraries {
                     mainJet));
   }
 
+  /** {@return slide carburettors of 14 to 44 mm, with either kind of screw} */
   public static Arbitrary<Carburettor> carburettors() {
     return combine(
             ids(),
@@ -141,6 +172,7 @@ public final class SheetArbitraries {
         .as(Carburettor::new);
   }
 
+  /** {@return pilot circuits with either kind of screw} */
   public static Arbitrary<PilotCircuit> pilotCircuits() {
     return combine(
             Arbitraries.of(ScrewKind.class),
@@ -164,7 +196,7 @@ public final class SheetArbitraries {
                     most));
   }
 
-  /** Needles with none to three tapers. */
+  /** {@return needles with none to three tapers} */
   public static Arbitrary<Needle> needles() {
     return combine(
             ids(),
@@ -205,6 +237,7 @@ public final class SheetArbitraries {
             });
   }
 
+  /** {@return the air from 600 to 1100 hPa and −20 to 45 °C} */
   public static Arbitrary<Air> airs() {
     return combine(
             numbers(60_000, 110_000).map(Pressure::ofPascals),
@@ -214,7 +247,9 @@ public final class SheetArbitraries {
         .as((p, t, humidity, formula) -> Air.of(p, t, humidity).withFormula(formula));
   }
 
-  /** Fuels on sale and invented ones, with premix and without, and of stated properties. */
+  /**
+   * {@return fuels on sale and invented ones, with premix and without, and of stated properties}
+   */
   public static Arbitrary<Fuel> fuels() {
     Arbitrary<Fuel> blended =
         combine(blends(), premixes(), components("oil"))
@@ -283,6 +318,7 @@ public final class SheetArbitraries {
         .map(premix -> premix.orElse(PremixRatio.NO_OIL));
   }
 
+  /** {@return ways of riding} */
   public static Arbitrary<Riding> ridings() {
     Arbitrary<RidingProfile> profiles =
         throttles()
@@ -308,6 +344,7 @@ public final class SheetArbitraries {
         .as(Riding::new);
   }
 
+  /** {@return parts at hand, a few of each or none} */
   public static Arbitrary<PartsAtHand> partsAtHand() {
     return combine(
             jets(0.3, 0.9).list().ofMaxSize(3),
@@ -422,6 +459,7 @@ public final class SheetArbitraries {
     return Arbitraries.oneOf(measured, Arbitraries.just(FlowCoefficients.assumed()));
   }
 
+  /** {@return open mouths and filters} */
   public static Arbitrary<Intake> intakes() {
     return combine(ids(), areas(100, 3000).optional(0.7)).as(Intake::new);
   }
@@ -467,8 +505,13 @@ public final class SheetArbitraries {
         Arbitraries.doubles()
             .between(0, 1)
             .ofScale(15)
+            .withDistribution(RandomDistribution.uniform())
             .map(share -> Math.min(high, low + share * (high - low)));
-    Arbitrary<Double> written = Arbitraries.doubles().between(low, high).ofScale(4);
+    Arbitrary<Double> written =
+        Arbitraries.doubles()
+            .between(low, high)
+            .ofScale(4)
+            .withDistribution(RandomDistribution.uniform());
     return Arbitraries.oneOf(written, calculated);
   }
 

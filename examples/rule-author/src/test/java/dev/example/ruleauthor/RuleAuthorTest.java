@@ -1,0 +1,84 @@
+package dev.example.ruleauthor;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Outcome.Status;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.RulePack;
+import dev.jetting.rules.Rulebook;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.laws.LawKit;
+import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.Temperature;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class RuleAuthorTest {
+
+  private static List<RulePack> packs() {
+    return RulePack.load(RuleAuthorTest.class.getClassLoader());
+  }
+
+  @Test
+  void load_findsBothPacks_byTheirIdsAndNotAsTheModuleNamesThem() {
+    assertThat(packs()).extracting(RulePack::id).containsExactly("kit", "winter");
+  }
+
+  @Test
+  void bothPacks_standInOneRulebookWithTheStandardRules() {
+    Rulebook all = StandardRulebook.rulebook().withPacks(packs());
+
+    assertThat(all.rules())
+        .hasSize(StandardRulebook.rulebook().rules().size() + 2)
+        .extracting(Rule::id)
+        .endsWith("kit-main-jet", "winter-reserve");
+    assertThat(all.version()).endsWith(" + kit 1 + winter 1");
+  }
+
+  @Test
+  void winterReserve_passesABigMainJet_andFailsASmallOneInTheFrost() {
+    Outcome small = judged("winter-reserve", 1.10);
+
+    assertThat(judged("winter-reserve", 1.50).status()).isEqualTo(Status.PASSED);
+    assertThat(small.status()).isEqualTo(Status.FAILED);
+    assertThat(small.findings().get(0).text()).startsWith("With main 110 full throttle is at λ ");
+  }
+
+  @Test
+  void kitMainJet_passesTheKitsBiggest_andFailsABiggerOne() {
+    Outcome bigger = judged("kit-main-jet", 1.41);
+
+    assertThat(judged("kit-main-jet", 1.40).status()).isEqualTo(Status.PASSED);
+    assertThat(bigger.status()).isEqualTo(Status.FAILED);
+    assertThat(bigger.findings().get(0).text())
+        .isEqualTo("The main jet of 1.41 mm is bigger than the 1.4 mm of the kit.");
+  }
+
+  private static Outcome judged(String ruleId, double mainJet) {
+    SetupSheet plain = LawKit.plainSheet();
+    Air frost = Air.dry(Pressure.ofHectopascals(1030), Temperature.ofCelsius(-10));
+    SetupSheet sheet =
+        new SetupSheet(
+            plain.title(),
+            plain
+                .setup()
+                .withSetting(plain.setup().setting().withMainJet(JetBore.ofMillimetres(mainJet))),
+            new Riding(
+                plain.riding().acceptedRisk(),
+                plain.riding().profile(),
+                frost,
+                plain.riding().hottest()),
+            plain.parts());
+    return Rulebook.of("test", "1", List.of())
+        .withPacks(packs())
+        .rule(ruleId)
+        .orElseThrow()
+        .evaluate(AssessedSetting.of(sheet));
+  }
+}

@@ -1,0 +1,230 @@
+package dev.jetting.rules.arbitraries;
+
+import static net.jqwik.api.Combinators.combine;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.Exhaust;
+import dev.jetting.core.engine.Induction;
+import dev.jetting.core.engine.LoadLine;
+import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.fuel.Fuel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.parts.FloatValve;
+import dev.jetting.core.parts.FlowCoefficients;
+import dev.jetting.core.parts.Intake;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.PilotCircuit;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.core.parts.Taper;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RidingProfile;
+import dev.jetting.units.Area;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.Displacement;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Length;
+import dev.jetting.units.PremixRatio;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.Probability;
+import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Temperature;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.RandomDistribution;
+
+/**
+ * Random sheets that a tuner would believe: invented engines of 65 to 250 cm³ whose carburettor and
+ * jets suit them by size, set too lean, too rich or about right, on ordinary days, in numbers as
+ * people write them. Ranges are common practice, no source.
+ *
+ * <p>Not a picture of what is on the road: no share of these settings means anything.
+ */
+public final class PlausibleArbitraries {
+
+  private PlausibleArbitraries() {}
+
+  /** {@return plausible sheets, one risk in a hundred to one in five accepted} */
+  public static Arbitrary<SetupSheet> sheets() {
+    Arbitrary<Riding> ridings =
+        combine(numbers(0.01, 0.2, 2), airs(), airs())
+            .as(
+                (risk, coldest, hottest) ->
+                    new Riding(
+                        Probability.of(risk), RidingProfile.assumedRoad(), coldest, hottest));
+    return combine(setups(), ridings)
+        .as((setup, riding) -> new SetupSheet("plausible", setup, riding, PartsAtHand.unknown()))
+        .withoutEdgeCases();
+  }
+
+  /** {@return plausible setups} */
+  public static Arbitrary<Setup> setups() {
+    return numbers(20, 38, 0)
+        .flatMap(bore -> combine(engines(bore), settings(bore), airs(), fuels()).as(Setup::new));
+  }
+
+  /** Engines for a bore in mm, with delivery that rises to the peak or falls before it. */
+  private static Arbitrary<Engine> engines(double bore) {
+    double size = bore / 30 * bore / 30;
+    Arbitrary<RpmCurve> deliveries =
+        combine(numbers(0.4, 0.55, 2), numbers(0.5, 0.75, 2), numbers(0.6, 0.95, 2))
+            .as(
+                (idle, middle, peak) ->
+                    RpmCurve.of(
+                        RpmCurve.Point.of(1400, idle),
+                        RpmCurve.Point.of(4500, middle),
+                        RpmCurve.Point.of(8000, peak)));
+    return combine(
+            numbers(150, 240, 0).map(cm3 -> Math.rint(cm3 * size)),
+            deliveries,
+            Arbitraries.of(Induction.assumedMild(), Induction.assumedTuned()),
+            numbers(0.8, 1.3, 1),
+            numbers(1200, 1600, -2),
+            numbers(6000, 9500, -2),
+            Arbitraries.of(
+                MixtureNeed.assumedVeryMild(),
+                MixtureNeed.assumedMild(),
+                MixtureNeed.assumedTuned()))
+        .as(
+            (cm3, delivery, induction, blowback, idle, peak, need) ->
+                new Engine(
+                    "plausible engine",
+                    Displacement.ofCubicCentimetres(cm3),
+                    delivery,
+                    induction,
+                    new Exhaust("plausible exhaust", RpmCurve.constant(1), blowback),
+                    new LoadLine(EngineSpeed.ofRpm(idle), EngineSpeed.ofRpm(peak)),
+                    need));
+  }
+
+  private static Arbitrary<Setting> settings(double bore) {
+    double size = bore / 30;
+    Arbitrary<Intake> intakes =
+        numbers(0.7, 3, 1)
+            .map(
+                times ->
+                    Intake.filter(
+                        "plausible filter",
+                        Area.ofSquareMillimetres(Math.rint(times * bore * bore))))
+            .optional(0.5)
+            .map(filter -> filter.orElse(Intake.openMouth()));
+    Arbitrary<Hung> hung =
+        combine(
+                numbers(2.46, 2.54, 2),
+                numbers(0.12, 0.22, 2),
+                numbers(3, 7, 1),
+                numbers(0.02, 0.036, 3),
+                Arbitraries.integers().between(1, 5),
+                numbers(0, 2, 1))
+            .as(PlausibleArbitraries::hung);
+    return combine(
+            carburettors(bore),
+            intakes,
+            numbers(0.45 * size, 0.65 * size, 2),
+            numbers(0.5, 3, 2),
+            numbers(3 * size, 5 * size, 1),
+            numbers(1, 1.6, 1),
+            hung,
+            numbers(1.05 * size, 1.5 * size, 2))
+        .as(
+            (carburettor, intake, pilotJet, turns, cutaway, idleLift, needle, mainJet) ->
+                new Setting(
+                    carburettor,
+                    intake,
+                    JetBore.ofMillimetres(pilotJet),
+                    new Screw(carburettor.pilot().screwKind(), ScrewTurns.of(turns)),
+                    Cutaway.ofMillimetres(cutaway),
+                    Length.ofMillimetres(idleLift),
+                    needle.jet,
+                    needle.needle,
+                    needle.clip,
+                    JetBore.ofMillimetres(mainJet)));
+  }
+
+  private record Hung(NeedleJet jet, Needle needle, ClipPosition clip) {}
+
+  private static Hung hung(
+      double cylinder, double clearance, double start, double rate, int groove, double neck) {
+    return new Hung(
+        new NeedleJet(
+            Diameter.ofMillimetres(Math.rint((cylinder + clearance) * 100) / 100),
+            Length.ofMillimetres(neck)),
+        new Needle(
+            "plausible needle",
+            Diameter.ofMillimetres(cylinder),
+            List.of(new Taper(Length.ofMillimetres(start), rate)),
+            5,
+            Length.ofMillimetres(0.9),
+            Length.ofMillimetres(50)),
+        ClipPosition.fromTop(groove, 5));
+  }
+
+  private static Arbitrary<Carburettor> carburettors(double bore) {
+    double size = bore / 30 * bore / 30;
+    return combine(
+            Arbitraries.of(ScrewKind.class),
+            numbers(0.4 * size, 0.8 * size, 2),
+            numbers(0.4 * size, 0.8 * size, 2),
+            numbers(0, 0.5, 1),
+            numbers(1.6, 2.8, 1))
+        .as(
+            (kind, fixed, hole, from, seat) ->
+                new Carburettor(
+                    "plausible carburettor",
+                    Diameter.ofMillimetres(bore),
+                    Length.ofMillimetres(3),
+                    Length.ofMillimetres(12),
+                    new PilotCircuit(
+                        kind,
+                        Area.ofSquareMillimetres(Math.rint(18 * size) / 100),
+                        Area.ofSquareMillimetres(fixed),
+                        Area.ofSquareMillimetres(hole),
+                        Length.ofMillimetres(from),
+                        Length.ofMillimetres(from + 2),
+                        Length.ofMillimetres(1),
+                        ScrewTurns.of(4)),
+                    new FloatValve(
+                        Diameter.ofMillimetres(seat),
+                        Length.ofMillimetres(150),
+                        Coefficient.assumed(0.6, "1", "tap and hose included")),
+                    FlowCoefficients.assumed()));
+  }
+
+  /** {@return ordinary days from 700 to 1040 hPa and −10 to 38 °C} */
+  public static Arbitrary<Air> airs() {
+    return combine(numbers(700, 1040, 0), numbers(-10, 38, 0), numbers(20, 100, 0))
+        .as(
+            (pressure, temperature, humidity) ->
+                Air.of(
+                    Pressure.ofHectopascals(pressure),
+                    Temperature.ofCelsius(temperature),
+                    RelativeHumidity.ofPercent(humidity)));
+  }
+
+  private static Arbitrary<Fuel> fuels() {
+    return combine(Arbitraries.of(Fuel.PETROL, Fuel.E5, Fuel.E10), numbers(20, 60, 0))
+        .as((fuel, ratio) -> fuel.withPremix(PremixRatio.ofPetrolToOil(ratio)));
+  }
+
+  /** Numbers of so many decimals, evenly spread; of fewer than none, of whole tens and hundreds. */
+  private static Arbitrary<Double> numbers(double low, double high, int decimals) {
+    double scale = StrictMath.pow(10, decimals);
+    return Arbitraries.integers()
+        .between((int) Math.ceil(low * scale), (int) Math.floor(high * scale))
+        .withDistribution(RandomDistribution.uniform())
+        .map(number -> number / scale);
+  }
+}

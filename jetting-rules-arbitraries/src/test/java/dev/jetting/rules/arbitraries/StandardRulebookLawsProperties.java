@@ -1,0 +1,62 @@
+package dev.jetting.rules.arbitraries;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.rules.laws.Candidate;
+import dev.jetting.rules.laws.LawKit;
+import dev.jetting.rules.laws.LawReport;
+import dev.jetting.rules.laws.Laws;
+import dev.jetting.rules.laws.Monotone;
+import dev.jetting.rules.laws.Trial;
+import dev.jetting.rules.standard.StandardRulebook;
+import java.util.List;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
+
+/** The rules that come with the library, held against every law. */
+class StandardRulebookLawsProperties {
+
+  /** Trials in one try; the number of tries is told by the build. */
+  private static final int AT_ONCE = 10;
+
+  private static final Candidate STANDARD =
+      Candidate.of(StandardRulebook.rulebook())
+          .declaring("pilot-on-overrun", Monotone.leanSide(1e-6))
+          .declaring("float-valve-flow", Monotone.richSide(1e-6))
+          .declaring("too-rich", Monotone.richSide(1e-6));
+
+  @Property(shrinking = ShrinkingMode.OFF)
+  void standardRulebook_onPlausibleSheets_keepsEveryLaw(@ForAll("plausible") List<Trial> trials) {
+    Candidate candidate =
+        STANDARD.declaring("lean-anywhere", Monotone.leanSide(Laws.RISK_TOLERANCE));
+
+    keeps(LawKit.allLaws(), candidate, trials);
+  }
+
+  /** Where no tuner would go, the spread of λ can change with a part by far more than λ does. */
+  @Property(shrinking = ShrinkingMode.OFF)
+  void standardRulebook_onAnySheets_keepsEveryLawButTheLeanRisks(
+      @ForAll("any") List<Trial> trials) {
+    keeps(LawKit.allLaws().without("lean-risk"), STANDARD, trials);
+  }
+
+  private static void keeps(LawKit kit, Candidate candidate, List<Trial> trials) {
+    LawReport report = kit.hold(candidate, trials.stream());
+
+    assertThat(report.holds()).as(report.toString()).isTrue();
+    assertThat(report.neverTried()).isEmpty();
+  }
+
+  @Provide
+  Arbitrary<List<Trial>> plausible() {
+    return TrialArbitraries.trials(PlausibleArbitraries.sheets()).list().ofSize(AT_ONCE);
+  }
+
+  @Provide
+  Arbitrary<List<Trial>> any() {
+    return TrialArbitraries.trials().list().ofSize(AT_ONCE);
+  }
+}

@@ -1,0 +1,79 @@
+package dev.jetting.rules.laws;
+
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.SetupSheet;
+import java.util.Objects;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A candidate on a trial: what the check of a law looks at. Assesses the sheet once, before and
+ * after the change. For one thread at a time.
+ */
+public final class Experiment {
+
+  private final Candidate candidate;
+  private final Trial trial;
+  private @Nullable AssessedSetting before;
+  private @Nullable AssessedSetting after;
+  private boolean changed;
+
+  Experiment(Candidate candidate, Trial trial) {
+    this.candidate = Objects.requireNonNull(candidate, "candidate");
+    this.trial = Objects.requireNonNull(trial, "trial");
+  }
+
+  /** {@return the candidate} */
+  public Candidate candidate() {
+    return candidate;
+  }
+
+  /** {@return the trial} */
+  public Trial trial() {
+    return trial;
+  }
+
+  /** {@return the trial's sheet, assessed} */
+  public AssessedSetting before() {
+    if (before == null) {
+      before = assessed(trial.sheet());
+    }
+    return before;
+  }
+
+  /** {@return the sheet after the change, assessed; empty without a change that can be done} */
+  public Optional<AssessedSetting> after() {
+    if (!changed) {
+      after =
+          trial
+              .change()
+              .flatMap(change -> change.on(trial.sheet()))
+              .map(this::assessed)
+              .orElse(null);
+      changed = true;
+    }
+    return Optional.ofNullable(after);
+  }
+
+  /** {@return the trial's sheet, assessed anew} */
+  public AssessedSetting again() {
+    return assessed(trial.sheet());
+  }
+
+  private AssessedSetting assessed(SetupSheet sheet) {
+    try {
+      return candidate.assess(sheet);
+    } catch (IllegalArgumentException e) {
+      throw new NotAssessable(e);
+    }
+  }
+
+  /** The sheet is beyond what the model takes: no fault of a rule. */
+  static final class NotAssessable extends RuntimeException {
+    private static final long serialVersionUID = 1;
+
+    NotAssessable(IllegalArgumentException cause) {
+      super(cause.getMessage(), cause);
+    }
+  }
+}

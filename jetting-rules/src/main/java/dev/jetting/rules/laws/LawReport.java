@@ -1,0 +1,54 @@
+package dev.jetting.rules.laws;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * What came of holding a candidate against laws.
+ *
+ * @param results each law with what came of it, in the order of the kit
+ */
+public record LawReport(List<LawResult> results) {
+
+  /**
+   * Copies the results.
+   *
+   * @param results each law with what came of it
+   */
+  public LawReport {
+    results = List.copyOf(results);
+  }
+
+  /** {@return whether no law was violated; says nothing of laws that were never tried} */
+  public boolean holds() {
+    return results.stream().allMatch(result -> result.counterexample().isEmpty());
+  }
+
+  /** {@return ids of the laws that no trial said anything of} */
+  public List<String> neverTried() {
+    return results.stream()
+        .filter(result -> result.held() == 0 && result.counterexample().isEmpty())
+        .map(LawResult::lawId)
+        .toList();
+  }
+
+  /**
+   * The violation of a law.
+   *
+   * @param lawId id of the law
+   * @return the counterexample; empty if the law was not violated or not chosen
+   */
+  public Optional<Counterexample> violation(String lawId) {
+    return results.stream()
+        .filter(result -> result.lawId().equals(lawId))
+        .findFirst()
+        .flatMap(LawResult::counterexample);
+  }
+
+  /** {@return a line for each law, with the counterexamples} */
+  @Override
+  public String toString() {
+    return results.stream().map(LawResult::toString).collect(Collectors.joining());
+  }
+}

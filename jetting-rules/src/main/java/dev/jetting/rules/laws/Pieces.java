@@ -1,0 +1,376 @@
+package dev.jetting.rules.laws;
+
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RidingProfile;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Probability;
+import dev.jetting.units.TradeStyle;
+import dev.jetting.units.number.Decimals;
+import java.util.List;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/** The pieces of a sheet; neighbours belong together. */
+final class Pieces {
+
+  private Pieces() {}
+
+  static final List<Piece<?>> ALL =
+      List.of(
+          piece(
+              SetupSheet::title,
+              (s, x) -> new SetupSheet(x, s.setup(), s.riding(), s.parts()),
+              title -> "title \"" + title + "\""),
+          piece(
+              SetupSheet::parts,
+              (s, x) -> new SetupSheet(s.title(), s.setup(), s.riding(), x),
+              Pieces::parts),
+          riding(
+              Riding::acceptedRisk,
+              (r, x) -> new Riding(x, r.profile(), r.coldest(), r.hottest()),
+              (Probability p) -> "accepted risk " + TradeStyle.probability(p)),
+          riding(
+              Riding::profile,
+              (r, x) -> new Riding(r.acceptedRisk(), x, r.coldest(), r.hottest()),
+              Pieces::weights),
+          riding(
+              Riding::coldest,
+              (r, x) -> new Riding(r.acceptedRisk(), r.profile(), x, r.hottest()),
+              air -> "coldest day " + air),
+          riding(
+              Riding::hottest,
+              (r, x) -> new Riding(r.acceptedRisk(), r.profile(), r.coldest(), x),
+              air -> "hottest day " + air),
+          piece(s -> s.setup().air(), (s, x) -> s.withSetup(s.setup().withAir(x)), a -> "air " + a),
+          piece(
+              s -> s.setup().fuel(),
+              (s, x) -> s.withSetup(s.setup().withFuel(x)),
+              f -> "fuel " + f),
+          engine(
+              Engine::id,
+              (e, x) ->
+                  new Engine(
+                      x,
+                      e.displacement(),
+                      e.deliveryRatio(),
+                      e.induction(),
+                      e.exhaust(),
+                      e.loadLine(),
+                      e.need()),
+              id -> "engine \"" + id + "\""),
+          engine(
+              Engine::displacement,
+              (e, x) ->
+                  new Engine(
+                      e.id(),
+                      x,
+                      e.deliveryRatio(),
+                      e.induction(),
+                      e.exhaust(),
+                      e.loadLine(),
+                      e.need()),
+              x -> "displacement " + x),
+          engine(
+              Engine::deliveryRatio,
+              (e, x) ->
+                  new Engine(
+                      e.id(),
+                      e.displacement(),
+                      x,
+                      e.induction(),
+                      e.exhaust(),
+                      e.loadLine(),
+                      e.need()),
+              x -> "delivery ratio " + curve(x)),
+          engine(
+              Engine::induction,
+              (e, x) ->
+                  new Engine(
+                      e.id(),
+                      e.displacement(),
+                      e.deliveryRatio(),
+                      x,
+                      e.exhaust(),
+                      e.loadLine(),
+                      e.need()),
+              x -> "induction \"" + x.id() + "\""),
+          engine(
+              Engine::exhaust,
+              Engine::withExhaust,
+              x ->
+                  "exhaust \""
+                      + x.id()
+                      + "\" of "
+                      + curve(x.deliveryFactor())
+                      + " and blowback "
+                      + number(x.blowbackFactor())),
+          engine(
+              Engine::loadLine,
+              (e, x) ->
+                  new Engine(
+                      e.id(),
+                      e.displacement(),
+                      e.deliveryRatio(),
+                      e.induction(),
+                      e.exhaust(),
+                      x,
+                      e.need()),
+              x -> "load line " + x.idle() + " to " + x.peak()),
+          engine(
+              Engine::need,
+              (e, x) ->
+                  new Engine(
+                      e.id(),
+                      e.displacement(),
+                      e.deliveryRatio(),
+                      e.induction(),
+                      e.exhaust(),
+                      e.loadLine(),
+                      x),
+              Pieces::need),
+          carburettor(
+              Carburettor::id,
+              (c, x) ->
+                  new Carburettor(
+                      x,
+                      c.bore(),
+                      c.needleJetLength(),
+                      c.needleJetHead(),
+                      c.pilot(),
+                      c.floatValve(),
+                      c.flow()),
+              id -> "carburettor \"" + id + "\""),
+          carburettor(
+              Carburettor::bore,
+              (c, x) ->
+                  new Carburettor(
+                      c.id(),
+                      x,
+                      c.needleJetLength(),
+                      c.needleJetHead(),
+                      c.pilot(),
+                      c.floatValve(),
+                      c.flow()),
+              x -> "bore " + TradeStyle.diameter(x)),
+          carburettor(
+              Carburettor::needleJetLength,
+              (c, x) ->
+                  new Carburettor(
+                      c.id(), c.bore(), x, c.needleJetHead(), c.pilot(), c.floatValve(), c.flow()),
+              x -> "needle jet length " + x),
+          carburettor(
+              Carburettor::needleJetHead,
+              (c, x) ->
+                  new Carburettor(
+                      c.id(),
+                      c.bore(),
+                      c.needleJetLength(),
+                      x,
+                      c.pilot(),
+                      c.floatValve(),
+                      c.flow()),
+              x -> "needle jet head " + x),
+          carburettor(
+              Carburettor::pilot,
+              (c, x) ->
+                  new Carburettor(
+                      c.id(),
+                      c.bore(),
+                      c.needleJetLength(),
+                      c.needleJetHead(),
+                      x,
+                      c.floatValve(),
+                      c.flow()),
+              x ->
+                  "pilot circuit of "
+                      + x.screwKind()
+                      + " screw, "
+                      + x.areaPerTurn()
+                      + " a turn, "
+                      + x.fixedArea()
+                      + " fixed"),
+          carburettor(
+              Carburettor::floatValve,
+              (c, x) ->
+                  new Carburettor(
+                      c.id(),
+                      c.bore(),
+                      c.needleJetLength(),
+                      c.needleJetHead(),
+                      c.pilot(),
+                      x,
+                      c.flow()),
+              x -> "float valve of " + TradeStyle.diameter(x.seat())),
+          carburettor(
+              Carburettor::flow,
+              (c, x) ->
+                  new Carburettor(
+                      c.id(),
+                      c.bore(),
+                      c.needleJetLength(),
+                      c.needleJetHead(),
+                      c.pilot(),
+                      c.floatValve(),
+                      x),
+              x -> "flow coefficients " + x),
+          setting(
+              Setting::intake,
+              Setting::withIntake,
+              x -> x.effectiveArea().map(area -> x.id() + " of " + area).orElse(x.id())),
+          setting(Setting::pilotJet, Setting::withPilotJet, TradeStyle::pilot),
+          setting(Setting::screw, Setting::withScrew, x -> TradeStyle.screw(x.kind(), x.turns())),
+          setting(Setting::cutaway, Setting::withCutaway, TradeStyle::cutaway),
+          setting(
+              Setting::idleLift,
+              (s, x) ->
+                  new Setting(
+                      s.carburettor(),
+                      s.intake(),
+                      s.pilotJet(),
+                      s.screw(),
+                      s.cutaway(),
+                      x,
+                      s.needleJet(),
+                      s.needle(),
+                      s.clip(),
+                      s.mainJet()),
+              x -> "idle lift " + x),
+          setting(
+              Setting::needleJet,
+              Setting::withNeedleJet,
+              x -> "needle jet " + TradeStyle.diameter(x.bore()) + ", neck " + x.neck()),
+          setting(Setting::needle, (s, x) -> s.withNeedle(x, clipOn(x, s.clip())), Pieces::needle),
+          setting(Setting::clip, Setting::withClip, TradeStyle::clip),
+          setting(Setting::mainJet, Setting::withMainJet, TradeStyle::main));
+
+  private static <T> Piece<T> piece(
+      Function<SetupSheet, T> get,
+      BiFunction<SetupSheet, T, SetupSheet> with,
+      Function<T, String> text) {
+    return new Piece<>(get, with, text);
+  }
+
+  private static <T> Piece<T> riding(
+      Function<Riding, T> get, BiFunction<Riding, T, Riding> with, Function<T, String> text) {
+    return piece(
+        s -> get.apply(s.riding()), (s, x) -> withRiding(s, with.apply(s.riding(), x)), text);
+  }
+
+  private static <T> Piece<T> engine(
+      Function<Engine, T> get, BiFunction<Engine, T, Engine> with, Function<T, String> text) {
+    return piece(
+        s -> get.apply(s.setup().engine()),
+        (s, x) -> s.withSetup(s.setup().withEngine(with.apply(s.setup().engine(), x))),
+        text);
+  }
+
+  private static <T> Piece<T> setting(
+      Function<Setting, T> get, BiFunction<Setting, T, Setting> with, Function<T, String> text) {
+    return piece(
+        s -> get.apply(s.setup().setting()),
+        (s, x) -> {
+          Setup setup = s.setup();
+          return s.withSetup(setup.withSetting(with.apply(setup.setting(), x)));
+        },
+        text);
+  }
+
+  private static <T> Piece<T> carburettor(
+      Function<Carburettor, T> get,
+      BiFunction<Carburettor, T, Carburettor> with,
+      Function<T, String> text) {
+    return setting(
+        s -> get.apply(s.carburettor()),
+        (s, x) -> withCarburettor(s, with.apply(s.carburettor(), x)),
+        text);
+  }
+
+  private static Setting withCarburettor(Setting s, Carburettor other) {
+    return new Setting(
+        other,
+        s.intake(),
+        s.pilotJet(),
+        s.screw(),
+        s.cutaway(),
+        s.idleLift(),
+        s.needleJet(),
+        s.needle(),
+        s.clip(),
+        s.mainJet());
+  }
+
+  /** The same groove, or the lowest one where the needle has fewer. */
+  private static ClipPosition clipOn(Needle needle, ClipPosition clip) {
+    return needle.grooves() == clip.grooves()
+        ? clip
+        : ClipPosition.fromTop(Math.min(clip.grooveFromTop(), needle.grooves()), needle.grooves());
+  }
+
+  private static SetupSheet withRiding(SetupSheet s, Riding other) {
+    return new SetupSheet(s.title(), s.setup(), other, s.parts());
+  }
+
+  private static String needle(Needle n) {
+    return "needle "
+        + TradeStyle.diameter(n.cylinder())
+        + n.tapers().stream()
+            .map(t -> " tapering from " + t.start() + " by " + number(t.rate()) + " mm/mm")
+            .collect(Collectors.joining(","))
+        + " to "
+        + n.tip()
+        + ", "
+        + n.grooves()
+        + " grooves of "
+        + n.groovePitch();
+  }
+
+  private static String need(MixtureNeed need) {
+    return "mixture needed "
+        + need.points().stream()
+            .map(p -> TradeStyle.lambda(p.lambda()) + " at " + TradeStyle.throttle(p.throttle()))
+            .collect(Collectors.joining(", "));
+  }
+
+  private static String weights(RidingProfile profile) {
+    return "riding "
+        + profile.points().stream()
+            .map(p -> number(p.weight()) + " at " + TradeStyle.throttle(p.throttle()))
+            .collect(Collectors.joining(", "));
+  }
+
+  private static String curve(RpmCurve curve) {
+    return curve.points().stream()
+        .map(p -> number(p.value()) + " at " + p.speed())
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String parts(PartsAtHand parts) {
+    return parts.equals(PartsAtHand.unknown())
+        ? "parts at hand unknown"
+        : "parts at hand: "
+            + parts.pilotJets().size()
+            + " pilot jets, "
+            + parts.cutaways().size()
+            + " slides, "
+            + parts.needleJets().size()
+            + " needle jets, "
+            + parts.needles().size()
+            + " needles, "
+            + parts.mainJets().size()
+            + " main jets";
+  }
+
+  private static String number(double value) {
+    return Decimals.shortest(value);
+  }
+}

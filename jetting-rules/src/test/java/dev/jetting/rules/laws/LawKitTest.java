@@ -1,0 +1,157 @@
+package dev.jetting.rules.laws;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.Temperature;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class LawKitTest {
+
+  private static final Rule FINE = Rule.named("fine").judging(setting -> Outcome.passed());
+
+  private static final Law BIG_MAIN =
+      Law.of(
+          "no-big-main",
+          "No big main jets",
+          "No main jet over 128.",
+          experiment ->
+              experiment.before().setting().mainJet().millimetres() > 1.28
+                  ? Verdict.violated("", "a big main jet")
+                  : Verdict.held());
+
+  @Test
+  void hold_aLawOfTheTestersOwn_isTriedAsTheOthersAre() {
+    LawReport report = LawKit.of(List.of(BIG_MAIN)).hold(Candidate.of(FINE), Odd.trials());
+
+    assertThat(report.toString())
+        .isEqualTo(
+            """
+            no-big-main: violated after it held on 0 trials, not tried on 0
+              setting: the plain one but for main 130 instead of main 126
+              a big main jet
+            """);
+  }
+
+  @Test
+  void hold_isLazyAndStops_onceEachLawIsViolated() {
+    Stream<Trial> endless = Stream.generate(() -> Trial.of(Odd.SHEET));
+
+    assertThat(LawKit.of(List.of(BIG_MAIN)).hold(Candidate.of(FINE), endless).holds()).isFalse();
+  }
+
+  @Test
+  void hold_twice_givesEqualReports() {
+    LawKit kit = LawKit.of(List.of(BIG_MAIN, Laws.neverBroken()));
+
+    assertThat(kit.hold(Candidate.of(FINE), Odd.trials()))
+        .isEqualTo(kit.hold(Candidate.of(FINE), Odd.trials()));
+  }
+
+  @Test
+  void hold_aSheetThatCannotBeAssessed_isNotTried() {
+    Air arctic = Air.dry(Pressure.ofHectopascals(1013), Temperature.ofCelsius(-45));
+    SetupSheet sheet = Odd.SHEET.withSetup(Odd.SHEET.setup().withAir(arctic));
+
+    LawReport report = LawKit.allLaws().hold(Candidate.of(FINE), Stream.of(Trial.of(sheet)));
+
+    assertThat(report.holds()).isTrue();
+    assertThat(report.neverTried()).hasSize(Laws.all().size());
+  }
+
+  @Test
+  void hold_aLawThatThrows_isViolated() {
+    Law careless =
+        Law.of(
+            "careless",
+            "careless",
+            "",
+            experiment -> {
+              throw new IllegalStateException("oops");
+            });
+
+    assertThat(
+            LawKit.of(List.of(careless))
+                .hold(Candidate.of(FINE), Odd.trials())
+                .violation("careless")
+                .orElseThrow()
+                .explanation())
+        .contains("oops");
+  }
+
+  @Test
+  void hold_leavesLocaleAndTimeZone_asTheyWere() {
+    Locale locale = Locale.getDefault();
+    TimeZone zone = TimeZone.getDefault();
+
+    LawKit.of(List.of(Laws.pure())).hold(Candidate.of(FINE), Stream.of(Trial.of(Odd.SHEET)));
+
+    assertThat(Locale.getDefault()).isEqualTo(locale);
+    assertThat(TimeZone.getDefault()).isEqualTo(zone);
+  }
+
+  @Test
+  void shrinkingTowards_anotherSheet_tellsByIt() {
+    LawKit kit = LawKit.of(List.of(BIG_MAIN)).shrinkingTowards(Odd.SHEET);
+
+    assertThat(
+            kit.hold(Candidate.of(FINE), Odd.trials())
+                .violation("no-big-main")
+                .orElseThrow()
+                .differences())
+        .isEmpty();
+  }
+
+  @Test
+  void differences_ofASheetThatDiffersEverywhere_tellEveryPiece() {
+    Shrinker shrinker = new Shrinker(LawKit.plainSheet());
+
+    assertThat(shrinker.differences(LawKit.plainSheet())).isEmpty();
+    // The odd sheet shares only the geometry of the reference carburettor and its coefficients.
+    assertThat(Pieces.ALL.size() - shrinker.differences(Odd.SHEET).size()).isEqualTo(4);
+    Trial shrunk = shrinker.shrunk(Trial.of(Odd.SHEET), trial -> true);
+    assertThat(shrunk.sheet()).isEqualTo(LawKit.plainSheet());
+  }
+
+  @Test
+  void with_andWithout_changeTheLaws() {
+    LawKit kit = LawKit.allLaws();
+
+    assertThat(kit.without("json", "pure").laws()).hasSize(Laws.all().size() - 2);
+    assertThat(kit.with(BIG_MAIN).laws()).hasSize(Laws.all().size() + 1).contains(BIG_MAIN);
+    Law strict = Laws.leanRisk(0);
+    assertThat(kit.with(strict).laws()).hasSize(Laws.all().size()).contains(strict);
+  }
+
+  @Test
+  void kit_withAnUnknownOrADoubleLaw_isRefused() {
+    assertThatThrownBy(() -> LawKit.allLaws().without("gravity"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("law id gravity: allowed one of [never-broken, pure");
+    assertThatThrownBy(() -> LawKit.of(List.of(BIG_MAIN, BIG_MAIN)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("law id no-big-main twice");
+  }
+
+  @Test
+  void declaring_ofAnUnknownRuleOrABadTolerance_isRefused() {
+    assertThatThrownBy(() -> Candidate.of(FINE).declaring("other", Monotone.leanSide(0)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("rule id other: allowed one of [fine]");
+    assertThatThrownBy(() -> Monotone.richSide(-0.5))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("-0.5: allowed a finite number, 0 or more");
+    assertThatThrownBy(() -> Laws.leanRisk(2))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("tolerance of the lean risk 2: allowed 0 to 1");
+  }
+}
