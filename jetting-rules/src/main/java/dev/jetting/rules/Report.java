@@ -11,6 +11,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * What a rulebook says of a setting. The same setting and rulebook give the same report, byte for
@@ -117,12 +118,27 @@ public record Report(
 
   /**
    * Whether nothing speaks against a careful first ride: no finding of danger that is not waived,
-   * no broken rule, and none of danger that could not be evaluated.
+   * no broken rule, none of danger that could not be evaluated, and no lean risk above what is
+   * accepted that nobody took upon himself by a waiver, whether or not a rule looked at the
+   * mixture.
    *
    * @return true if nothing does, and at least one rule had something to say; never a promise
    */
   public boolean passes() {
-    return results.stream().anyMatch(Report::judged) && results.stream().noneMatch(this::stops);
+    return results.stream().anyMatch(Report::judged)
+        && results.stream().noneMatch(this::stops)
+        && !leanUnwaived();
+  }
+
+  /** Whether the mixture is too lean, today or on an extreme day, and no danger was waived. */
+  boolean leanUnwaived() {
+    Probability accepted = sheet.riding().acceptedRisk();
+    boolean lean =
+        Stream.concat(profile.points().stream(), Stream.of(coldestDay, hottestDay))
+            .anyMatch(point -> point.leanRisk().compareTo(accepted) > 0);
+    boolean taken =
+        findings.stream().anyMatch(f -> f.severity() == Severity.DANGER && f.waiver().isPresent());
+    return lean && !taken;
   }
 
   private static boolean judged(RuleResult result) {

@@ -12,6 +12,7 @@ import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.TradeStyle;
 import dev.jetting.units.number.Decimals;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -133,7 +134,7 @@ final class ReportWords {
   }
 
   String verdict() {
-    return report.passes() && !lean()
+    return report.passes()
         ? "No rule speaks against a careful first ride from the rich side, with a lean risk of "
             + accepted()
             + " accepted. This is a calculation, no promise of safety: confirm it with plug chops."
@@ -145,14 +146,15 @@ final class ReportWords {
     String open = stopping(Status.NOT_EVALUATED);
     String broken = stopping(Status.BROKEN);
     String start =
-        found.isEmpty() && !lean()
+        found.isEmpty() && !report.leanUnwaived()
             ? "Do not ride before this is answered"
             : "Do not ride like this";
-    boolean nobodyLooked = found.isEmpty() && open.isEmpty() && broken.isEmpty() && !lean();
+    boolean lean = report.leanUnwaived();
+    boolean nobodyLooked = found.isEmpty() && open.isEmpty() && broken.isEmpty() && !lean;
     return Stream.of(
             nobodyLooked ? "no rule had anything to say" : "",
             found.isEmpty() ? "" : "danger by " + found,
-            found.isEmpty() && lean() ? "lean risk above what is accepted" : "",
+            found.isEmpty() && lean ? "lean risk above what is accepted" : "",
             open.isEmpty() ? "" : "could not be evaluated: " + open,
             broken.isEmpty() ? "" : "broken: " + broken)
         .filter(part -> !part.isEmpty())
@@ -165,13 +167,6 @@ final class ReportWords {
 
   private String accepted() {
     return TradeStyle.probability(report.sheet().riding().acceptedRisk());
-  }
-
-  /** Whatever the rules say: a caller's rulebook may have none that looks at the mixture. */
-  private boolean lean() {
-    return Stream.concat(
-            report.profile().points().stream(), Stream.of(report.coldestDay(), report.hottestDay()))
-        .anyMatch(this::isLean);
   }
 
   private boolean isLean(RiskPoint point) {
@@ -187,7 +182,8 @@ final class ReportWords {
   }
 
   private static String number(Coefficient coefficient) {
-    String number = Decimals.shortest(coefficient.value());
+    BigDecimal rounded = new BigDecimal(Decimals.fixed(coefficient.value(), 4));
+    String number = rounded.stripTrailingZeros().toPlainString();
     return coefficient.unit().equals("1") ? number : number + " " + coefficient.unit();
   }
 }

@@ -8,7 +8,7 @@ import java.util.Objects;
  * What the owner rides and what he accepts.
  *
  * @param acceptedRisk accepted probability that the mixture is too lean, at any throttle opening;
- *     more than 0
+ *     more than 0, at most 0.5
  * @param profile how much of the riding falls on which throttle opening
  * @param coldest the air of the coldest day and lowest place he rides in
  * @param hottest the air of the hottest day or highest place he rides in
@@ -19,18 +19,20 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
    * Checks the accepted risk.
    *
    * @param acceptedRisk accepted probability that the mixture is too lean, at any throttle opening;
-   *     more than 0
+   *     more than 0, at most 0.5
    * @param profile how much of the riding falls on which throttle opening
    * @param coldest the air of the coldest day and lowest place he rides in
    * @param hottest the air of the hottest day or highest place he rides in
-   * @throws IllegalArgumentException if it is zero, which no setting can meet
+   * @throws IllegalArgumentException if it is zero, which no setting can meet, or above one half,
+   *     which is no longer accepting a risk but expecting harm
    */
   public Riding {
     Objects.requireNonNull(profile, "profile");
     Objects.requireNonNull(coldest, "coldest");
     Objects.requireNonNull(hottest, "hottest");
-    if (acceptedRisk.value() <= 0) {
-      throw new IllegalArgumentException("accepted risk " + acceptedRisk + ": allowed more than 0");
+    if (acceptedRisk.value() <= 0 || acceptedRisk.value() > 0.5) {
+      throw new IllegalArgumentException(
+          "accepted risk " + acceptedRisk + ": allowed more than 0 and at most 0.5");
     }
   }
 }

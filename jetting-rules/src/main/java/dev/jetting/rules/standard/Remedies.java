@@ -32,7 +32,7 @@ final class Remedies {
   /** What to change to make a point leaner by {@code need} in ln λ, the strongest part first. */
   static String leaner(RiskPoint point, Setting setting, double need) {
     Comparator<PartEffect> strongest = comparing(PartEffect::leaner, Comparator.reverseOrder());
-    return advice("leaner", "Leaner by ", need, named(point, strongest), setting);
+    return advice(false, need, named(point, strongest), setting);
   }
 
   private static List<PartEffect> named(RiskPoint point, Comparator<PartEffect> strongest) {
@@ -45,16 +45,15 @@ final class Remedies {
   }
 
   private static String advice(
-      String way, String start, double need, List<PartEffect> effects, Setting setting) {
+      boolean richer, double need, List<PartEffect> effects, Setting setting) {
     if (effects.isEmpty()) {
       return "No part has authority here; look at the fuel supply and the carburettor's size.";
     }
     String parts =
-        effects.stream()
-            .map(e -> step(e, way.equals("richer"), setting))
-            .collect(Collectors.joining("; or "));
-    return start
-        + percent(StrictMath.expm1(Math.abs(need)))
+        effects.stream().map(e -> step(e, richer, setting)).collect(Collectors.joining("; or "));
+    double change = StrictMath.expm1(richer ? -Math.abs(need) : Math.abs(need));
+    return (richer ? "λ must fall by " : "λ must rise by ")
+        + percent(Math.abs(change))
         + ": "
         + parts
         + ". One change at a time, from the rich side.";

@@ -129,7 +129,7 @@ class BadSheetTest {
           "altitude": "350 m", => '' => $.air: air with no pressure: allowed one of pressure and altitude
           , "premix": "50:1" => '' => $.fuel: fuel told by halves: allowed blend and premix, and oil of its own, or density, dynamicViscosity and stoichiometricRatio
           "premix": "50:1" => "premix": "no oil", "oil": "two-stroke-oil" => $.fuel: oil in a fuel without premix: allowed none
-          "acceptedRisk": "5 %" => "acceptedRisk": 0 => $.riding: accepted risk 0: allowed more than 0
+          "acceptedRisk": "5 %" => "acceptedRisk": 0 => $.riding: accepted risk 0: allowed more than 0 and at most 0.5
           "note": "valve, tap and hose together; invented" => "note": "" => $.setting.carburettor.floatValve.discharge: note of a coefficient "": allowed a source, calculation or reason
           "fuel": {"blend": "E5", => "fuel": {"blend": {"basis": "mass", "shares": [{"component": "petrol", "share": 0.5}]}, => $.fuel.blend: sum of the shares of a fuel 0.5: allowed 1
           "fuel": {"blend": "E5", => "fuel": {"blend": {"basis": "mass", "shares": [{"component": "petrol", "share": 2}]}, => $.fuel.blend.shares[0]: share of petrol 2: allowed above 0 up to 1

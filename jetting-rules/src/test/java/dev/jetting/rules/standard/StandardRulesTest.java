@@ -109,7 +109,8 @@ class StandardRulesTest {
     return Stream.of(
         new Cases("lean-anywhere")
             .passes("the all-round setting serves", SHEET)
-            .fails("cutaway 50 is too lean", cutaway(5), "Richer by .*slide with less cutaway.*"),
+            .fails(
+                "cutaway 50 is too lean", cutaway(5), "λ must fall by .*slide with less cutaway.*"),
         new Cases("two-leanest-mid-range-parts")
             .passes("one of the two alone may serve", kit(ALL_ROUND.withNeedleJet(needleJet(2.64))))
             .passes("neither of the two", kit(ALL_ROUND))
@@ -137,10 +138,11 @@ class StandardRulesTest {
                 ".*bigger float valve.*"),
         new Cases("air-density-swing")
             .passes("the same day", SHEET)
-            .fails("dense frost is leaner", coldest(-20, 1040), ".*Richer by .*"),
+            .fails("dense frost is leaner", coldest(-20, 1040), ".*λ must fall by .*"),
         new Cases("too-rich")
             .passes("the all-round setting runs cleanly", SHEET)
-            .fails("cutaway 30 is too rich", cutaway(3), "Leaner by .*slide with more cutaway.*"),
+            .fails(
+                "cutaway 30 is too rich", cutaway(3), "λ must rise by .*slide with more cutaway.*"),
         new Cases("cutaway-balance")
             .passes("cutaway 40 and needle jet 2.66", SHEET)
             .fails("cutaway 30 is rich low down", cutaway(3), ".*more cutaway.*")
@@ -165,14 +167,17 @@ class StandardRulesTest {
             .notApplicable("two grooves, no inner one", hung(twoGrooves(), 1)),
         new Cases("mixture-step")
             .passes("the all-round setting does not stumble", SHEET)
-            .fails("nothing feeds between pilot and needle", in(noProgression()), ".*Richer by .*")
+            .fails(
+                "nothing feeds between pilot and needle",
+                in(noProgression()),
+                ".*λ must fall by .*")
             .fails(
                 "a screw nearly shut starves the idle beside a feeding progression hole",
                 screw(ScrewKind.MIXTURE, 0.25),
-                "Richer by .*mixture screw out.*"),
+                "λ must fall by .*mixture screw out.*"),
         new Cases("crisp-but-lean-middle")
             .passes("the all-round setting is not crisp", SHEET)
-            .fails("a slide that leans the middle", cutaway(4.8), "Richer by .*groove lower.*")
+            .fails("a slide that leans the middle", cutaway(4.8), "λ must fall by .*groove lower.*")
             .notApplicable("beyond crisp: a needle jet of 2.55", with(narrow())),
         new Cases("needle-in-needle-jet")
             .passes("45 mm of needle in a bore of 30", SHEET)
@@ -193,31 +198,34 @@ class StandardRulesTest {
             .notApplicable("nobody told", SHEET)
             .passes("the same fuel", proven(FUEL))
             .fails(
-                "ethanol needs less air", refuelled(Fuel.E85, 50), "Every circuit, .*Richer by .*")
-            .fails("oil takes the petrol's place", refuelled(Fuel.E5, 25), ".*Richer by .*")
-            .fails("and back from E85", proven(oiled(Fuel.E85, 50)), ".*Leaner by .*")
+                "ethanol needs less air",
+                refuelled(Fuel.E85, 50),
+                "Every circuit, .*λ must fall by .*")
+            .fails("oil takes the petrol's place", refuelled(Fuel.E5, 25), ".*λ must fall by .*")
+            .fails("and back from E85", proven(oiled(Fuel.E85, 50)), ".*λ must rise by .*")
             .notEvaluated("a blend is not known below −40 °C", arctic()),
         new Cases("intake-change")
             .notApplicable("nobody told", SHEET)
             .passes("the same mouth", provenBehind(SHEET, Intake.openMouth()))
-            .fails("filter off is leaner", provenBehind(SHEET, FILTER), ".*Richer by .*")
+            .fails("filter off is leaner", provenBehind(SHEET, FILTER), ".*λ must fall by .*")
             .fails(
                 "filter on is richer",
                 provenBehind(with(ALL_ROUND.withIntake(FILTER)), Intake.openMouth()),
-                ".*Leaner by .*"),
+                ".*λ must rise by .*"),
         new Cases("air-change")
             .notApplicable("nobody told", SHEET)
             .passes("the same day", provenIn(DAY))
-            .fails("down from the mountain is leaner", provenIn(air(35, 700)), ".*Richer by .*")
-            .fails("out of the frost is richer", provenIn(air(-30, 1080)), ".*Leaner by .*"),
+            .fails(
+                "down from the mountain is leaner", provenIn(air(35, 700)), ".*λ must fall by .*")
+            .fails("out of the frost is richer", provenIn(air(-30, 1080)), ".*λ must rise by .*"),
         new Cases("jets-moved-over")
             .notApplicable("nobody told", SHEET)
             .passes("the same carburettor", movedFrom(SHEET, ALL_ROUND.carburettor()))
             .fails(
                 "a wider bore is leaner on the same jets",
                 movedFrom(SHEET, bore(26)),
-                ".*Richer by .*")
-            .fails("a narrower one is richer", movedFrom(SHEET, bore(34)), ".*Leaner by .*")
+                ".*λ must fall by .*")
+            .fails("a narrower one is richer", movedFrom(SHEET, bore(34)), ".*λ must rise by .*")
             .notEvaluated(
                 "a slide cut away by 6 mm does not go into 5 mm", movedFrom(cutaway(6), bore(5))),
         new Cases("carburettor-too-big")

@@ -29,6 +29,7 @@ import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.core.parts.Taper;
 import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RidingProfile;
@@ -337,7 +338,7 @@ public final class SheetArbitraries {
                                                     list.get(i), weights.get(i)))
                                         .toList())));
     return combine(
-            numbers(0.001, 1).map(Probability::of),
+            numbers(0.001, 0.5).map(Probability::of),
             Arbitraries.oneOf(profiles, Arbitraries.just(RidingProfile.assumedRoad())),
             airs(),
             airs())
