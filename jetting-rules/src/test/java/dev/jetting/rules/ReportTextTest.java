@@ -133,7 +133,7 @@ class ReportTextTest {
   @Test
   void verdict_leanThoughNoRuleLooked_isNoPass() {
     Rule blind = Rule.named("blind").judging(setting -> Outcome.passed());
-    assertThat(book(assessed(SMALL_MAIN), blind).passes()).isTrue();
+    assertThat(book(assessed(SMALL_MAIN), blind).passes()).isFalse();
     assertThat(flat(text(SMALL_MAIN, blind)))
         .contains("VERDICT Do not ride like this: lean risk above what is accepted.");
   }

@@ -25,8 +25,7 @@ final class Remedies {
 
   /** What to change to make a point richer by {@code need} in ln λ, the strongest part first. */
   static String richer(RiskPoint point, Setting setting, double need) {
-    return advice(
-        "richer", "Richer by ", need, named(point, comparing(PartEffect::richer)), setting);
+    return advice(true, need, named(point, comparing(PartEffect::richer)), setting);
   }
 
   /** What to change to make a point leaner by {@code need} in ln λ, the strongest part first. */
