@@ -359,7 +359,7 @@ public final class SheetArbitraries {
         .as(PartsAtHand::new);
   }
 
-  /** Each thing told or not. */
+  /** {@return provenances, each thing told or not} */
   public static Arbitrary<Provenance> provenances() {
     Arbitrary<JetFlow> flows = numbers(5, 500).map(JetFlow::ofCubicCentimetresPerMinute);
     return combine(
