@@ -160,6 +160,12 @@ final class Document {
     JsonInputException refused(Path path, String problem, String allowed) {
       return new JsonInputException(path.toString(), problem, value, allowed, line, column);
     }
+
+    /** In the words of a check, of the form that this library's checks use. */
+    JsonInputException refused(Path path, Throwable check) {
+      String message = String.valueOf(check.getMessage());
+      return refused(path, Quote.problem(message), Quote.allowed(message));
+    }
   }
 
   Spot at(Path path) {

@@ -5,6 +5,7 @@ import dev.jetting.units.Quantity;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +48,9 @@ record Expected(Type type, boolean id) {
       Type[] arguments = ((ParameterizedType) type).getActualTypeArguments();
       return Optional.of(new Expected(content(arguments[arguments.length - 1]), false));
     }
+    if (step instanceof Integer) {
+      return Curve.of(raw).map(curve -> root(curve.point()));
+    }
     return components()
         .filter(component -> component.getName().equals(step))
         .map(component -> new Expected(content(component.getGenericType()), isId(component)))
@@ -65,11 +69,17 @@ record Expected(Type type, boolean id) {
 
   private Stream<RecordComponent> components() {
     Class<?> raw = raw();
-    Class<?> form =
-        Quantity.class.isAssignableFrom(raw)
-            ? Measure.class
-            : Form.of(raw).<Class<?>>map(Form::form).orElse(raw);
+    Class<?> form = form(raw);
     return form.isRecord() ? Stream.of(form.getRecordComponents()) : Stream.empty();
+  }
+
+  private static Class<?> form(Class<?> raw) {
+    if (raw == Threshold.class) {
+      return Threshold.OtherMeasure.class;
+    }
+    return Quantity.class.isAssignableFrom(raw)
+        ? Measure.class
+        : Form.of(raw).<Class<?>>map(Form::form).orElse(raw);
   }
 
   /** The fields of an object here, in their order. */
@@ -86,7 +96,7 @@ record Expected(Type type, boolean id) {
     if (raw.isEnum()) {
       return quoted(Enums.names(raw));
     }
-    if (raw == double.class) {
+    if (raw == double.class || raw == Double.class) {
       return "a finite number";
     }
     if (raw == int.class) {
@@ -101,8 +111,18 @@ record Expected(Type type, boolean id) {
     if (raw == Map.class) {
       return "an object";
     }
-    Map<String, ?> shorthands = Shorthands.of(raw);
-    return (shorthands.isEmpty() ? "" : quoted(shorthands.keySet()) + " or ")
+    List<String> others = new ArrayList<>();
+    if (raw == Threshold.class) {
+      others.add("a quantity with its unit");
+    }
+    if (Curve.of(raw).isPresent()) {
+      others.add("an array of points");
+    }
+    if (!Shorthands.of(raw).isEmpty()) {
+      others.add(quoted(Shorthands.of(raw).keySet()));
+    }
+    return String.join(", ", others)
+        + (others.isEmpty() ? "" : " or ")
         + "an object with "
         + String.join(", ", fields());
   }

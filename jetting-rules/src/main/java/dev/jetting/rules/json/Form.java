@@ -19,6 +19,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The record that stands in JSON for a type that is no record, or whose own components are not what
@@ -50,8 +51,14 @@ record Form<T, F extends Record>(
               ComponentForm::of,
               ComponentForm::component));
 
+  /** Not for a caller's own mapper, whose way with plain texts and numbers may be a lax one. */
+  static final Form<RuleFile, RuleFileForm> RULE_FILE =
+      new Form<>(RuleFile.class, RuleFileForm.class, RuleFile::form, RuleFileReader::read);
+
   static Optional<Form<?, ?>> of(Class<?> type) {
-    return ALL.stream().filter(form -> form.type().equals(type)).findFirst();
+    return Stream.concat(ALL.stream(), Stream.of(RULE_FILE))
+        .filter(form -> form.type().equals(type))
+        .findFirst();
   }
 
   JsonSerializer<T> serializer() {

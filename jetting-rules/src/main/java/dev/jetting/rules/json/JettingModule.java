@@ -31,6 +31,18 @@ public final class JettingModule extends SimpleModule {
     return new JettingModule(new Quantities.TextSerializer());
   }
 
+  /** A module that reads and writes rule files too, and no plain text or number but as written. */
+  static JettingModule ofRuleFiles() {
+    JettingModule module = ofTexts();
+    module.addForm(Form.RULE_FILE);
+    module.addDeserializer(String.class, Scalars.TEXT);
+    module.addDeserializer(Double.class, Scalars.NUMBER);
+    module.addSerializer(Double.class, Scalars.FINITE_NUMBER);
+    module.addDeserializer(Threshold.class, new Threshold.Deserializer());
+    module.addSerializer(Threshold.class, new Threshold.Serializer());
+    return module;
+  }
+
   private JettingModule(JsonSerializer<Quantity<?>> quantities) {
     super("jetting");
     add(Quantity.class, quantities);

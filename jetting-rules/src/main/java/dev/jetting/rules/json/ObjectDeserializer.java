@@ -10,8 +10,9 @@ import com.fasterxml.jackson.databind.deser.BeanDeserializerModifier;
 import com.fasterxml.jackson.databind.deser.std.DelegatingDeserializer;
 import java.io.IOException;
 import java.io.Serial;
+import java.util.Optional;
 
-/** Reads an object, or the name of one; nothing else. */
+/** Reads an object, the name of one, or the points of a curve; nothing else. */
 final class ObjectDeserializer extends DelegatingDeserializer {
 
   @Serial private static final long serialVersionUID = 1L;
@@ -29,6 +30,10 @@ final class ObjectDeserializer extends DelegatingDeserializer {
   public Object deserialize(JsonParser in, DeserializationContext context) throws IOException {
     if (in.hasToken(JsonToken.START_OBJECT)) {
       return super.deserialize(in, context);
+    }
+    Optional<Curve<?>> curve = Curve.of(handledType());
+    if (in.hasToken(JsonToken.START_ARRAY) && curve.isPresent()) {
+      return curve.get().read(in, context);
     }
     Object named =
         in.hasToken(JsonToken.VALUE_STRING) ? Shorthands.of(handledType()).get(in.getText()) : null;

@@ -44,9 +44,10 @@ record Path(List<Object> steps) {
     return new Path(steps.subList(0, steps.size() - 1));
   }
 
-  Path child(String field) {
+  /** The place of a field, told by its name, or of an element, told by its index. */
+  Path child(Object step) {
     List<Object> longer = new ArrayList<>(steps);
-    longer.add(field);
+    longer.add(step);
     return new Path(List.copyOf(longer));
   }
 

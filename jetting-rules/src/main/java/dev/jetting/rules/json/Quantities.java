@@ -41,6 +41,7 @@ import dev.jetting.units.VolumeFlow;
 import dev.jetting.units.number.Decimals;
 import java.io.IOException;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -89,6 +90,15 @@ final class Quantities {
       Pattern.compile("(-?[0-9.]+(?:e-?[0-9]+)?)(?: (\\D.*))?");
 
   private Quantities() {}
+
+  /**
+   * Reads a quantity.
+   *
+   * @throws QuantityException if the text is none of the type
+   */
+  static <Q extends Quantity<Q>> Q parse(Class<Q> type, String text) {
+    return type.cast(Objects.requireNonNull(PARSERS.get(type)).apply(text));
+  }
 
   /** What may be written for a quantity. */
   static String allowed(Class<?> type) {

@@ -32,6 +32,8 @@ import java.util.Objects;
  *       blend without oil. A {@code blend} has {@code basis} and {@code shares}, each of a {@code
  *       component} and its {@code share}; a component has {@code id}, {@code composition} or {@code
  *       stoichiometricRatio}, {@code density}, {@code thermalExpansion} and {@code viscosity}.
+ *   <li>{@code deliveryRatio}, {@code deliveryFactor}, {@code need} and {@code profile} are objects
+ *       with {@code points}, or the bare array of them.
  *   <li>{@code parts} is optional, and so is each list in it.
  *   <li>{@code effectiveArea} of an intake is optional: left out, the mouth is open.
  *   <li>Names may stand for the library's own values: {@code flow} {@code "assumed"}; {@code

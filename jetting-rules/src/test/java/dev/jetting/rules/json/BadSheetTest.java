@@ -89,9 +89,15 @@ class BadSheetTest {
           "formula": "cipm-2007" => "formula": "cipm" => $.riding.hottest.formula: "cipm": allowed "cipm-2007", "ideal-gas"
           "induction": "mild" => "induction": "wild" => $.engine.induction: "wild": allowed "mild", "tuned" or an object with id, openShare, blowback
           "blend": "E5" => "blend": "E7" => $.fuel.blend: "E7": allowed "petrol", "E5", "E10", "E85" or an object with basis, shares
-          "profile": "assumed road" => "profile": 7 => $.riding.profile: 7: allowed "assumed road" or an object with points
+          "profile": "assumed road" => "profile": 7 => $.riding.profile: 7: allowed an array of points, "assumed road" or an object with points
           "loadLine": {"idle": "1500 rpm", "peak": "7000 rpm"} => "loadLine": "usual" => $.engine.loadLine: "usual": allowed an object with idle, peak
           {"points": [{"speed": "0 rpm", "value": 1}]} => {"points": {"speed": "0 rpm", "value": 1}} => $.engine.exhaust.deliveryFactor.points: an object: allowed an array
+          {"points": [{"speed": "0 rpm", "value": 1}]} => [{"speed": "0 rpm", "value": "1"}] => $.engine.exhaust.deliveryFactor[0].value: "1": allowed a finite number
+          {"points": [{"speed": "0 rpm", "value": 1}]} => [{"speed": "0 rpm", "value": 1}, null] => $.engine.exhaust.deliveryFactor[1]: null: allowed an object with speed, value
+          {"points": [{"speed": "0 rpm", "value": 1}]} => [{"speed": "0 mm", "value": 1}] => $.engine.exhaust.deliveryFactor[0].speed: engine speed "0 mm" cannot be read: allowed a decimal number with rpm, 1/min
+          {"points": [{"speed": "0 rpm", "value": 1}]} => [{"speed": "0 rpm", "vaule": 1}] => $.engine.exhaust.deliveryFactor[0].vaule: unknown field "vaule", perhaps "value": allowed speed, value
+          {"points": [{"speed": "0 rpm", "value": 1}]} => [{"speed": "0 rpm", "value": 11}] => $.engine.exhaust.deliveryFactor[0]: curve over engine speed at 0 rpm 11: allowed 0 to 10
+          {"points": [{"speed": "0 rpm", "value": 1}]} => [] => $.engine.exhaust.deliveryFactor: curve over engine speed []: allowed at least one point, each at a higher speed than the one before
           {"points": [{"speed": "0 rpm", "value": 1}]} => {"points": ""} => $.engine.exhaust.deliveryFactor.points: "": allowed an array
           """)
   void wrongType_isToldWithWhatIsAllowed(String piece, String spoilt, String message) {

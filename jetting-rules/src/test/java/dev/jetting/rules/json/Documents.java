@@ -15,8 +15,10 @@ import java.nio.file.Path;
  */
 final class Documents {
 
-  private static final boolean UPDATE = Boolean.getBoolean("golden.update");
+  static final boolean UPDATE = Boolean.getBoolean("golden.update");
   private static final String FOLDER = "src/test/resources/dev/jetting/rules/json/";
+
+  private static final String PUBLISHED = "src/main/resources/dev/jetting/rules/json/";
 
   private Documents() {}
 
@@ -37,9 +39,19 @@ final class Documents {
   }
 
   static void assertIsGolden(String name, String actual) {
+    assertIsGolden(FOLDER, name, actual);
+  }
+
+  /** A golden document that is part of the library. */
+  static void assertIsPublished(String name, String actual) {
+    assertIsGolden(PUBLISHED, name, actual);
+  }
+
+  private static void assertIsGolden(String folder, String name, String actual) {
     if (UPDATE) {
       try {
-        Files.writeString(Path.of(FOLDER + name), actual);
+        Files.createDirectories(Path.of(folder));
+        Files.writeString(Path.of(folder + name), actual);
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }

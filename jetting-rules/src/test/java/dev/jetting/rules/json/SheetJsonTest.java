@@ -9,6 +9,7 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.air.AirFormula;
 import dev.jetting.core.engine.Induction;
 import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.engine.RpmCurve;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.fuel.FuelBlend;
 import dev.jetting.core.fuel.FuelComponent;
@@ -71,6 +72,17 @@ class SheetJsonTest {
   void read_quantityWithoutAUnit_inEveryForm(String form) {
     assertThat(edited("\"1/8\"", form).setup().engine().need().points().get(1).throttle())
         .isEqualTo(ThrottleOpening.ofEighths(1));
+  }
+
+  @Test
+  void read_curveAsABareArray_isThatThroughItsPoints() {
+    String weights = "[{\"throttle\": 0, \"weight\": 1}, {\"throttle\": 1, \"weight\": 2}]";
+    String speeds = "[{\"speed\": \"0 rpm\", \"value\": 1.5}]";
+
+    assertThat(edited("{\"points\": [{\"speed\": \"0 rpm\", \"value\": 1}]}", speeds))
+        .extracting(sheet -> sheet.setup().engine().exhaust().deliveryFactor())
+        .isEqualTo(RpmCurve.of(RpmCurve.Point.of(0, 1.5)));
+    assertThat(edited("\"assumed road\"", weights).riding().profile().points()).hasSize(2);
   }
 
   @ParameterizedTest

@@ -1,0 +1,134 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.rules.Measure;
+import dev.jetting.units.AirFuelRatio;
+import dev.jetting.units.Area;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Density;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.Displacement;
+import dev.jetting.units.DynamicViscosity;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.Length;
+import dev.jetting.units.MassFlow;
+import dev.jetting.units.PremixRatio;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.Probability;
+import dev.jetting.units.Quantity;
+import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Temperature;
+import dev.jetting.units.number.Decimals;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/** The quantities that measures are numbers of: how a threshold is read, and how one is shown. */
+@SuppressWarnings("ImmutableEnumChecker") // its functions have no state
+enum Dimension {
+  JET_BORE(JetBore.class, "mm", 2, JetBore::millimetres),
+  DIAMETER(Diameter.class, "mm", 3, Diameter::millimetres),
+  LENGTH(Length.class, "mm", 2, Length::millimetres),
+  CUTAWAY(Cutaway.class, "mm", 2, Cutaway::millimetres),
+  AREA(Area.class, "mm²", 2, Area::squareMillimetres),
+  TURNS(ScrewTurns.class, "turns", 2, ScrewTurns::turns),
+  DISPLACEMENT(Displacement.class, "cm³", 0, Displacement::cubicCentimetres),
+  SPEED(EngineSpeed.class, "rpm", 0, EngineSpeed::rpm),
+  LAMBDA(Lambda.class, "1", 2, Lambda::value),
+  AIR_FUEL_RATIO(AirFuelRatio.class, "1", 2, AirFuelRatio::value),
+  RISK(Probability.class, "1", 3, Probability::value),
+  PRESSURE(Pressure.class, "Pa", 0, Pressure::pascals),
+  TEMPERATURE(Temperature.class, "K", 1, Temperature::kelvin),
+  HUMIDITY(RelativeHumidity.class, "1", 2, RelativeHumidity::share),
+  DENSITY(Density.class, "kg/m³", 3, Density::kilogramsPerCubicMetre),
+  VISCOSITY(DynamicViscosity.class, "mPa·s", 3, DynamicViscosity::millipascalSeconds),
+  OIL(PremixRatio.class, "1", 3, PremixRatio::oilShareOfPetrol),
+  MASS_FLOW(MassFlow.class, "g/s", 3, MassFlow::gramsPerSecond),
+  GROOVES("grooves", "groove", 0, "a number"),
+  COUNT("count", "1", 0, "a number"),
+  SHARE("share", "1", 3, "a decimal number, alone or with %"),
+  RATIO("ratio", "1", 3, "a decimal number, alone or with %");
+
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,15}(\\.[0-9]{1,15})?");
+  private static final Pattern PERCENT = Pattern.compile(" ?%$");
+
+  private final @Nullable Class<?> type;
+  private final String allowed;
+  private final String unit;
+  private final int decimals;
+  private final ToDoubleFunction<String> reader;
+
+  <Q extends Quantity<Q>> Dimension(
+      Class<Q> type, String unit, int decimals, ToDoubleFunction<Q> number) {
+    this.type = type;
+    this.allowed = Quantities.allowed(type);
+    this.unit = unit;
+    this.decimals = decimals;
+    this.reader = text -> number.applyAsDouble(Quantities.parse(type, text));
+  }
+
+  Dimension(String quantity, String unit, int decimals, String form) {
+    this.type = null;
+    this.allowed = quantity + ", " + form;
+    this.unit = unit;
+    this.decimals = decimals;
+    this.reader = text -> bare(quantity, text, form);
+  }
+
+  private static double bare(String quantity, String text, String form) {
+    boolean percent = form.endsWith("%") && text.endsWith("%");
+    String number = percent ? PERCENT.matcher(text).replaceFirst("") : text;
+    if (!NUMBER.matcher(number).matches()) {
+      throw new IllegalArgumentException(
+          quantity + " " + Quote.quoted(text) + " cannot be read: allowed " + form);
+    }
+    return Double.parseDouble(number) / (percent ? 100 : 1);
+  }
+
+  /** The type of the quantity; empty for a plain number. */
+  Optional<Class<?>> type() {
+    return Optional.ofNullable(type);
+  }
+
+  /** The quantity and how it is written, for people. */
+  String allowed() {
+    return allowed;
+  }
+
+  String unit() {
+    return unit;
+  }
+
+  /**
+   * The number that a text states.
+   *
+   * @throws IllegalArgumentException if it states none of this dimension
+   */
+  double read(String text) {
+    return reader.applyAsDouble(text);
+  }
+
+  Measure measure(double number) {
+    return new Measure(number, unit);
+  }
+
+  /** The number as a message shows it. */
+  String shown(double number) {
+    return switch (this) {
+      case RISK, SHARE, HUMIDITY, OIL -> Decimals.fixed(number * 100, 1) + " %";
+      case TEMPERATURE -> Decimals.fixed(number - 273.15, decimals) + " °C";
+      default -> Decimals.fixed(number, decimals) + (unit.equals("1") ? "" : " " + unit);
+    };
+  }
+
+  /** Why numbers of two dimensions cannot be held against each other; empty if they can. */
+  Optional<String> differsFrom(Dimension other) {
+    boolean alike = this == other || (unit.equals(other.unit) && !unit.equals("1"));
+    return alike
+        ? Optional.empty()
+        : Optional.of(unit.equals("1") ? allowed : "a measure in " + unit);
+  }
+}

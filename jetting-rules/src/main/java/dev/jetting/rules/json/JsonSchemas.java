@@ -1,0 +1,44 @@
+package dev.jetting.rules.json;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Objects;
+
+/**
+ * The published JSON Schemas (2020-12) of the documents of this package, for editors and for
+ * programs in other languages. They stand beside this class as {@code setup-sheet.schema.json},
+ * {@code report.schema.json} and {@code rule-file.schema.json}.
+ *
+ * <p>Whatever a reader of this package accepts, its schema accepts. The readers refuse more: fields
+ * that stand twice, quantities out of range, parts that do not fit each other.
+ */
+public final class JsonSchemas {
+
+  private JsonSchemas() {}
+
+  /** {@return the schema of what {@link SheetJson} reads and writes, as a text} */
+  public static String setupSheet() {
+    return text("setup-sheet.schema.json");
+  }
+
+  /** {@return the schema of what {@link ReportJson} reads and writes, as a text} */
+  public static String report() {
+    return text("report.schema.json");
+  }
+
+  /** {@return the schema of what {@link RuleFile} reads and writes, as a text} */
+  public static String ruleFile() {
+    return text("rule-file.schema.json");
+  }
+
+  private static String text(String name) {
+    try (InputStream in =
+        Objects.requireNonNull(JsonSchemas.class.getResourceAsStream(name), name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // a resource of the library's own jar
+    }
+  }
+}

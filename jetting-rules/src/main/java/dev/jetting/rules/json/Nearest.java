@@ -1,0 +1,48 @@
+package dev.jetting.rules.json;
+
+import static java.util.Comparator.comparing;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+
+/** Finds what somebody may have meant. */
+final class Nearest {
+
+  private Nearest() {}
+
+  /** Words for the end of a message: the known name that was probably meant, or none. */
+  static String hint(String name, Collection<String> known) {
+    int tolerated = 1 + name.length() / 4;
+    return of(name, known, 1).stream()
+        .filter(k -> distance(name, k) <= tolerated)
+        .map(k -> ", perhaps \"" + k + '"')
+        .findFirst()
+        .orElse("");
+  }
+
+  /** The known names nearest to one, the nearest first. */
+  static List<String> of(String name, Collection<String> known, int most) {
+    return known.stream().sorted(comparing(k -> distance(name, k))).limit(most).toList();
+  }
+
+  /** Letters to put in, take out or change to get from one name to the other (Levenshtein 1966). */
+  private static int distance(String a, String b) {
+    String from = a.toLowerCase(Locale.ROOT);
+    String to = b.toLowerCase(Locale.ROOT);
+    int[] row = new int[to.length() + 1];
+    for (int j = 0; j < row.length; j++) {
+      row[j] = j;
+    }
+    for (int i = 1; i <= from.length(); i++) {
+      int diagonal = row[0];
+      row[0] = i;
+      for (int j = 1; j < row.length; j++) {
+        int changed = diagonal + (from.charAt(i - 1) == to.charAt(j - 1) ? 0 : 1);
+        diagonal = row[j];
+        row[j] = Math.min(changed, 1 + Math.min(row[j], row[j - 1]));
+      }
+    }
+    return row[to.length()];
+  }
+}

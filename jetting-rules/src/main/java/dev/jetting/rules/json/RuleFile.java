@@ -1,0 +1,172 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.rules.Rule;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Reader;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Rules that somebody wrote without Java, as a JSON document. They stand in a rulebook beside rules
+ * written in Java ({@code rulebook.with(file.rules())}) and obey the same laws.
+ *
+ * <pre>{@code
+ * {
+ *   "format": "jetting rule file",
+ *   "schemaVersion": 1,
+ *   "name": "bench rules",
+ *   "version": "1",
+ *   "rules": [
+ *     {
+ *       "id": "kit-main-jet",
+ *       "title": "Main jet too big for the kit",
+ *       "rationale": "The kit was tried with main jets up to 1.30 mm.",
+ *       "severity": "warning",
+ *       "when": {"measure": "setting.carburettor.id", "is": "slide-30"},
+ *       "require": {"measure": "setting.mainJet", "atMost": "1.30 mm"},
+ *       "message": "The main jet of {measured} is bigger than {limit}.",
+ *       "remedy": "Fit the main jet of the kit's sheet."
+ *     }
+ *   ]
+ * }
+ * }</pre>
+ *
+ * <p>Every field must be there, once, and none may be null, but for those said here to be optional.
+ * A rule has {@code id}, {@code title}, {@code rationale}, {@code severity}, {@code require},
+ * {@code message} and {@code remedy}, and optionally
+ *
+ * <ul>
+ *   <li>{@code formerIds}: ids that it had before;
+ *   <li>{@code band}: the throttle band that it sees, such as {@code {"from": "1/8", "to": "1/2"}};
+ *       the whole range unless given;
+ *   <li>{@code when}: the condition without which it is not applicable;
+ *   <li>{@code subject}: the path of the part it is about; the measure that failed unless given.
+ * </ul>
+ *
+ * <p>A condition is an object with one of {@code all} and {@code any} (lists of conditions), {@code
+ * not} (a condition) and {@code measure}, the name of something in the assessed setting; the
+ * schema, {@link JsonSchemas#ruleFile()}, tells the names. With a measure stand
+ *
+ * <ul>
+ *   <li>{@code atMost}, {@code atLeast} or both, limit included: a quantity with its unit, such as
+ *       {@code "1.30 mm"}, or another measure of the same quantity, {@code {"measure":
+ *       "setting.pilotJet", "times": 2.5}}; a measure without a unit takes a number or a
+ *       percentage;
+ *   <li>{@code is} or {@code oneOf}, if it is a text;
+ *   <li>{@code take} ({@code "lowest"}, {@code "highest"} or {@code "mean"}), and optionally {@code
+ *       within}, a band inside the rule's own, if it has a number at each throttle opening.
+ * </ul>
+ *
+ * <p>What a setting does not tell, such as the effective area of an open mouth, leaves a rule not
+ * evaluated, with the name of the measure, unless another condition decides. A band within which no
+ * opening was assessed does the same.
+ *
+ * <p>{@code message} and {@code remedy} may show {@code {measured}}, {@code {limit}}, {@code
+ * {measure}} and {@code {throttle}}; there is no other expression in them. Where all conditions
+ * must hold, each that does not makes a finding; where any would do, the one nearest to it.
+ *
+ * <p>Limits: 1 000 000 characters, nested 40 deep; 200 rules; 100 conditions a rule, nested 8 deep;
+ * 50 former ids, and texts of {@code oneOf}; texts of one line and 1000 characters; names of 200,
+ * numbers of 100 and ids of 60 characters.
+ *
+ * <p>Immutable. Two are equal if they say the same. Not for rules that need arithmetic of their
+ * own; those are written in Java.
+ */
+public final class RuleFile {
+
+  private static final Codec<RuleFile> CODEC =
+      new Codec<>(
+          RuleFile.class,
+          JettingModule.ofRuleFiles(),
+          RuleFileForm.HEADER,
+          new Limits(1_000_000, 40));
+
+  private final RuleFileForm form;
+  private final List<Rule> rules;
+
+  RuleFile(RuleFileForm form, List<Rule> rules) {
+    this.form = form;
+    this.rules = List.copyOf(rules);
+  }
+
+  /**
+   * Reads a rule file.
+   *
+   * @param json the document; not null
+   * @return the file
+   * @throws JsonInputException if the document is no rule file
+   */
+  public static RuleFile read(String json) {
+    return CODEC.read(Objects.requireNonNull(json, "json"));
+  }
+
+  /**
+   * Reads a rule file.
+   *
+   * @param json the document, which is read to its end or the limit and not closed; a byte order
+   *     mark is skipped; not null
+   * @return the file
+   * @throws JsonInputException if the document is no rule file
+   * @throws IOException if the reader fails
+   */
+  public static RuleFile read(Reader json) throws IOException {
+    return CODEC.read(Objects.requireNonNull(json, "json"));
+  }
+
+  /**
+   * Reads a rule file.
+   *
+   * @param json the document in UTF-8, which is read to its end or the limit and not closed; a byte
+   *     order mark is skipped; not null
+   * @return the file
+   * @throws JsonInputException if the document is no rule file
+   * @throws IOException if the stream fails
+   */
+  public static RuleFile read(InputStream json) throws IOException {
+    return CODEC.read(Objects.requireNonNull(json, "json"));
+  }
+
+  /** {@return the name of the file, as it says itself} */
+  public String name() {
+    return form.name();
+  }
+
+  /** {@return its version} */
+  public String version() {
+    return form.version();
+  }
+
+  /** {@return its rules in the order they were written; each id, former ids included, once} */
+  public List<Rule> rules() {
+    return rules;
+  }
+
+  /**
+   * {@return the file as a document, lines ended by {@code \n}; the same for equal files, and read
+   * back to an equal one}
+   */
+  public String toJson() {
+    return CODEC.write(this);
+  }
+
+  RuleFileForm form() {
+    return form;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof RuleFile that && form.equals(that.form);
+  }
+
+  @Override
+  public int hashCode() {
+    return form.hashCode();
+  }
+
+  /** {@return name and version} */
+  @Override
+  public String toString() {
+    return name() + " " + version();
+  }
+}

@@ -1,0 +1,17 @@
+package dev.jetting.rules.json;
+
+import com.google.common.collect.ImmutableMap;
+import java.util.List;
+import java.util.Map;
+
+/** A rule file in JSON. */
+record RuleFileForm(
+    String format, int schemaVersion, String name, String version, List<RuleForm> rules) {
+
+  static final String FORMAT = "jetting rule file";
+  static final int VERSION = 1;
+
+  /** The fields that tell a rule file from other documents, as they are written. */
+  static final Map<String, String> HEADER =
+      ImmutableMap.of("format", '"' + FORMAT + '"', "schemaVersion", String.valueOf(VERSION));
+}

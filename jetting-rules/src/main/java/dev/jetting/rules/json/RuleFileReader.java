@@ -1,0 +1,295 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.json.Condition.Bound;
+import dev.jetting.rules.json.Condition.Limit;
+import dev.jetting.rules.json.Condition.Source;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/** From what a rule file says to its rules; every refusal names the place. */
+final class RuleFileReader {
+
+  static final int MOST_RULES = 200;
+  static final int MOST_CONDITIONS = 100;
+  static final int DEEPEST = 8;
+  static final int MOST_TEXTS = 50;
+  static final int LONGEST_TEXT = 1000;
+  static final double GREATEST_FACTOR = 1000;
+
+  private static final Pattern ONE_LINE = Pattern.compile("[^\\p{Cntrl}\\u2028\\u2029]*");
+  private static final Pattern SUBJECT = Pattern.compile("[A-Za-z]+(\\.[A-Za-z]+){0,9}");
+
+  private RuleFileReader() {}
+
+  static RuleFile read(RuleFileForm form) {
+    line(Path.ROOT.child("name"), form.name());
+    line(Path.ROOT.child("version"), form.version());
+    Path path = Path.ROOT.child("rules");
+    size(path, form.rules(), MOST_RULES, "rules");
+    Set<String> taken = new HashSet<>();
+    List<Rule> rules = new ArrayList<>();
+    for (int i = 0; i < form.rules().size(); i++) {
+      rules.add(rule(path.child(i), form.rules().get(i), taken));
+    }
+    return new RuleFile(form, rules);
+  }
+
+  private static Rule rule(Path path, RuleForm form, Set<String> taken) {
+    Rule.Draft draft = at(path.child("id"), () -> Rule.named(form.id()));
+    once(path.child("id"), form.id(), taken);
+    Path former = path.child("formerIds");
+    List<String> formerIds = form.formerIds().orElse(List.of());
+    if (form.formerIds().isPresent()) {
+      size(former, formerIds, MOST_TEXTS, "ids");
+    }
+    for (int i = 0; i < formerIds.size(); i++) {
+      Rule.Draft known = draft;
+      String id = formerIds.get(i);
+      draft = at(former.child(i), () -> known.formerly(id));
+      once(former.child(i), id, taken);
+    }
+    line(path.child("title"), form.title());
+    line(path.child("rationale"), form.rationale());
+    line(path.child("message"), form.message());
+    line(path.child("remedy"), form.remedy());
+    form.subject().ifPresent(subject -> subject(path.child("subject"), subject));
+    ThrottleBand band = form.band().orElse(ThrottleBand.WHOLE);
+    Conditions conditions = new Conditions(band);
+    FileRule judge =
+        new FileRule(
+            form.when().map(when -> conditions.read(path.child("when"), when, 1)),
+            conditions.read(path.child("require"), form.require(), 1),
+            at(path.child("message"), () -> new Template(form.message())),
+            at(path.child("remedy"), () -> new Template(form.remedy())),
+            form.subject());
+    return draft
+        .title(form.title())
+        .rationale(form.rationale())
+        .severity(form.severity())
+        .within(band)
+        .judging(judge::judge);
+  }
+
+  private static void once(Path path, String id, Set<String> taken) {
+    if (!taken.add(id)) {
+      throw new Misplaced(path, "rule id " + Quote.quoted(id) + " twice", "each id once");
+    }
+  }
+
+  private static void subject(Path path, String subject) {
+    if (!SUBJECT.matcher(subject).matches()) {
+      throw new Misplaced(
+          path,
+          "subject " + Quote.quoted(subject),
+          "a path of names joined by dots, as in setting.needleJet");
+    }
+  }
+
+  private static void line(Path path, String text) {
+    boolean good =
+        !text.isBlank() && text.length() <= LONGEST_TEXT && ONE_LINE.matcher(text).matches();
+    if (!good) {
+      throw new Misplaced(
+          path, Quote.quoted(text), "one line of 1 to " + LONGEST_TEXT + " characters");
+    }
+  }
+
+  private static void size(Path path, List<?> list, int most, String what) {
+    if (list.isEmpty() || list.size() > most) {
+      throw new Misplaced(path, list.size() + " " + what, "1 to " + most);
+    }
+  }
+
+  private static <T> T at(Path path, Supplier<T> made) {
+    try {
+      return made.get();
+    } catch (Misplaced e) {
+      throw e;
+    } catch (IllegalArgumentException e) {
+      throw new Misplaced(path, e);
+    }
+  }
+
+  /** Reads the conditions of one rule and counts them. */
+  private static final class Conditions {
+    private final ThrottleBand band;
+    private int count;
+
+    Conditions(ThrottleBand band) {
+      this.band = band;
+    }
+
+    Condition read(Path path, ConditionForm form, int depth) {
+      if (depth > DEEPEST) {
+        throw new Misplaced(path, "condition nested " + depth + " deep", "at most " + DEEPEST);
+      }
+      if (++count > MOST_CONDITIONS) {
+        throw new Misplaced(path, "condition " + count + " of one rule", "1 to " + MOST_CONDITIONS);
+      }
+      checkKind(path, form);
+      if (form.all().isPresent()) {
+        return new Condition.All(each(path.child("all"), form.all().get(), depth));
+      }
+      if (form.any().isPresent()) {
+        return new Condition.Any(each(path.child("any"), form.any().get(), depth));
+      }
+      return form.not().isPresent()
+          ? new Condition.Not(read(path.child("not"), form.not().get(), depth + 1))
+          : onMeasure(path, form);
+    }
+
+    private List<Condition> each(Path path, List<ConditionForm> forms, int depth) {
+      size(path, forms, MOST_CONDITIONS, "conditions");
+      List<Condition> each = new ArrayList<>();
+      for (int i = 0; i < forms.size(); i++) {
+        each.add(read(path.child(i), forms.get(i), depth + 1));
+      }
+      return List.copyOf(each);
+    }
+
+    private static void checkKind(Path path, ConditionForm form) {
+      long kinds =
+          Stream.of(form.all(), form.any(), form.not(), form.measure())
+              .filter(Optional::isPresent)
+              .count();
+      if (kinds != 1) {
+        throw new Misplaced(
+            path,
+            "condition with " + (kinds == 0 ? "none" : "several") + " of all, any, not, measure",
+            "one of them");
+      }
+      boolean more =
+          Stream.of(
+                  form.take(),
+                  form.within(),
+                  form.atMost(),
+                  form.atLeast(),
+                  form.is(),
+                  form.oneOf())
+              .anyMatch(Optional::isPresent);
+      if (form.measure().isEmpty() && more) {
+        throw new Misplaced(
+            path,
+            "condition of other conditions with more",
+            "take, within, atMost, atLeast, is and oneOf beside measure alone");
+      }
+    }
+
+    private Condition onMeasure(Path path, ConditionForm form) {
+      String name = form.measure().orElseThrow();
+      Gauge gauge = gauge(path.child("measure"), name);
+      return gauge instanceof Gauge.Word word
+          ? onText(path, form, word)
+          : onNumber(path, form, (Gauge.Numeric) gauge);
+    }
+
+    private static Condition onText(Path path, ConditionForm form, Gauge.Word word) {
+      boolean numeric =
+          Stream.of(form.take(), form.within(), form.atMost(), form.atLeast())
+              .anyMatch(Optional::isPresent);
+      if (numeric || form.is().isPresent() == form.oneOf().isPresent()) {
+        throw new Misplaced(
+            path, "condition on " + word.name() + ", which is a text", "one of is and oneOf");
+      }
+      List<String> texts = form.oneOf().orElseGet(() -> List.of(form.is().orElseThrow()));
+      size(path.child("oneOf"), texts, MOST_TEXTS, "texts");
+      for (int i = 0; i < texts.size(); i++) {
+        line(form.is().isPresent() ? path.child("is") : path.child("oneOf").child(i), texts.get(i));
+      }
+      return new Condition.OneOf(word, List.copyOf(texts));
+    }
+
+    private Condition onNumber(Path path, ConditionForm form, Gauge.Numeric gauge) {
+      if (form.is().isPresent() || form.oneOf().isPresent()) {
+        throw new Misplaced(
+            path, "condition on " + gauge.name() + ", which is a number", "atMost and atLeast");
+      }
+      Source source = source(path, gauge, form.take(), form.within());
+      List<Condition> bounds = new ArrayList<>();
+      form.atMost().ifPresent(t -> bounds.add(bound(path.child("atMost"), source, true, t)));
+      form.atLeast().ifPresent(t -> bounds.add(bound(path.child("atLeast"), source, false, t)));
+      if (bounds.isEmpty()) {
+        throw new Misplaced(path, "condition without a limit", "atMost, atLeast or both");
+      }
+      return bounds.size() == 1 ? bounds.get(0) : new Condition.All(List.copyOf(bounds));
+    }
+
+    private Bound bound(Path path, Source source, boolean most, Threshold threshold) {
+      Limit limit =
+          threshold instanceof Threshold.Stated stated
+              ? at(path, () -> fixed(source, stated))
+              : scaled(path, source, ((Threshold.Against) threshold).other());
+      return new Bound(source, most, limit);
+    }
+
+    private static Limit fixed(Source source, Threshold.Stated stated) {
+      return new Condition.Fixed(source.gauge().dimension().read(stated.text()));
+    }
+
+    private Limit scaled(Path path, Source source, Threshold.OtherMeasure other) {
+      Path named = path.child("measure");
+      if (!(gauge(named, other.measure()) instanceof Gauge.Numeric gauge)) {
+        throw new Misplaced(named, other.measure() + " is a text", "a measure that is a number");
+      }
+      source
+          .gauge()
+          .dimension()
+          .differsFrom(gauge.dimension())
+          .ifPresent(
+              allowed -> {
+                throw new Misplaced(
+                    named,
+                    source.gauge().name() + " held against " + gauge.name(),
+                    "a measure of the same quantity: " + allowed);
+              });
+      double times = other.times().orElse(1.0);
+      if (!(times > 0 && times <= GREATEST_FACTOR)) {
+        throw new Misplaced(path.child("times"), "factor", "more than 0 and at most 1000");
+      }
+      return new Condition.Scaled(source(path, gauge, other.take(), other.within()), times);
+    }
+
+    private Source source(
+        Path path, Gauge.Numeric gauge, Optional<Take> take, Optional<ThrottleBand> within) {
+      if (gauge instanceof Gauge.Swept && take.isEmpty()) {
+        throw new Misplaced(
+            path.child("take"),
+            gauge.name() + " has a number at each throttle opening",
+            String.join(", ", Enums.names(Take.class)));
+      }
+      if (gauge instanceof Gauge.Plain && (take.isPresent() || within.isPresent())) {
+        throw new Misplaced(
+            path, "take or within on " + gauge.name() + ", which is one number", "neither of them");
+      }
+      within
+          .filter(inner -> !(band.contains(inner.from()) && band.contains(inner.to())))
+          .ifPresent(
+              inner -> {
+                throw new Misplaced(
+                    path.child("within"),
+                    "band beyond the rule's own, which is all that it sees",
+                    "from " + band.from() + " to " + band.to());
+              });
+      return new Source(gauge, take.orElse(Take.HIGHEST), within.orElse(ThrottleBand.WHOLE));
+    }
+
+    private static Gauge gauge(Path path, String name) {
+      return Gauges.named(name)
+          .orElseThrow(
+              () ->
+                  new Misplaced(
+                      path,
+                      "unknown measure " + Quote.quoted(name) + Nearest.hint(name, Gauges.names()),
+                      "the measures of the schema, such as "
+                          + String.join(", ", Nearest.of(name, Gauges.names(), 4))));
+    }
+  }
+}

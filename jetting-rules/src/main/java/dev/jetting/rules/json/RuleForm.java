@@ -1,0 +1,20 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.rules.Severity;
+import dev.jetting.rules.ThrottleBand;
+import java.util.List;
+import java.util.Optional;
+
+/** A rule in JSON. */
+record RuleForm(
+    String id,
+    Optional<List<String>> formerIds,
+    String title,
+    String rationale,
+    Severity severity,
+    Optional<ThrottleBand> band,
+    Optional<ConditionForm> when,
+    ConditionForm require,
+    String message,
+    String remedy,
+    Optional<String> subject) {}

@@ -1,0 +1,45 @@
+package dev.jetting.rules.json;
+
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A text of a rule file that may show values of a finding. */
+record Template(String text) {
+
+  static final List<String> NAMES = List.of("limit", "measure", "measured", "throttle");
+
+  private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}|[{}]");
+
+  /**
+   * Checks the placeholders.
+   *
+   * @throws IllegalArgumentException if one is unknown, or a brace stands alone
+   */
+  Template {
+    PLACEHOLDER
+        .matcher(text)
+        .results()
+        .filter(match -> match.group(1) == null || !NAMES.contains(match.group(1)))
+        .findFirst()
+        .ifPresent(match -> refuse(match.group()));
+  }
+
+  private static void refuse(String placeholder) {
+    String name = placeholder.replaceAll("[{}]", "");
+    throw new IllegalArgumentException(
+        "placeholder "
+            + Quote.quoted(placeholder)
+            + Nearest.hint(name, NAMES)
+            + ": allowed {"
+            + String.join("}, {", NAMES)
+            + "} and no other braces");
+  }
+
+  String filled(Map<String, String> values) {
+    return PLACEHOLDER
+        .matcher(text)
+        .replaceAll(match -> Matcher.quoteReplacement(values.getOrDefault(match.group(1), "")));
+  }
+}

@@ -1,0 +1,66 @@
+package dev.jetting.rules.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/** What holds of a reader on any bytes: it reads, or refuses in one line that names a place. */
+final class Fuzzed {
+
+  /** A reader of documents from a stream. */
+  interface DocumentReader<T> {
+    T read(InputStream in) throws IOException;
+  }
+
+  private Fuzzed() {}
+
+  /** What is written of what was read reads back to an equal value. */
+  static <T> void read(byte[] json, DocumentReader<T> reader, Function<T, String> writer) {
+    T value;
+    try {
+      value = read(reader, json);
+    } catch (JsonInputException e) {
+      assertThat(e.getMessage()).startsWith("$").doesNotContainPattern("\\R").hasSizeLessThan(1000);
+      assertThat(e.line()).isPositive();
+      assertThat(e.column()).isPositive();
+      return;
+    }
+    assertThat(read(reader, bytes(writer.apply(value)))).isEqualTo(value);
+  }
+
+  private static <T> T read(DocumentReader<T> reader, byte[] json) {
+    try {
+      return reader.read(new ByteArrayInputStream(json));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // bytes in memory have no I/O to fail
+    }
+  }
+
+  /** Documents to start from, and documents made to hurt. */
+  static Stream<byte[]> seeds(String... names) {
+    return Stream.concat(
+            Stream.of(names).map(Documents::read),
+            Stream.of(
+                "",
+                "\ufeff{}",
+                "[".repeat(100_000),
+                "{\"a\":".repeat(100_000),
+                "{\"format\":1,\"format\":2}",
+                "{\"a\":" + "9".repeat(100_000) + "}",
+                "{\"a\":1e" + "9".repeat(99) + "}",
+                "{\"" + "n".repeat(100_000) + "\":1}",
+                "{\"a\":\"" + "\\u0000".repeat(100_000),
+                " ".repeat(1_000_001)))
+        .map(Fuzzed::bytes);
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}

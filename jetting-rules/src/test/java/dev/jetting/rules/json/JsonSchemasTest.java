@@ -1,0 +1,132 @@
+package dev.jetting.rules.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.rules.Report;
+import dev.jetting.rules.SetupSheet;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** The published schemas against the readers, by a validator from outside. */
+class JsonSchemasTest {
+
+  private static final Path DEMO =
+      Path.of("../examples/quickstart/src/main/resources/dev/jetting/examples/quickstart");
+
+  static Stream<Path> demoSheets() throws IOException {
+    try (Stream<Path> files = Files.list(DEMO)) {
+      return files.filter(f -> f.toString().endsWith(".json")).sorted().toList().stream();
+    }
+  }
+
+  @Test
+  void schemas_areMadeFromTheCode() {
+    Documents.assertIsPublished(
+        "setup-sheet.schema.json",
+        SchemaWriter.of(
+            "setup-sheet", "A jetting setup sheet", SetupSheet.class, SheetForm.HEADER));
+    Documents.assertIsPublished(
+        "report.schema.json",
+        SchemaWriter.of("report", "A jetting report", Report.class, Map.of("schemaVersion", "1")));
+    Documents.assertIsPublished(
+        "rule-file.schema.json",
+        SchemaWriter.of("rule-file", "A jetting rule file", RuleFile.class, RuleFileForm.HEADER));
+  }
+
+  @Test
+  void schemas_areSchemasThemselves() {
+    assertThat(Validators.complaintsOfSchema(JsonSchemas.setupSheet())).isEmpty();
+    assertThat(Validators.complaintsOfSchema(JsonSchemas.report())).isEmpty();
+    assertThat(Validators.complaintsOfSchema(JsonSchemas.ruleFile())).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("demoSheets")
+  void demoSheet_isValid_andSoIsWhatIsWrittenOfIt(Path file) throws IOException {
+    String sheet = Files.readString(file);
+
+    assertThat(Validators.SHEET.complaints(sheet)).isEmpty();
+    assertThat(Validators.SHEET.complaints(SheetJson.write(SheetJson.read(sheet)))).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"example-sheet.json", "bare-sheet.json", "example-sheet.golden.json"})
+  void exampleSheet_isValid(String name) {
+    assertThat(Validators.SHEET.complaints(Documents.read(name))).isEmpty();
+  }
+
+  @Test
+  void goldenReport_isValid() {
+    assertThat(Validators.REPORT.complaints(Documents.read("report.golden.json"))).isEmpty();
+  }
+
+  @Test
+  void exampleRuleFile_isValid_andSoIsWhatIsWrittenOfIt() {
+    String file = Documents.read("example-rules.json");
+
+    assertThat(Validators.RULE_FILE.complaints(file)).isEmpty();
+    assertThat(Validators.RULE_FILE.complaints(RuleFile.read(file).toJson())).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiterString = "=>",
+      textBlock =
+          """
+          "format": "jetting setup sheet" => "format": "sheet"
+          "schemaVersion": 1 => "schemaVersion": 2
+          "title": => "titel":
+          "cutaway": => "cutAway":
+          "clip": "2 of 5 from top", => ''
+          "mainJet": "1.28 mm" => "mainJet": null
+          "mainJet": "1.28 mm" => "mainJet": 1.28
+          "mainJet": "1.28 mm" => "mainJet": "1.28"
+          "mainJet": "1.28 mm" => "mainJet": "1.28 °C"
+          "mainJet": "1.28 mm" => "mainJet": {"value": 1.28}
+          "grooves": 5 => "grooves": 5.5
+          "rate": 0.02 => "rate": "0.02"
+          "screwKind": "mixture" => "screwKind": "fuel"
+          "induction": "mild" => "induction": "wild"
+          "altitude": "350 m" => "altitude": "350 m", "pressure": "1000 hPa"
+          "altitude": "350 m", => ''
+          , "premix": "50:1" => ''
+          "premix": "50:1" => "premix": "50"
+          """)
+  void brokenSheet_isInvalid(String piece, String spoilt) {
+    String sheet = Documents.edited("example-sheet.json", piece, spoilt == null ? "" : spoilt);
+
+    assertThat(Validators.SHEET.complaints(sheet)).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiterString = "=>",
+      textBlock =
+          """
+          "schemaVersion" : 1 => "schemaVersion" : 2
+          "status" : "failed" => "status" : "lost"
+          "severity" : "danger" => "severity" : "grave"
+          "meanRisk" : 0.125 => "meanRisk" : null
+          """)
+  void brokenReport_isInvalid(String piece, String spoilt) {
+    String report =
+        Documents.edited("report.golden.json", piece.replace(" :", ":"), spoilt.replace(" :", ":"));
+
+    assertThat(Validators.REPORT.complaints(report)).isNotEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("dev.jetting.rules.json.BadRuleFileTest#broken")
+  void brokenRuleFile_isInvalid(String piece, String spoilt) {
+    String file = Documents.edited("example-rules.json", piece, spoilt);
+
+    assertThat(Validators.RULE_FILE.complaints(file)).isNotEmpty();
+  }
+}
