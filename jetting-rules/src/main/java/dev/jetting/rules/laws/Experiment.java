@@ -1,26 +1,30 @@
 package dev.jetting.rules.laws;
 
+import com.google.common.base.Suppliers;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import java.util.Objects;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
+import java.util.function.Supplier;
 
 /**
  * A candidate on a trial: what the check of a law looks at. Assesses the sheet once, before and
- * after the change. For one thread at a time.
+ * after the change.
  */
 public final class Experiment {
 
   private final Candidate candidate;
   private final Trial trial;
-  private @Nullable AssessedSetting before;
-  private @Nullable AssessedSetting after;
-  private boolean changed;
+  private final Supplier<AssessedSetting> before;
+  private final Supplier<Optional<AssessedSetting>> after;
 
   Experiment(Candidate candidate, Trial trial) {
     this.candidate = Objects.requireNonNull(candidate, "candidate");
     this.trial = Objects.requireNonNull(trial, "trial");
+    before = Suppliers.memoize(() -> assessed(trial.sheet()));
+    after =
+        Suppliers.memoize(
+            () -> trial.change().flatMap(change -> change.on(trial.sheet())).map(this::assessed));
   }
 
   /** {@return the candidate} */
@@ -35,24 +39,12 @@ public final class Experiment {
 
   /** {@return the trial's sheet, assessed} */
   public AssessedSetting before() {
-    if (before == null) {
-      before = assessed(trial.sheet());
-    }
-    return before;
+    return before.get();
   }
 
   /** {@return the sheet after the change, assessed; empty without a change that can be done} */
   public Optional<AssessedSetting> after() {
-    if (!changed) {
-      after =
-          trial
-              .change()
-              .flatMap(change -> change.on(trial.sheet()))
-              .map(this::assessed)
-              .orElse(null);
-      changed = true;
-    }
-    return Optional.ofNullable(after);
+    return after.get();
   }
 
   /** {@return the trial's sheet, assessed anew} */
