@@ -342,7 +342,11 @@ public final class SheetArbitraries {
             Arbitraries.oneOf(profiles, Arbitraries.just(RidingProfile.assumedRoad())),
             airs(),
             airs())
-        .as(Riding::new);
+        .as(
+            (accepted, profile, one, other) ->
+                one.density().isLessThan(other.density())
+                    ? new Riding(accepted, profile, other, one)
+                    : new Riding(accepted, profile, one, other));
   }
 
   /** {@return parts at hand, a few of each or none} */
