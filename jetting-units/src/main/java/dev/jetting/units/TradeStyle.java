@@ -259,6 +259,7 @@ public final class TradeStyle {
    *     where four decimals do not tell them apart; the limit's own text if they are equal
    */
   public static String probability(Probability probability, Probability limit) {
+    Objects.requireNonNull(limit, "limit");
     String shown = probability(probability);
     String of = probability(limit);
     int order = probability.compareTo(limit);
