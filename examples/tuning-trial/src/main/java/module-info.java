@@ -7,6 +7,8 @@ module dev.jetting.examples.tuningtrial {
   requires com.fasterxml.jackson.databind;
   requires dev.jetting.rules;
   requires hipparchus.core;
-  requires hipparchus.stat;
   requires static org.jspecify;
+
+  opens dev.jetting.examples.tuningtrial to
+      com.fasterxml.jackson.databind;
 }

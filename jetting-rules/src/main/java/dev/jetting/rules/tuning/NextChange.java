@@ -1,5 +1,7 @@
 package dev.jetting.rules.tuning;
 
+import static java.util.Comparator.comparingDouble;
+
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Setting;
@@ -7,6 +9,7 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.tuning.Alternatives.Alternative;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -99,58 +102,69 @@ public record NextChange(
   }
 
   private static Optional<NextChange> safer(Scales scales, List<Alternative> others) {
-    Setting now = scales.setting();
-    double excess = scales.excess(now, Double.MAX_VALUE).orElseThrow();
-    double distance = Double.MAX_VALUE;
-    Alternative best = null;
+    double now = scales.excess(scales.setting(), Double.MAX_VALUE).orElseThrow();
+    Optional<Weighed> best = Optional.empty();
     for (Alternative other : others) {
-      OptionalDouble otherExcess = scales.excess(other.setting(), excess);
-      if (otherExcess.isEmpty()) {
+      double most = best.map(Weighed::excess).orElse(now);
+      OptionalDouble excess = scales.excess(other.setting(), most);
+      if (excess.isEmpty() || excess.getAsDouble() >= now) {
         continue;
       }
-      boolean less = otherExcess.getAsDouble() < excess;
-      double most = less ? Double.MAX_VALUE : distance;
-      OptionalDouble otherDistance = scales.distance(other.setting(), most);
-      boolean asGood = best != null && otherDistance.isPresent();
-      if (less || (asGood && goesBefore(other, otherDistance.getAsDouble(), best, distance))) {
-        best = other;
-        excess = otherExcess.getAsDouble();
-        distance = otherDistance.orElseThrow();
+      boolean alike = best.isPresent() && excess.getAsDouble() == most;
+      double farthest = alike ? best.get().distance : Double.MAX_VALUE;
+      OptionalDouble distance = scales.distance(other.setting(), farthest);
+      if (distance.isPresent()) {
+        Weighed weighed = new Weighed(other, excess.getAsDouble(), distance.getAsDouble());
+        best = best.filter(weighed::comesAfter).or(() -> Optional.of(weighed));
       }
     }
-    String why =
-        excess == 0
-            ? "It brings the lean risk to what is accepted and stays nearest to what is needed."
-            : "It takes most off the lean risk; more changes must follow.";
-    return Optional.ofNullable(best).map(other -> change(scales, other, why));
+    return best.map(
+        found ->
+            change(
+                scales,
+                found.alternative,
+                found.excess == 0
+                    ? "It brings the lean risk to what is accepted and stays nearest to what is needed."
+                    : "It takes most off the lean risk; more changes must follow."));
   }
 
   private static Optional<NextChange> nearer(Scales scales, List<Alternative> others) {
-    Setting now = scales.setting();
-    double least = scales.distance(now, Double.MAX_VALUE).orElseThrow() - WORTH_CHANGING;
-    Alternative best = null;
+    double least =
+        scales.distance(scales.setting(), Double.MAX_VALUE).orElseThrow() - WORTH_CHANGING;
+    Optional<Weighed> best = Optional.empty();
     for (Alternative other : others) {
-      OptionalDouble distance = scales.distance(other.setting(), least);
-      if (distance.isEmpty()
-          || (best == null && distance.getAsDouble() >= least)
-          || (best != null && !goesBefore(other, distance.getAsDouble(), best, least))) {
+      double farthest = best.map(Weighed::distance).orElse(least);
+      OptionalDouble distance = scales.distance(other.setting(), farthest);
+      if (distance.isEmpty() || distance.getAsDouble() >= least) {
         continue;
       }
-      if (scales.leansAtMost(MOST_LEANING, other.setting())
+      Weighed weighed = new Weighed(other, 0, distance.getAsDouble());
+      if (best.filter(weighed::comesAfter).isEmpty()
+          && scales.leansAtMost(MOST_LEANING, other.setting())
           && scales.excess(other.setting(), 0).isPresent()) {
-        best = other;
-        least = distance.getAsDouble();
+        best = Optional.of(weighed);
       }
     }
-    String why = "It comes nearer to what the engine needs; the risk stays within what is accepted.";
-    return Optional.ofNullable(best).map(other -> change(scales, other, why));
+    return best.map(
+        found ->
+            change(
+                scales,
+                found.alternative,
+                "It comes nearer to what the engine needs; the risk stays within what is"
+                    + " accepted."));
   }
 
-  /** Of two alike in all else, the nearer, then the one whose name comes first. */
-  private static boolean goesBefore(
-      Alternative one, double distance, Alternative other, double otherDistance) {
-    return distance < otherDistance
-        || (distance == otherDistance && one.what().compareTo(other.what()) < 0);
+  /** An alternative on the scales: the safer goes first, then the nearer, then by its name. */
+  private record Weighed(Alternative alternative, double excess, double distance) {
+
+    private static final Comparator<Weighed> ORDER =
+        comparingDouble(Weighed::excess)
+            .thenComparingDouble(Weighed::distance)
+            .thenComparing(weighed -> weighed.alternative.what());
+
+    boolean comesAfter(Weighed other) {
+      return ORDER.compare(this, other) >= 0;
+    }
   }
 
   private static NextChange change(Scales scales, Alternative to, String why) {

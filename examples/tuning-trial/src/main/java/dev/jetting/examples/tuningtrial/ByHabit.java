@@ -36,15 +36,11 @@ final class ByHabit {
         next = Optional.empty();
       }
     }
-    return new Course(
+    return Course.byHabit(
         tests,
         changes,
         Truth.of(engine, sheet, sheet.setup().setting(), riskModel.limits()),
-        Truth.of(engine, sheet, setting, riskModel.limits()),
-        0,
-        0,
-        0,
-        false);
+        Truth.of(engine, sheet, setting, riskModel.limits()));
   }
 
   private static Optional<JetBore> next(PlugColour colour, List<JetBore> mains, JetBore now) {

@@ -15,6 +15,7 @@ import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Optional;
+import java.util.Set;
 
 /** Tuning as the library leads it: test what it asks for, change what it says, until it stops. */
 final class ByLibrary {
@@ -30,7 +31,8 @@ final class ByLibrary {
     int changes = 0;
     boolean goesOn = true;
     while (goesOn && tests + changes < MOST_ENTRIES) {
-      Optional<NextTest> test = NextTest.of(session, riskModel, Meanings.assumed());
+      Optional<NextTest> test =
+          NextTest.of(session, riskModel, Meanings.assumed(), Set.of(rider.instrument()));
       if (test.isPresent()) {
         session = session.seeing(look(engine, session, rider, test.get()));
         tests++;
@@ -46,16 +48,18 @@ final class ByLibrary {
     Setting end = session.now().setup().setting();
     RiskProfile profile =
         profile(session.now(), riskModel, session.calibration(riskModel, Meanings.assumed()));
+    Setting begin = sheet.setup().setting();
+    RiskProfile untried = profile(sheet, riskModel, riskModel.untried());
     return new Course(
         tests,
         changes,
-        Truth.of(engine, sheet, sheet.setup().setting(), riskModel.limits()),
+        goesOn,
+        Truth.of(engine, sheet, begin, riskModel.limits()),
         Truth.of(engine, sheet, end, riskModel.limits()),
-        profile.worst().leanRisk().value(),
+        held(engine, begin, untried),
+        squares(engine, begin, untried),
         held(engine, end, profile),
-        held(
-            engine, sheet.setup().setting(), profile(sheet, riskModel, riskModel.untried())),
-        goesOn);
+        profile.worst().leanRisk().value());
   }
 
   private static Look look(TrueEngine engine, TuningSession session, Rider rider, NextTest test) {
@@ -80,5 +84,16 @@ final class ByLibrary {
       held += below && truth >= StrictMath.log(point.richEnd()) ? 1 : 0;
     }
     return held;
+  }
+
+  private static double squares(TrueEngine engine, Setting setting, RiskProfile profile) {
+    double squares = 0;
+    for (RiskPoint point : profile.points()) {
+      EngineSpeed speed = point.mixture().speed();
+      double truth = engine.lnLambda(setting, point.mixture().throttle(), speed);
+      double off = (truth - StrictMath.log(point.lambda().value())) / point.spread();
+      squares += off * off;
+    }
+    return squares;
   }
 }

@@ -27,8 +27,7 @@ final class OwnParts {
     Needle needle = nominal.needle();
     double tube = needleJet.bore().millimetres();
     double tubeError = error("needle jet", tube, tolerances.needleJetTolerance().value());
-    double needleError =
-        error("needle " + needle.id(), 0, tolerances.needleTolerance().value());
+    double needleError = error("needle " + needle.id(), 0, tolerances.needleTolerance().value());
     Needle own =
         new Needle(
             needle.id(),

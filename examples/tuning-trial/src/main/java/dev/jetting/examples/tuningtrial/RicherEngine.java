@@ -76,8 +76,7 @@ final class RicherEngine implements TrueEngine {
     double mainFuel = point.mainFuelFlow().kilogramsPerSecond();
     double pilotFuel = point.pilotFuelFlow().kilogramsPerSecond();
     double modelled = mainFuel + pilotFuel;
-    return StrictMath.log(
-            point.lambda().value() * modelled / (mainFuel + pilotFuel * pilotFactor))
+    return StrictMath.log(point.lambda().value() * modelled / (mainFuel + pilotFuel * pilotFactor))
         + residualAt(throttle.share());
   }
 

@@ -1,5 +1,6 @@
 package dev.jetting.examples.tuningtrial;
 
+import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.Meaning;
 import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.rules.tuning.PlugColour;
@@ -11,14 +12,6 @@ import java.util.Optional;
 
 /** Who reads an engine: with what, and how well. */
 final class Rider {
-
-  /** What he reads with. */
-  enum Means {
-    /** A wideband sensor at every opening. */
-    WIDEBAND,
-    /** The plug; at small throttle what he feels, where he feels something. */
-    PLUG
-  }
 
   /**
    * How well.
@@ -50,21 +43,25 @@ final class Rider {
   private static final double PLUG = 0.07;
   private static final double FEELING = 0.08;
 
-  private final Means means;
+  private final Instrument instrument;
   private final Skill skill;
   private final Chance chance;
   private final double bias;
 
-  Rider(Means means, Skill skill, long seed) {
-    this.means = means;
+  Rider(Instrument instrument, Skill skill, long seed) {
+    this.instrument = instrument;
     this.skill = skill;
     chance = Chance.of(seed, "rider");
     bias = chance.normal(skill.bias);
   }
 
+  Instrument instrument() {
+    return instrument;
+  }
+
   /** What he reads where the mixture is so much leaner than needed. */
   Seen read(ThrottleOpening throttle, double lnLambda, double lnNeeded) {
-    if (means == Means.WIDEBAND) {
+    if (instrument == Instrument.WIDEBAND) {
       double wrong = chance.happens(skill.wrongSensor) ? chance.normal(WRONG_SENSOR) : 0;
       return new Seen.Wideband(Lambda.of(StrictMath.exp(lnLambda + error(SENSOR) + wrong)));
     }

@@ -1,36 +1,61 @@
 package dev.jetting.examples.tuningtrial;
-import dev.jetting.rules.risk.*;
-import java.util.*;
-import java.util.stream.*;
-public class TuningTrial {
-  public static void main(String[] a) {
-    int n = Integer.parseInt(a[0]);
-    RiskModel risk = RiskModel.assumed();
-    long t0 = System.nanoTime();
-    List<Machine> ms = Machine.all(risk);
-    System.out.println("start " + (System.nanoTime() - t0) / 1e9);
-    for (Machine m : ms) System.out.println(m.name() + " " + m.sheet().setup().setting().mainJet()+ " " + m.sheet().setup().setting().pilotJet()+ " " + m.sheet().setup().setting().needleJet()+ " " + m.sheet().setup().setting().clip()+ " " + m.sheet().setup().setting().cutaway()+ " " + m.sheet().setup().setting().needle().id());
-    for (boolean richer : new boolean[] {false, true}) for (String who : new String[] {"W", "P", "H"}) {
-      t0 = System.nanoTime();
-      List<Course> cs = IntStream.range(0, n).parallel().mapToObj(i -> {
-        Machine m = ms.get(i % ms.size());
-        long seed = 1000 + i;
-        TrueEngine e = richer ? RicherEngine.draw(m.sheet().setup(), risk.uncertainty(), seed) : AssumedEngine.draw(m.sheet().setup(), risk.uncertainty(), seed);
-        Rider r = new Rider(who.equals("W") ? Rider.Means.WIDEBAND : Rider.Means.PLUG, richer ? Rider.Skill.HUMAN : Rider.Skill.AS_ASSUMED, seed);
-        return who.equals("H") ? ByHabit.tune(e, m.sheet(), r, risk) : ByLibrary.tune(e, m.sheet(), r, risk);
-      }).toList();
-      System.out.printf(Locale.ROOT, "%s %s start lean %.3f end lean %.4f tests %.2f changes %.2f held %.3f heldStart %.3f richer start %.3f end %.3f gaveUp %d risk %.4f  %.2f s%n", richer ? "richer" : "assumed", who,
-        cs.stream().mapToInt(c -> c.start().leanAnywhere() ? 1 : 0).average().getAsDouble(),
-        cs.stream().mapToInt(c -> c.end().leanAnywhere() ? 1 : 0).average().getAsDouble(),
-        cs.stream().mapToInt(Course::tests).average().getAsDouble(),
-        cs.stream().mapToInt(Course::changes).average().getAsDouble(),
-        cs.stream().mapToInt(Course::held).average().getAsDouble() / 33,
-        cs.stream().mapToInt(Course::heldAtStart).average().getAsDouble() / 33,
-        cs.stream().mapToDouble(c -> c.start().richer()).average().getAsDouble(),
-        cs.stream().mapToDouble(c -> c.end().richer()).average().getAsDouble(),
-        cs.stream().filter(Course::gaveUp).count(),
-        cs.stream().mapToDouble(Course::risk).average().getAsDouble(),
-        (System.nanoTime() - t0) / 1e9);
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Runs the trial and prints its tables; with files it also records the figures and puts the tables
+ * into a document, between the two lines that mark their place.
+ */
+public final class TuningTrial {
+
+  static final String BEGIN = "<!-- figures: written by the tuning trial -->\n";
+  static final String END = "<!-- end of the figures -->\n";
+
+  private static final String USAGE = "usage: ENGINES [FIGURES.json DOCUMENT.md]";
+
+  private TuningTrial() {}
+
+  /**
+   * The program.
+   *
+   * @param args number of engines a row, a quarter of it where owners accept more risk, and
+   *     optionally where to record the figures and the document to put the tables into
+   * @throws IOException if a file cannot be read or written
+   */
+  public static void main(String[] args) throws IOException {
+    PrintStream out = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+    boolean counted = args.length >= 1 && args[0].matches("[1-9][0-9]{0,5}");
+    if (!counted || (args.length != 1 && args.length != 3)) {
+      out.println(USAGE);
+      return;
     }
+    Figures figures = count(Integer.parseInt(args[0]));
+    String tables = FigureTables.of(figures);
+    out.println(tables);
+    if (args.length == 3) {
+      Files.writeString(Path.of(args[1]), figures.json());
+      Path document = Path.of(args[2]);
+      Files.writeString(document, withTables(Files.readString(document), tables));
+    }
+  }
+
+  private static Figures count(int engines) {
+    List<Row> shortForm = Trial.PUBLISHED.rows(Figures.SHORT, 1);
+    List<Row> rows = new ArrayList<>(Trial.PUBLISHED.rows(engines, 1));
+    rows.addAll(Trial.PUBLISHED.rows((engines + 3) / 4, 10));
+    return new Figures(Trial.PUBLISHED.seed(), rows, shortForm);
+  }
+
+  /** The document with the tables in their place. */
+  static String withTables(String document, String tables) {
+    int begin = document.indexOf(BEGIN) + BEGIN.length();
+    int end = document.indexOf(END);
+    return document.substring(0, begin) + tables + "\n" + document.substring(end);
   }
 }
