@@ -43,9 +43,12 @@ class CorrectionTest {
     MixtureModel model = MixtureModel.of(session.now().setup());
     double modelled = model.at(ThrottleOpening.ofEighths(2)).lambda().value();
     var look = Workshop.look(2, 4450, new Seen.Wideband(Lambda.of(modelled * 1.1)));
+    var calibration = session.seeing(look).calibration(RiskModel.assumed(), Meanings.assumed());
     Correction needle =
-        Correction.of(session.seeing(look).calibration(RiskModel.assumed(), Meanings.assumed()))
-            .get(ErrorSource.NEEDLE.ordinal());
+        Correction.of(calibration).stream()
+            .filter(c -> c.source() == ErrorSource.NEEDLE)
+            .findFirst()
+            .orElseThrow();
     assertThat(needle.percent()).isBetween(-8.0, -2.0);
     assertThat(needle.spread()).isLessThan(6);
   }

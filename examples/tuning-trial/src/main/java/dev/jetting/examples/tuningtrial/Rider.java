@@ -8,6 +8,7 @@ import dev.jetting.rules.tuning.Seen;
 import dev.jetting.rules.tuning.Symptom;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
+import java.util.List;
 import java.util.Optional;
 
 /** Who reads an engine: with what, and how well. */
@@ -89,14 +90,14 @@ final class Rider {
     if (!chance.happens(skill.wrongColour)) {
       return seen;
     }
-    int neighbour = seen.ordinal() + (chance.happens(0.5) ? 1 : -1);
-    int last = PlugColour.values().length - 1;
-    return PlugColour.values()[Math.max(0, Math.min(last, neighbour))];
+    List<PlugColour> colours = List.of(PlugColour.values());
+    int neighbour = colours.indexOf(seen) + (chance.happens(0.5) ? 1 : -1);
+    return colours.get(Math.max(0, Math.min(colours.size() - 1, neighbour)));
   }
 
   private Optional<Symptom> felt(ThrottleOpening throttle, double leaner) {
     if (chance.happens(skill.wrongSymptom)) {
-      return Optional.of(Symptom.values()[chance.below(Symptom.values().length)]);
+      return Optional.of(List.of(Symptom.values()).get(chance.below(Symptom.values().length)));
     }
     Symptom lean = throttle.equals(ThrottleOpening.CLOSED) ? Symptom.HANGS : Symptom.HESITATES;
     double lambda = StrictMath.exp(leaner + error(FEELING));
