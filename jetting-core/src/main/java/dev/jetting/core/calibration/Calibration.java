@@ -21,28 +21,44 @@ import java.util.List;
 public final class Calibration {
 
   private final Spreads spreads;
-  private final List<Reading> readings;
+  private final List<Read> reads;
   private final GaussianProcess<Place> process;
 
-  private Calibration(Spreads spreads, List<Reading> readings) {
+  private Calibration(Spreads spreads, List<Read> reads) {
     this.spreads = spreads;
-    this.readings = List.copyOf(readings);
+    this.reads = List.copyOf(reads);
     List<Observation<Place>> points = new ArrayList<>();
     List<IntervalObservation<Place>> bands = new ArrayList<>();
-    for (Reading reading : readings) {
-      MixtureModel model = MixtureModel.of(reading.setup());
-      Place place = Place.of(model, reading.throttle(), reading.speed());
-      double modelled = Place.modelled(model, reading.throttle(), reading.speed());
-      double from = StrictMath.log(reading.from().value()) - modelled;
-      double to = StrictMath.log(reading.to().value()) - modelled;
-      if (reading.isPoint()) {
-        points.add(new Observation<>(place, from, reading.deviation() * reading.deviation()));
+    for (Read read : reads) {
+      double deviation = read.reading.deviation();
+      if (read.reading.isPoint()) {
+        points.add(new Observation<>(read.place, read.from(), deviation * deviation));
       } else {
-        bands.add(new IntervalObservation<>(place, from, to, reading.deviation()));
+        bands.add(new IntervalObservation<>(read.place, read.from(), read.to(), deviation));
       }
     }
     GaussianProcess<Place> prior = GaussianProcess.prior(Place.kernel(spreads));
     process = ExpectationPropagation.condition(prior.observing(points), bands);
+  }
+
+  /** A reading with what the model says of it, which more readings do not change. */
+  private record Read(Reading reading, Place place, double modelled) {
+
+    static Read of(Reading reading) {
+      MixtureModel model = MixtureModel.of(reading.setup());
+      return new Read(
+          reading,
+          Place.of(model, reading.throttle(), reading.speed()),
+          Place.modelled(model, reading.throttle(), reading.speed()));
+    }
+
+    double from() {
+      return StrictMath.log(reading.from().value()) - modelled;
+    }
+
+    double to() {
+      return StrictMath.log(reading.to().value()) - modelled;
+    }
   }
 
   /**
@@ -62,14 +78,14 @@ public final class Calibration {
    * @return what they all have taught
    */
   public Calibration with(List<Reading> more) {
-    List<Reading> all = new ArrayList<>(readings);
-    all.addAll(more);
+    List<Read> all = new ArrayList<>(reads);
+    more.forEach(reading -> all.add(Read.of(reading)));
     return new Calibration(spreads, all);
   }
 
   /** {@return the readings in the order they were given} */
   public List<Reading> readings() {
-    return readings;
+    return reads.stream().map(Read::reading).toList();
   }
 
   /** {@return how far the engine may have differed before any reading} */
@@ -111,7 +127,7 @@ public final class Calibration {
    * @return the readings, the worst first; bands are not judged
    */
   public List<Reading> disagreeing(double deviations) {
-    List<Reading> left = new ArrayList<>(readings.stream().filter(Reading::isPoint).toList());
+    List<Reading> left = new ArrayList<>(readings().stream().filter(Reading::isPoint).toList());
     List<Observation<Place>> seen = new ArrayList<>(process.observations().subList(0, left.size()));
     GaussianProcess<Place> prior = GaussianProcess.prior(Place.kernel(spreads));
     List<Reading> disagreeing = new ArrayList<>();

@@ -13,6 +13,9 @@ public final class IsentropicFlow {
   /** Ratio of specific heats of air. */
   public static final double GAMMA_AIR = 1.4;
 
+  /** Worked out once: the balance of the air asks for it at every step. */
+  private static final double CRITICAL_RATIO_OF_AIR = powered(GAMMA_AIR);
+
   private IsentropicFlow() {}
 
   /**
@@ -22,6 +25,10 @@ public final class IsentropicFlow {
    * @return the critical ratio, between 0 and 1
    */
   public static double criticalRatio(double gamma) {
+    return gamma == GAMMA_AIR ? CRITICAL_RATIO_OF_AIR : powered(gamma);
+  }
+
+  private static double powered(double gamma) {
     return StrictMath.pow(2 / (gamma + 1), gamma / (gamma - 1));
   }
 

@@ -7,6 +7,7 @@ import dev.jetting.core.mixture.CustomarySteps;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.PartEffect;
+import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
@@ -79,6 +80,22 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
       MixtureModel model, List<ThrottleOpening> throttles, Calibration calibration) {
     return new RiskProfile(
         throttles.stream().map(throttle -> point(model, throttle, calibration)).toList());
+  }
+
+  /**
+   * The mixture expected at a throttle opening along the engine's load line, as {@link RiskPoint}
+   * has it, without the risk.
+   *
+   * @param model the mixture model of a setup
+   * @param throttle throttle opening
+   * @param calibration what readings have taught about the engine
+   * @return the mixture; the model's own without readings
+   */
+  public Lambda expected(MixtureModel model, ThrottleOpening throttle, Calibration calibration) {
+    EngineSpeed speed = model.setup().engine().loadLine().at(throttle);
+    return calibration.readings().isEmpty()
+        ? model.at(throttle, speed).lambda()
+        : Lambda.of(StrictMath.exp(calibration.lnLambda(model, throttle, speed).mean()));
   }
 
   private RiskPoint point(MixtureModel model, ThrottleOpening throttle, Calibration calibration) {

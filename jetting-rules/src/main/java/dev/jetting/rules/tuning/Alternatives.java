@@ -70,8 +70,9 @@ final class Alternatives {
     }
   }
 
+  /** The same groove counted on a needle; refused where it has none there: that is two changes. */
   private static ClipPosition sameGroove(ClipPosition clip, Needle needle) {
-    return ClipPosition.fromTop(Math.min(clip.grooveFromTop(), needle.grooves()), needle.grooves());
+    return ClipPosition.fromTop(clip.grooveFromTop(), needle.grooves());
   }
 
   private static List<ClipPosition> neighbours(ClipPosition clip) {

@@ -4,19 +4,16 @@ import static java.util.Comparator.comparingDouble;
 
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MeteringPart;
-import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
-import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.tuning.Alternatives.Alternative;
-import dev.jetting.units.Probability;
-import dev.jetting.units.ThrottleOpening;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What to change next: one part out of those at hand.
@@ -48,13 +45,8 @@ public record NextChange(
   /** Below this gain a change is not worth its risk of a mistake (assumed). */
   private static final double WORTH_CHANGING = 0.01;
 
-  /** How much more leaner than needed counts than richer than needed (assumed). */
-  private static final double LEAN_WEIGHT = 2;
-
   /** More than this in ln λ at any opening is no single step towards lean (assumed). */
   private static final double MOST_LEANING = 0.12;
-
-  private static final List<ThrottleOpening> OPENINGS = MixtureModel.evenOpenings(17);
 
   /**
    * Checks for nulls.
@@ -98,129 +90,90 @@ public record NextChange(
    */
   public static Optional<NextChange> of(
       SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
-    Weighed now = Weighed.of(sheet, sheet.setup().setting(), riskModel, calibration);
-    List<Weighed> others =
-        Alternatives.to(sheet.setup().setting(), sheet.parts()).stream()
-            .map(a -> Weighed.of(sheet, a, riskModel, calibration))
-            .toList();
-    return now.isSafe() ? nearer(now, others) : safer(now, others);
+    Scales scales = new Scales(sheet, riskModel, calibration);
+    List<Alternative> others = Alternatives.to(sheet.setup().setting(), sheet.parts());
+    return isSafe(sheet, riskModel, calibration) ? nearer(scales, others) : safer(scales, others);
   }
 
   /** Whether a setting needs no safer one. */
   static boolean isSafe(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
-    return Weighed.of(sheet, sheet.setup().setting(), riskModel, calibration).isSafe();
+    Scales scales = new Scales(sheet, riskModel, calibration);
+    return scales.excess(sheet.setup().setting(), 0).isPresent();
   }
 
-  private static Optional<NextChange> safer(Weighed now, List<Weighed> others) {
-    Comparator<Weighed> best =
+  private static Optional<NextChange> safer(Scales scales, List<Alternative> others) {
+    double now = scales.excess(scales.setting(), Double.MAX_VALUE).orElseThrow();
+    Optional<Weighed> best = Optional.empty();
+    for (Alternative other : others) {
+      double most = best.map(Weighed::excess).orElse(now);
+      OptionalDouble excess = scales.excess(other.setting(), most);
+      if (excess.isEmpty() || excess.getAsDouble() >= now) {
+        continue;
+      }
+      boolean alike = best.isPresent() && excess.getAsDouble() == most;
+      double farthest = alike ? best.get().distance : Double.MAX_VALUE;
+      OptionalDouble distance = scales.distance(other.setting(), farthest);
+      if (distance.isPresent()) {
+        Weighed weighed = new Weighed(other, excess.getAsDouble(), distance.getAsDouble());
+        best = best.filter(weighed::comesAfter).or(() -> Optional.of(weighed));
+      }
+    }
+    return best.map(
+        found ->
+            change(
+                scales,
+                found.alternative,
+                found.excess == 0
+                    ? "It brings the lean risk to what is accepted and stays nearest to what is needed."
+                    : "It takes most off the lean risk; more changes must follow."));
+  }
+
+  private static Optional<NextChange> nearer(Scales scales, List<Alternative> others) {
+    double least =
+        scales.distance(scales.setting(), Double.MAX_VALUE).orElseThrow() - WORTH_CHANGING;
+    Optional<Weighed> best = Optional.empty();
+    for (Alternative other : others) {
+      double farthest = best.map(Weighed::distance).orElse(least);
+      OptionalDouble distance = scales.distance(other.setting(), farthest);
+      if (distance.isEmpty() || distance.getAsDouble() >= least) {
+        continue;
+      }
+      Weighed weighed = new Weighed(other, 0, distance.getAsDouble());
+      if (best.filter(weighed::comesAfter).isEmpty()
+          && scales.leansAtMost(MOST_LEANING, other.setting())
+          && scales.excess(other.setting(), 0).isPresent()) {
+        best = Optional.of(weighed);
+      }
+    }
+    return best.map(
+        found ->
+            change(
+                scales,
+                found.alternative,
+                "It comes nearer to what the engine needs; the risk stays within what is"
+                    + " accepted."));
+  }
+
+  /** An alternative on the scales: the safer goes first, then the nearer, then by its name. */
+  private record Weighed(Alternative alternative, double excess, double distance) {
+
+    private static final Comparator<Weighed> ORDER =
         comparingDouble(Weighed::excess)
             .thenComparingDouble(Weighed::distance)
-            .thenComparing(Weighed::what);
-    return others.stream()
-        .filter(other -> other.excess() < now.excess())
-        .min(best)
-        .map(
-            other ->
-                other.change(
-                    now,
-                    other.isSafe()
-                        ? "It brings the lean risk to what is accepted and stays nearest to what is needed."
-                        : "It takes most off the lean risk; more changes must follow."));
+            .thenComparing(weighed -> weighed.alternative.what());
+
+    boolean comesAfter(Weighed other) {
+      return ORDER.compare(this, other) >= 0;
+    }
   }
 
-  private static Optional<NextChange> nearer(Weighed now, List<Weighed> others) {
-    return others.stream()
-        .filter(Weighed::isSafe)
-        .filter(other -> other.distance() < now.distance() - WORTH_CHANGING)
-        .filter(other -> other.leaning(now) <= MOST_LEANING)
-        .min(comparingDouble(Weighed::distance).thenComparing(Weighed::what))
-        .map(
-            other ->
-                other.change(
-                    now,
-                    "It comes nearer to what the engine needs; the risk stays within what is"
-                        + " accepted."));
-  }
-
-  /** A setting with its risk and its distance from what is needed. */
-  private record Weighed(
-      MeteringPart part,
-      String what,
-      Setting setting,
-      RiskProfile profile,
-      double accepted,
-      double overrunExcess,
-      double distance) {
-
-    static Weighed of(
-        SetupSheet sheet, Setting setting, RiskModel riskModel, Calibration calibration) {
-      Alternative same = new Alternative(MeteringPart.MAIN_JET, "", setting);
-      return of(sheet, same, riskModel, calibration);
-    }
-
-    static Weighed of(
-        SetupSheet sheet, Alternative alternative, RiskModel riskModel, Calibration calibration) {
-      MixtureModel model = MixtureModel.of(sheet.setup().withSetting(alternative.setting()));
-      RiskProfile profile = riskModel.profile(model, OPENINGS, calibration);
-      return new Weighed(
-          alternative.part(),
-          alternative.what(),
-          alternative.setting(),
-          profile,
-          sheet.riding().acceptedRisk().value(),
-          overrunExcess(model, riskModel),
-          meanDistance(sheet, profile));
-    }
-
-    /** By how much ln λ on the overrun is above its limit; zero if it is not. */
-    private static double overrunExcess(MixtureModel model, RiskModel riskModel) {
-      double limit = riskModel.limits().overrun(model.setup().engine().need()).value();
-      return Math.max(0, StrictMath.log(model.overrun().lambda().value() / limit));
-    }
-
-    private static double meanDistance(SetupSheet sheet, RiskProfile profile) {
-      double sum = 0;
-      double weights = 0;
-      for (RiskPoint point : profile.points()) {
-        ThrottleOpening throttle = point.mixture().throttle();
-        double weight = sheet.riding().profile().weightAt(throttle);
-        double need = sheet.setup().engine().need().at(throttle).value();
-        double lean = StrictMath.log(point.lambda().value() / need);
-        sum += weight * (lean > 0 ? LEAN_WEIGHT * lean : -lean);
-        weights += weight;
-      }
-      return weights == 0 ? 0 : sum / weights;
-    }
-
-    Probability worst() {
-      return profile.worst().leanRisk();
-    }
-
-    boolean isSafe() {
-      return worst().value() <= accepted && overrunExcess == 0;
-    }
-
-    /** Σ of what is above its limit: falls with every opening that is made safer. */
-    double excess() {
-      return overrunExcess
-          + profile.points().stream()
-              .mapToDouble(point -> Math.max(0, point.leanRisk().value() - accepted))
-              .sum();
-    }
-
-    /** The most by which any opening is leaner than with another setting, in ln λ. */
-    double leaning(Weighed now) {
-      double most = 0;
-      for (int i = 0; i < profile.points().size(); i++) {
-        double then = profile.points().get(i).lambda().value();
-        double before = now.profile.points().get(i).lambda().value();
-        most = Math.max(most, StrictMath.log(then / before));
-      }
-      return most;
-    }
-
-    NextChange change(Weighed now, String why) {
-      return new NextChange(part, what, setting, now.profile, profile, why);
-    }
+  private static NextChange change(Scales scales, Alternative to, String why) {
+    return new NextChange(
+        to.part(),
+        to.what(),
+        to.setting(),
+        scales.profile(scales.setting()),
+        scales.profile(to.setting()),
+        why);
   }
 }

@@ -1,5 +1,7 @@
 package dev.jetting.rules.tuning;
 
+import static java.util.Comparator.comparingDouble;
+
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.calibration.Normal;
 import dev.jetting.core.calibration.Reading;
@@ -12,26 +14,37 @@ import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.TradeStyle;
+import dev.jetting.units.number.Decimals;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /**
- * Which throttle opening to test next: the one whose reading teaches most about the risk that
- * remains, in an order that starts safe: full throttle first, on a rich main jet, then downwards.
+ * Which throttle opening to test next, and with what: the reading that teaches most about the risk
+ * that remains, in an order that starts safe: full throttle first, on a rich main jet, then
+ * downwards. No opening is tested twice on the same setup: what was wrong with the first reading
+ * would be wrong with the second.
  *
  * @param throttle throttle opening to hold
  * @param speed engine speed there on the road
+ * @param instrument what to read with
  * @param risk lean risk there as it stands
- * @param taught by how much a wideband reading there is expected to lessen what is open: the sum of
- *     risk times (1 − risk) over the openings, so that 0.25 is one even chance
+ * @param taught by how much the reading is expected to lessen what is open: the sum of risk times
+ *     (1 − risk) over the openings, so that 0.25 is one even chance
  */
 public record NextTest(
-    ThrottleOpening throttle, EngineSpeed speed, Probability risk, double taught) {
+    ThrottleOpening throttle,
+    EngineSpeed speed,
+    Instrument instrument,
+    Probability risk,
+    double taught) {
 
-  /** A reading that teaches less is not worth a run (assumed). */
-  private static final double WORTH_TESTING = 0.01;
+  /** A reading that teaches less, by the accepted risk, is not worth a run (assumed). */
+  private static final double WORTH_TESTING = 0.1;
 
   /** From wide to shut: the order in which a throttle opening may be tested for the first time. */
   private static final List<ThrottleOpening> ORDER =
@@ -42,11 +55,45 @@ public record NextTest(
       List.of(
           "Off public roads, engine warm, a new plug of the right heat range in, tools and gloves at"
               + " hand.",
+          "Ride with the clutch covered: a lean seizure can lock the wheel. If the engine rattles,"
+              + " slows or feels suddenly crisp, pull the clutch and stop the test.",
           "Hold the throttle opening steady for some ten seconds under load; mark it on the grip.",
           "Pull the clutch and cut the ignition at that very opening, then roll out: no closed"
               + " throttle against the engine, no idling home.",
           "Let plug and exhaust cool, or use gloves; read the insulator deep down, not its tip.",
           "Change one thing, from the rich side, and do it again.");
+
+  /** How to read an instrument that tells while the engine runs. */
+  private static final List<String> HOW_TO_HOLD =
+      List.of(
+          "Off public roads, engine and instrument warm.",
+          HOW_TO.get(1),
+          "Hold the throttle opening steady under load until the reading has settled, ten seconds at"
+              + " most; mark it on the grip.",
+          "Then pull the clutch before closing the throttle: no closed throttle against the engine.",
+          HOW_TO.get(5));
+
+  /**
+   * How to do this test.
+   *
+   * @return the steps and cautions, in order
+   */
+  public List<String> howTo() {
+    List<String> steps = new ArrayList<>();
+    steps.add(
+        "The test: "
+            + TradeStyle.throttle(throttle)
+            + " at about "
+            + Decimals.fixed(speed.rpm(), 0)
+            + " rpm.");
+    if (instrument == Instrument.PLUG && throttle.equals(ThrottleOpening.CLOSED)) {
+      steps.add(
+          "Idle a warm engine for a minute instead of holding it under load; a plug tells little"
+              + " there: heed whether revolutions hang or the engine fires every other turn.");
+    }
+    steps.addAll(instrument == Instrument.PLUG ? HOW_TO : HOW_TO_HOLD);
+    return List.copyOf(steps);
+  }
 
   /**
    * The next test, if one is safe and worth doing.
@@ -54,11 +101,17 @@ public record NextTest(
    * @param session the session so far
    * @param riskModel limits, spreads and steps
    * @param meanings what colours and symptoms mean
+   * @param instruments what the rider has to read with; at least one
    * @return the test; empty if none of the openings whose turn it is has an accepted risk (change
    *     first), or nothing is left to learn
+   * @throws IllegalArgumentException if there is no instrument
    */
   public static Optional<NextTest> of(
-      TuningSession session, RiskModel riskModel, Meanings meanings) {
+      TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
+    if (instruments.isEmpty()) {
+      throw new IllegalArgumentException("instruments of a test: allowed at least one");
+    }
+    Instrument sharpest = Collections.min(instruments, comparingDouble(i -> i.deviation(meanings)));
     SetupSheet sheet = session.now();
     MixtureModel model = MixtureModel.of(sheet.setup());
     Calibration calibration = session.calibration(riskModel, meanings);
@@ -67,36 +120,42 @@ public record NextTest(
     NextTest best = null;
     for (RiskPoint point : due(session, profile)) {
       MixturePoint mixture = point.mixture();
-      double taught = taught(profile, model, calibration, mixture);
+      double taught = taught(profile, model, calibration, mixture, sharpest.deviation(meanings));
       boolean safe = point.leanRisk().compareTo(accepted) <= 0;
-      if (safe && taught > WORTH_TESTING && (best == null || taught > best.taught)) {
-        best = new NextTest(mixture.throttle(), mixture.speed(), point.leanRisk(), taught);
+      boolean worth = taught > WORTH_TESTING * accepted.value();
+      if (safe && worth && (best == null || taught > best.taught)) {
+        best =
+            new NextTest(mixture.throttle(), mixture.speed(), sharpest, point.leanRisk(), taught);
       }
     }
     return Optional.ofNullable(best);
   }
 
-  /** The openings that were seen before, and the widest that was not. */
+  /** The openings that were seen before, though not on this setup, and the widest that was not. */
   private static List<RiskPoint> due(TuningSession session, RiskProfile profile) {
-    Set<ThrottleOpening> seen =
-        session.steps().stream()
-            .flatMap(step -> step.looks().stream())
-            .map(Look::throttle)
-            .collect(Collectors.toSet());
+    Set<ThrottleOpening> seen = new HashSet<>();
+    session.steps().forEach(step -> step.looks().forEach(look -> seen.add(look.throttle())));
     List<RiskPoint> points = profile.points();
     int unseen = 0;
     while (unseen < points.size() && seen.contains(points.get(unseen).mixture().throttle())) {
       unseen++;
     }
-    return points.subList(0, Math.min(unseen + 1, points.size()));
+    List<TuningStep> steps = session.steps();
+    List<Look> now = steps.get(steps.size() - 1).looks();
+    return points.subList(0, Math.min(unseen + 1, points.size())).stream()
+        .filter(p -> now.stream().noneMatch(l -> l.throttle().equals(p.mixture().throttle())))
+        .toList();
   }
 
-  /** Σ p(1−p) (1 − σ'²/σ²): what a wideband reading at a point is expected to settle. */
+  /** Σ p(1−p) (1 − σ'²/σ²): what a reading at a point is expected to settle. */
   private static double taught(
-      RiskProfile profile, MixtureModel model, Calibration calibration, MixturePoint at) {
+      RiskProfile profile,
+      MixtureModel model,
+      Calibration calibration,
+      MixturePoint at,
+      double deviation) {
     Reading imagined =
-        Reading.measured(
-            model.setup(), at.throttle(), at.speed(), at.lambda(), Seen.Wideband.DEVIATION);
+        Reading.measured(model.setup(), at.throttle(), at.speed(), at.lambda(), deviation);
     Calibration after = calibration.with(List.of(imagined));
     double settled = 0;
     for (RiskPoint point : profile.points()) {

@@ -6,9 +6,11 @@ import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Tuning one engine: the sheet it began with and every step since. An immutable value; each change
@@ -18,6 +20,9 @@ import java.util.Objects;
  * @param steps the setups tried, the first being the sheet's own; at least one
  */
 public record TuningSession(SetupSheet sheet, List<TuningStep> steps) {
+
+  /** From so many standard deviations on a reading disagrees (assumed). */
+  private static final double DISAGREES = 3;
 
   /**
    * Checks the steps.
@@ -121,5 +126,48 @@ public record TuningSession(SetupSheet sheet, List<TuningStep> steps) {
    */
   public AssessedSetting assessed(RiskModel riskModel, Meanings meanings) {
     return AssessedSetting.of(now(), riskModel, calibration(riskModel, meanings));
+  }
+
+  /**
+   * What to be wary of in what was seen: a crisp engine, which is no proof of a good mixture; a
+   * plug that was white and an engine that pinged, which ask to stop; a measured λ that disagrees
+   * with all the rest by more than three standard deviations.
+   *
+   * @param riskModel how far an untried engine may differ
+   * @param meanings what colours and symptoms mean
+   * @return a sentence each, in the order they were seen, disagreeing readings last; none if all is
+   *     well
+   */
+  public List<String> warnings(RiskModel riskModel, Meanings meanings) {
+    List<String> warnings = new ArrayList<>();
+    for (TuningStep step : steps) {
+      for (Look look : step.looks()) {
+        warning(look.seen())
+            .ifPresent(w -> warnings.add("At " + TradeStyle.throttle(look.throttle()) + ": " + w));
+      }
+    }
+    for (Reading odd : calibration(riskModel, meanings).disagreeing(DISAGREES)) {
+      warnings.add(
+          TradeStyle.lambda(odd.from())
+              + " read at "
+              + TradeStyle.throttle(odd.throttle())
+              + " disagrees with all the rest: look for an air leak, a blocked passage or a sensor"
+              + " gone wrong before any part is changed.");
+    }
+    return warnings;
+  }
+
+  private static Optional<String> warning(Seen seen) {
+    if (seen.equals(new Seen.Felt(Symptom.CRISP))) {
+      return Optional.of(
+          "crisp is no proof of a good mixture: the last step before too lean feels best. Read the"
+              + " plug before going leaner.");
+    }
+    if (seen.equals(new Seen.Felt(Symptom.PINGS))) {
+      return Optional.of("an engine that pings is being hurt. Stop and go richer.");
+    }
+    return seen.equals(new Seen.Colour(PlugColour.WHITE))
+        ? Optional.of("a white plug is far too lean. Stop and go richer.")
+        : Optional.empty();
   }
 }

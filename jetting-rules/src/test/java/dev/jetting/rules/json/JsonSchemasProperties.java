@@ -42,6 +42,15 @@ class JsonSchemasProperties {
     assertThat(Validators.RULE_FILE.complaints(file.toJson())).isEmpty();
   }
 
+  @Property(tries = 100)
+  void sessionWithAnotherScalar_isRefusedOrValid(
+      @ForAll("shares") double where, @ForAll("values") String value) {
+    assertReadMeansValid(
+        replaced(Documents.read("example-session.json"), where, value),
+        SessionJson::read,
+        Validators.SESSION);
+  }
+
   @Property(tries = 200)
   void sheetWithAnotherScalar_isRefusedOrValid(
       @ForAll("sheets") SetupSheet sheet,

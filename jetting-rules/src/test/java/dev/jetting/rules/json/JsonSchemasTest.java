@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.rules.Report;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.tuning.TuningSession;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -38,6 +39,10 @@ class JsonSchemasTest {
     Documents.assertIsPublished(
         "rule-file.schema.json",
         SchemaWriter.of("rule-file", "A jetting rule file", RuleFile.class, RuleFileForm.HEADER));
+    Documents.assertIsPublished(
+        "tuning-session.schema.json",
+        SchemaWriter.of(
+            "tuning-session", "A jetting tuning session", TuningSession.class, SessionForm.HEADER));
   }
 
   @Test
@@ -45,6 +50,7 @@ class JsonSchemasTest {
     assertThat(Validators.complaintsOfSchema(JsonSchemas.setupSheet())).isEmpty();
     assertThat(Validators.complaintsOfSchema(JsonSchemas.report())).isEmpty();
     assertThat(Validators.complaintsOfSchema(JsonSchemas.ruleFile())).isEmpty();
+    assertThat(Validators.complaintsOfSchema(JsonSchemas.tuningSession())).isEmpty();
   }
 
   @ParameterizedTest
@@ -128,5 +134,31 @@ class JsonSchemasTest {
     String file = Documents.edited("example-rules.json", piece, spoilt);
 
     assertThat(Validators.RULE_FILE.complaints(file)).isNotEmpty();
+  }
+
+  @Test
+  void exampleSession_isValid_andSoIsWhatIsWrittenOfIt() {
+    String session = Documents.read("example-session.json");
+
+    assertThat(Validators.SESSION.complaints(session)).isEmpty();
+    assertThat(Validators.SESSION.complaints(SessionJson.write(SessionJson.read(session))))
+        .isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiterString = "=>",
+      textBlock =
+          """
+          "format": "jetting tuning session" => "format": "session"
+          "seen": {"colour": "brown"} => "seen": {}
+          "seen": {"colour": "brown"} => "seen": {"colour": "green"}
+          "seen": {"colour": "brown"} => "seen": {"colour": "brown", "symptom": "bogs"}
+          "speed": "7500 rpm" => "speed": "7500 mm"
+          """)
+  void brokenSession_isInvalid(String piece, String spoilt) {
+    String session = Documents.edited("example-session.json", piece, spoilt);
+
+    assertThat(Validators.SESSION.complaints(session)).isNotEmpty();
   }
 }

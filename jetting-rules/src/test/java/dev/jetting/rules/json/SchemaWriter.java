@@ -13,6 +13,7 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.rules.Measure;
+import dev.jetting.rules.tuning.Seen;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.Quantity;
 import java.lang.reflect.ParameterizedType;
@@ -109,6 +110,9 @@ final class SchemaWriter {
     if (type == double.class || type == Double.class) {
       return typed("number");
     }
+    if (type == Boolean.class) {
+      return typed("boolean");
+    }
     if (type == int.class) {
       return typed("integer");
     }
@@ -146,6 +150,9 @@ final class SchemaWriter {
     }
     ObjectNode object = object(form(type));
     choice(type).ifPresent(choices -> object.set("oneOf", choices));
+    if (type == Seen.class) {
+      object.put("minProperties", 1).put("maxProperties", 1);
+    }
     List<ObjectNode> forms = new ArrayList<>();
     Map<String, ?> named = Shorthands.of(type);
     if (!named.isEmpty()) {

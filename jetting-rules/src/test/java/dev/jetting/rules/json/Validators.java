@@ -15,6 +15,7 @@ final class Validators {
   static final Validators SHEET = new Validators(JsonSchemas.setupSheet());
   static final Validators REPORT = new Validators(JsonSchemas.report());
   static final Validators RULE_FILE = new Validators(JsonSchemas.ruleFile());
+  static final Validators SESSION = new Validators(JsonSchemas.tuningSession());
 
   private static final SchemaRegistry REGISTRY =
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);

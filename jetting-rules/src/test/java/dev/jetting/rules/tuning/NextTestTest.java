@@ -2,6 +2,7 @@ package dev.jetting.rules.tuning;
 
 import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.risk.RiskModel;
@@ -9,6 +10,7 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class NextTestTest {
@@ -52,11 +54,59 @@ class NextTestTest {
         .contains("Off public roads", "closed", "clutch", "cool", "rich side");
   }
 
+  /** What was wrong with the first reading would be wrong with the second. */
+  @Test
+  void of_openingSeenOnThisSetup_isNotAskedForAgain() {
+    Setting setting = ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.28));
+    TuningSession session =
+        begin(setting).seeing(Workshop.look(8, 7500, new Seen.Colour(PlugColour.BROWN)));
+    assertThat(next(session).map(NextTest::throttle))
+        .isNotEqualTo(Optional.of(ThrottleOpening.FULL));
+  }
+
+  @Test
+  void of_severalInstruments_readsWithTheSharpest() {
+    Optional<NextTest> test =
+        NextTest.of(
+            begin(ALL_ROUND),
+            RiskModel.assumed(),
+            Meanings.assumed(),
+            Set.of(Instrument.PLUG, Instrument.WIDEBAND, Instrument.EXHAUST_THERMOMETER));
+    assertThat(test.orElseThrow().instrument()).isEqualTo(Instrument.WIDEBAND);
+  }
+
+  /** A blunter instrument teaches less. */
+  @Test
+  void of_plugAlone_isExpectedToTeachLess() {
+    NextTest plug =
+        NextTest.of(
+                begin(ALL_ROUND), RiskModel.assumed(), Meanings.assumed(), Set.of(Instrument.PLUG))
+            .orElseThrow();
+    assertThat(plug.taught()).isLessThan(next(begin(ALL_ROUND)).orElseThrow().taught());
+  }
+
+  @Test
+  void of_noInstrument_isRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> NextTest.of(begin(ALL_ROUND), RiskModel.assumed(), Meanings.assumed(), Set.of()))
+        .withMessageContaining("at least one");
+  }
+
+  @Test
+  void howTo_startsWithTheOpeningAndEndsWithOneChange() {
+    var steps = next(begin(ALL_ROUND)).orElseThrow().howTo();
+    assertThat(steps.get(0)).isEqualTo("The test: full throttle at about 7500 rpm.");
+    assertThat(steps).last().asString().contains("one thing, from the rich side");
+    assertThat(String.join(" ", steps)).contains("no closed throttle").doesNotContain("insulator");
+  }
+
   private static TuningSession begin(Setting setting) {
     return TuningSession.beginning(Workshop.sheet(setting));
   }
 
   private static Optional<NextTest> next(TuningSession session) {
-    return NextTest.of(session, RiskModel.assumed(), Meanings.assumed());
+    return NextTest.of(
+        session, RiskModel.assumed(), Meanings.assumed(), Set.of(Instrument.WIDEBAND));
   }
 }

@@ -1,0 +1,45 @@
+package dev.jetting.examples.tuningtrial;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * What a run of the trial has counted.
+ *
+ * @param seed of everything that was drawn
+ * @param rows over the engines of the long form
+ * @param shortForm over the first engines alone, which the tests count again
+ */
+record Figures(long seed, List<Row> rows, List<Row> shortForm) {
+
+  /** Engines of the short form: as many of each machine. */
+  static final int SHORT = 40;
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).build();
+
+  /** The figures that the documents show. */
+  static Figures published() throws IOException {
+    try (InputStream in =
+        Objects.requireNonNull(Figures.class.getResourceAsStream("figures.json"), "figures")) {
+      return read(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    }
+  }
+
+  static Figures read(String json) throws JsonProcessingException {
+    return MAPPER.readValue(json, Figures.class);
+  }
+
+  String json() throws JsonProcessingException {
+    var printer = new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
+    return MAPPER.writer(printer).writeValueAsString(this) + "\n";
+  }
+}

@@ -1,0 +1,71 @@
+package dev.jetting.examples.tuningtrial;
+
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.json.SheetJson;
+import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.tuning.StartingSetting;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Probability;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+
+/**
+ * An invented machine of which many were built, no two alike.
+ *
+ * @param start the machine on the setting that the library starts with
+ * @param takenOver the machine on a setting taken over from another of its kind, which fits the
+ *     model's engine, with a main jet four sizes of the drawer bigger to begin with
+ */
+record Machine(SetupSheet start, SetupSheet takenOver) {
+
+  private static final int SIZES_RICHER = 4;
+
+  /** The machines of the trial, for owners who accept a risk. */
+  static List<Machine> all(RiskModel riskModel, Probability accepted) {
+    return Stream.of("mild-123", "tuned-123", "standard-200", "tuned-210")
+        .map(name -> of(accepting(accepted, SheetJson.read(text(name + ".json"))), riskModel))
+        .toList();
+  }
+
+  private static Machine of(SetupSheet sheet, RiskModel riskModel) {
+    Setting fitting = sheet.setup().setting();
+    JetBore bigger =
+        sheet.parts().mainJets().stream()
+            .filter(main -> main.compareTo(fitting.mainJet()) > 0)
+            .sorted()
+            .toList()
+            .get(SIZES_RICHER - 1);
+    return new Machine(
+        with(StartingSetting.of(sheet, riskModel).setting(), sheet),
+        with(fitting.withMainJet(bigger), sheet));
+  }
+
+  private static SetupSheet with(Setting setting, SetupSheet sheet) {
+    return sheet.withSetup(sheet.setup().withSetting(setting));
+  }
+
+  private static SetupSheet accepting(Probability accepted, SetupSheet sheet) {
+    Riding riding = sheet.riding();
+    return new SetupSheet(
+        sheet.title(),
+        sheet.setup(),
+        new Riding(accepted, riding.profile(), riding.coldest(), riding.hottest()),
+        sheet.parts(),
+        sheet.provenance());
+  }
+
+  private static String text(String name) {
+    try (InputStream in = Objects.requireNonNull(Machine.class.getResourceAsStream(name), name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // a resource of the program's own jar
+    }
+  }
+}

@@ -1,0 +1,148 @@
+package dev.jetting.examples.tuningtrial;
+
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.Induction;
+import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.parts.FlowCoefficients;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.risk.ModelUncertainty;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Length;
+import dev.jetting.units.ThrottleOpening;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * An engine that differs from the model in more ways than the library reckons with: every flow
+ * coefficient, the induction and the delivery over engine speed are others; on top of that its
+ * circuits are off with heavier tails than normal, in full and not linearised; and the residual
+ * bends at a few openings instead of being smooth.
+ *
+ * <p>Each spread of the library is shared out by variance: half to the coefficients' part and half
+ * to the circuits' own errors. How wide the whole comes out is counted by the trial, not fitted.
+ */
+final class RicherEngine implements TrueEngine {
+
+  /** By how much coefficients differ from carburettor to carburettor (invented). */
+  private static final double COEFFICIENT = 0.03;
+
+  /** By how much the delivery is off at each speed at which it is told (invented). */
+  private static final double DELIVERY = 0.05;
+
+  /** By how much the blowback is off (invented). */
+  private static final double BLOWBACK = 0.015;
+
+  private static final double[] BENDS = {0, 0.1, 0.3, 0.6, 1};
+
+  private final Setup setup;
+  private final OwnParts parts;
+  private final Carburettor carburettor;
+  private final double pilotFactor;
+  private final double mainFactor;
+  private final double[] residual = new double[BENDS.length];
+
+  private RicherEngine(Setup nominal, ModelUncertainty spreads, long seed) {
+    parts = new OwnParts(seed, spreads);
+    Chance chance = Chance.of(seed, "richer engine");
+    double half = Math.sqrt(0.5);
+    pilotFactor = StrictMath.exp(chance.heavy(half * spreads.pilot().value()));
+    mainFactor = StrictMath.exp(chance.heavy(half * spreads.main().value()));
+    double needleFactor = StrictMath.exp(chance.heavy(half * spreads.needle().value()));
+    for (int i = 0; i < BENDS.length; i++) {
+      residual[i] = chance.heavy(spreads.residual().value());
+    }
+    setup = nominal.withEngine(engine(nominal.engine(), chance));
+    carburettor = carburettor(nominal.setting().carburettor(), needleFactor, chance);
+  }
+
+  static RicherEngine draw(Setup setup, ModelUncertainty spreads, long seed) {
+    return new RicherEngine(setup, spreads, seed);
+  }
+
+  @Override
+  public double lnLambda(Setting setting, ThrottleOpening throttle, EngineSpeed speed) {
+    Setting own = parts.in(setting);
+    // A bore that passes so much more; the parts are moved over, floats and all.
+    JetBore main = JetBore.ofMillimetres(own.mainJet().millimetres() * Math.sqrt(mainFactor));
+    Setting moved = own.withCarburettor(carburettor).withMainJet(main);
+    Setting real = own.floats().map(moved::withFloats).orElse(moved);
+    MixturePoint point = MixtureModel.of(setup.withSetting(real)).at(throttle, speed);
+    double mainFuel = point.mainFuelFlow().kilogramsPerSecond();
+    double pilotFuel = point.pilotFuelFlow().kilogramsPerSecond();
+    double modelled = mainFuel + pilotFuel;
+    return StrictMath.log(point.lambda().value() * modelled / (mainFuel + pilotFuel * pilotFactor))
+        + residualAt(throttle.share());
+  }
+
+  private double residualAt(double share) {
+    int i = 1;
+    while (share > BENDS[i]) {
+      i++;
+    }
+    double part = (share - BENDS[i - 1]) / (BENDS[i] - BENDS[i - 1]);
+    return residual[i - 1] + part * (residual[i] - residual[i - 1]);
+  }
+
+  private static Engine engine(Engine nominal, Chance chance) {
+    List<RpmCurve.Point> delivery = new ArrayList<>();
+    for (RpmCurve.Point point : nominal.deliveryRatio().points()) {
+      delivery.add(new RpmCurve.Point(point.speed(), point.value() * chance.factor(DELIVERY)));
+    }
+    Induction induction = nominal.induction();
+    double blowback = induction.blowback().value() + chance.normal(BLOWBACK);
+    return new Engine(
+        nominal.id(),
+        nominal.displacement(),
+        new RpmCurve(delivery),
+        new Induction(
+            induction.id(),
+            drawn(induction.openShare(), chance, 1),
+            drawn(Math.min(0.5, Math.max(0, blowback)))),
+        nominal.exhaust(),
+        nominal.loadLine(),
+        nominal.need());
+  }
+
+  /** The needle's ring passes its factor more: as if its own losses were so much less. */
+  private static Carburettor carburettor(Carburettor nominal, double needle, Chance chance) {
+    FlowCoefficients flow = nominal.flow();
+    double entryLoss = flow.needleEntryLoss().value() * chance.factor(COEFFICIENT);
+    double eccentricity = flow.needleEccentricity().value() * chance.factor(COEFFICIENT);
+    FlowCoefficients drawn =
+        new FlowCoefficients(
+            drawn(flow.upstreamGap(), chance, 1),
+            drawn(flow.downstreamGap(), chance, 1),
+            flow.nozzleClosed(),
+            drawn(flow.nozzleOpen(), chance, 10),
+            drawn(flow.nozzleExponent(), chance, 10),
+            drawn(flow.neckEffect(), chance, 10),
+            drawn(entryLoss / (needle * needle)),
+            drawn(Math.min(1, eccentricity)),
+            drawn(flow.pilotOutlet(), chance, 1),
+            drawn(flow.pilotBleed(), chance, 1),
+            drawn(flow.mainJetLength(), chance, 10),
+            drawn(flow.pilotJetLength(), chance, 10));
+    return new Carburettor(
+        nominal.id(),
+        nominal.bore(),
+        Length.ofMillimetres(nominal.needleJetLength().millimetres() / needle),
+        nominal.needleJetHead(),
+        nominal.pilot(),
+        nominal.floatValve(),
+        drawn);
+  }
+
+  private static Coefficient drawn(Coefficient nominal, Chance chance, double most) {
+    return drawn(Math.min(most, nominal.value() * chance.factor(COEFFICIENT)));
+  }
+
+  private static Coefficient drawn(double value) {
+    return Coefficient.assumed(value, "1", "drawn at random");
+  }
+}

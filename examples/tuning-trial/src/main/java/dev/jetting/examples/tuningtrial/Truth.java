@@ -1,0 +1,36 @@
+package dev.jetting.examples.tuningtrial;
+
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.MixtureLimits;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+
+/**
+ * What is true of a setting on one engine.
+ *
+ * @param leanAnywhere whether any opening is leaner than the lean limit
+ * @param richer by how much richer than needed in ln λ, the mean over the riding
+ */
+record Truth(boolean leanAnywhere, double richer) {
+
+  static final List<ThrottleOpening> OPENINGS = MixtureModel.evenOpenings(AssumedEngine.OPENINGS);
+
+  static Truth of(TrueEngine engine, SetupSheet sheet, Setting setting, MixtureLimits limits) {
+    boolean lean = false;
+    double richer = 0;
+    double weights = 0;
+    for (ThrottleOpening throttle : OPENINGS) {
+      EngineSpeed speed = sheet.setup().engine().loadLine().at(throttle);
+      double lnLambda = engine.lnLambda(setting, throttle, speed);
+      var need = sheet.setup().engine().need();
+      lean |= lnLambda > StrictMath.log(limits.lean(throttle, need).value());
+      double weight = sheet.riding().profile().weightAt(throttle);
+      richer += weight * (StrictMath.log(need.at(throttle).value()) - lnLambda);
+      weights += weight;
+    }
+    return new Truth(lean, richer / weights);
+  }
+}

@@ -1,0 +1,99 @@
+package dev.jetting.examples.tuningtrial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.rules.risk.ModelUncertainty;
+import dev.jetting.rules.risk.RiskModel;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The trial's short form, with margins for so few engines that a broken library would miss. */
+class TrialTest {
+
+  private static final List<Row> ROWS = Trial.PUBLISHED.rows(Figures.SHORT, 1);
+
+  /** What the library did when the figures were published it does today. */
+  @Test
+  void shortForm_isAsRecorded() throws IOException {
+    assertThat(ROWS)
+        .as("after a change that moves figures run the trial's long form anew")
+        .isEqualTo(Figures.published().shortForm());
+  }
+
+  @Test
+  void library_hardlyEverStartsOrEndsLean_andStops() {
+    assertThat(byLibrary())
+        .allSatisfy(
+            row -> {
+              assertThat(row.leanAtStart()).isLessThanOrEqualTo(2);
+              assertThat(row.leanAtEnd()).isLessThanOrEqualTo(1);
+              assertThat(row.wentOn()).isZero();
+              assertThat(row.tests()).isLessThan(new BigDecimal(6));
+              assertThat(row.changes()).isLessThan(new BigDecimal(6));
+            });
+  }
+
+  @Test
+  void library_endsNearerToWhatIsNeededThanItStartsAndThanHabitEnds() {
+    for (World world : World.values()) {
+      BigDecimal habit = row(world, Way.HABIT).richerAtEnd();
+      for (Way way : List.of(Way.LIBRARY_WIDEBAND, Way.LIBRARY_PLUG)) {
+        Row row = row(world, way);
+        assertThat(row.richerAtEnd()).isLessThan(row.richerAtStart()).isLessThan(habit);
+      }
+    }
+  }
+
+  /** The openings of an engine go together, so forty engines tell the share to a few percent. */
+  @Test
+  void bands_whereEnginesAreAsAssumed_holdAboutNineInTen() {
+    for (Way way : List.of(Way.LIBRARY_WIDEBAND, Way.LIBRARY_PLUG)) {
+      Row row = row(World.AS_ASSUMED, way);
+      assertThat(row.heldAtStart()).isBetween(new BigDecimal("0.82"), new BigDecimal("0.97"));
+      assertThat(row.heldAtEnd()).isBetween(new BigDecimal("0.82"), new BigDecimal("0.97"));
+      assertThat(row.spreadAtStart()).isBetween(new BigDecimal("0.8"), new BigDecimal("1.2"));
+    }
+  }
+
+  /** A library that knew its engines four times better than it does would be found out. */
+  @Test
+  void bands_ofAnOverconfidentModel_doNotHold() {
+    RiskModel assumed = RiskModel.assumed();
+    RiskModel sure =
+        new RiskModel(assumed.limits(), quarter(assumed.uncertainty()), assumed.steps());
+    Trial trial = new Trial(sure, assumed.uncertainty(), Trial.PUBLISHED.seed());
+    Row row = trial.row(World.AS_ASSUMED, Way.LIBRARY_WIDEBAND, trial.machines(1), 12, 1);
+    assertThat(row.heldAtStart()).isLessThan(new BigDecimal("0.7"));
+  }
+
+  private static ModelUncertainty quarter(ModelUncertainty all) {
+    return new ModelUncertainty(
+        quarter(all.pilot()),
+        quarter(all.needle()),
+        quarter(all.main()),
+        quarter(all.air()),
+        quarter(all.residual()),
+        all.residualLength(),
+        quarter(all.jetTolerance()),
+        quarter(all.needleJetTolerance()),
+        quarter(all.needleTolerance()));
+  }
+
+  private static Coefficient quarter(Coefficient c) {
+    return Coefficient.assumed(c.value() / 4, c.unit(), "too sure");
+  }
+
+  private static List<Row> byLibrary() {
+    return ROWS.stream().filter(row -> row.way().byLibrary()).toList();
+  }
+
+  private static Row row(World world, Way way) {
+    return ROWS.stream()
+        .filter(row -> row.world() == world && row.way() == way)
+        .findFirst()
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,27 @@
+package dev.jetting.rules.tuning;
+
+/** What a rider reads an engine with. */
+public enum Instrument {
+  /** A wideband λ sensor in the exhaust. */
+  WIDEBAND,
+  /** A thermometer in the exhaust, and a run known to be good to compare with. */
+  EXHAUST_THERMOMETER,
+  /** The colour of a new plug after a plug chop. */
+  PLUG;
+
+  /**
+   * Standard deviation in ln λ of a reading: that of a colour has the eye's error and the width of
+   * the band in it, which varies by a twelfth of its square.
+   */
+  double deviation(Meanings meanings) {
+    return switch (this) {
+      case WIDEBAND -> Seen.Wideband.DEVIATION;
+      case EXHAUST_THERMOMETER -> Seen.ExhaustTemperature.DEVIATION;
+      case PLUG -> {
+        Meaning brown = meanings.of(PlugColour.BROWN);
+        double width = StrictMath.log(brown.to() / brown.from());
+        yield Math.sqrt(brown.deviation() * brown.deviation() + width * width / 12);
+      }
+    };
+  }
+}

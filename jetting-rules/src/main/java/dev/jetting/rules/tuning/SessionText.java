@@ -1,0 +1,138 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.TradeStyle;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A tuning session as plain text for people: where it stands, what the readings have told of the
+ * engine, what to be wary of, and what to do next. Lines end in {@code \n} and are as long as they
+ * come; the same bytes in every locale. Characters that would steer a terminal are replaced.
+ *
+ * <p>Not for programs: they read the values it is made from. Never a promise of safety.
+ */
+public final class SessionText {
+
+  private final StringBuilder text = new StringBuilder();
+
+  private SessionText() {}
+
+  /**
+   * Renders a session.
+   *
+   * @param session the session so far
+   * @param riskModel limits, spreads and steps
+   * @param meanings what colours and symptoms mean
+   * @param instruments what the rider has to read with; at least one
+   * @return its text
+   * @throws IllegalArgumentException if there is no instrument
+   */
+  public static String of(
+      TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
+    SessionText page = new SessionText();
+    Calibration calibration = session.calibration(riskModel, meanings);
+    page.stands(session.now(), riskModel, calibration);
+    if (!calibration.readings().isEmpty()) {
+      page.heading("What the readings tell of the engine");
+      Correction.of(calibration).forEach(correction -> page.item(correction.text()));
+    }
+    List<String> warnings = session.warnings(riskModel, meanings);
+    if (!warnings.isEmpty()) {
+      page.heading("Be wary");
+      warnings.forEach(page::item);
+    }
+    page.next(session, riskModel, meanings, instruments, calibration);
+    return page.text.toString();
+  }
+
+  private void stands(SetupSheet now, RiskModel riskModel, Calibration calibration) {
+    line(now.title());
+    line("Setting: " + parts(now.setup().setting()));
+    RiskPoint worst =
+        riskModel
+            .profile(MixtureModel.of(now.setup()), MixtureModel.evenOpenings(33), calibration)
+            .worst();
+    line(
+        "Lean risk: "
+            + TradeStyle.probability(worst.leanRisk())
+            + " at "
+            + TradeStyle.throttle(worst.mixture().throttle())
+            + ", where it is highest; "
+            + TradeStyle.probability(now.riding().acceptedRisk())
+            + " accepted.");
+  }
+
+  private void next(
+      TuningSession session,
+      RiskModel riskModel,
+      Meanings meanings,
+      Set<Instrument> instruments,
+      Calibration calibration) {
+    Optional<NextTest> test = NextTest.of(session, riskModel, meanings, instruments);
+    if (test.isPresent()) {
+      heading("Test next: " + TradeStyle.throttle(test.get().throttle()));
+      test.get().howTo().forEach(this::item);
+      return;
+    }
+    Optional<NextChange> change = NextChange.of(session.now(), riskModel, calibration);
+    if (change.isPresent()) {
+      heading("Change next: " + change.get().what());
+      item(change.get().why());
+      item("One change, then look again: never two moves towards lean at once.");
+      lambdas(change.get().before(), change.get().after());
+      return;
+    }
+    heading("Nothing to test or change");
+    item("No single part at hand makes it better, and no reading would tell much more.");
+  }
+
+  private void lambdas(RiskProfile before, RiskProfile after) {
+    for (int i = 0; i < before.points().size(); i += 2) {
+      RiskPoint was = before.points().get(i);
+      RiskPoint becomes = after.points().get(i);
+      item(
+          TradeStyle.throttle(was.mixture().throttle())
+              + ": "
+              + TradeStyle.lambda(was.lambda())
+              + " becomes "
+              + TradeStyle.lambda(becomes.lambda())
+              + ", lean risk "
+              + TradeStyle.probability(was.leanRisk())
+              + " becomes "
+              + TradeStyle.probability(becomes.leanRisk()));
+    }
+  }
+
+  private static String parts(Setting setting) {
+    return String.join(
+        ", ",
+        TradeStyle.main(setting.mainJet()),
+        TradeStyle.pilot(setting.pilotJet()),
+        TradeStyle.screw(setting.screw().kind(), setting.screw().turns()),
+        TradeStyle.cutaway(setting.cutaway()),
+        "needle jet " + TradeStyle.diameter(setting.needleJet().bore()),
+        "needle " + setting.needle().id(),
+        TradeStyle.clip(setting.clip()));
+  }
+
+  private void heading(String heading) {
+    text.append('\n');
+    line(heading);
+  }
+
+  private void item(String item) {
+    line("- " + item);
+  }
+
+  private void line(String line) {
+    text.append(line.replaceAll("[\\p{Cc}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]", "\uFFFD")).append('\n');
+  }
+}

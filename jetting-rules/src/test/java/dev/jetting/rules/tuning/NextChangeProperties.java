@@ -1,0 +1,156 @@
+package dev.jetting.rules.tuning;
+
+import static dev.jetting.rules.TwoHundred.ALL_ROUND;
+import static net.jqwik.api.Combinators.combine;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Lambda;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+/** Whatever is in the carburettor and whatever was read. */
+class NextChangeProperties {
+
+  private static final RiskModel RISK = RiskModel.assumed();
+
+  /** One part at a time: so never two moves towards lean at once. */
+  @Property(tries = 40)
+  void change_isOnePart(@ForAll("sessions") TuningSession session) {
+    change(session)
+        .ifPresent(
+            change ->
+                assertThat(partsChanged(session.now().setup().setting(), change.setting()))
+                    .isEqualTo(1));
+  }
+
+  /** From the rich side: what is safe stays within the accepted risk, as predicted. */
+  @Property(tries = 40)
+  void change_ofASafeSetting_staysWithinTheAcceptedRisk(@ForAll("sessions") TuningSession session) {
+    double accepted = session.now().riding().acceptedRisk().value();
+    change(session)
+        .filter(change -> isSafe(session, change.before()))
+        .ifPresent(
+            change -> {
+              assertThat(change.after().worst().leanRisk().value()).isLessThanOrEqualTo(accepted);
+              assertThat(overrunIsSafe(session, change.setting())).isTrue();
+            });
+  }
+
+  /** What is not safe gets safer, in sum over the throttle range and on the overrun. */
+  @Property(tries = 40)
+  void change_ofAnUnsafeSetting_takesRiskAway(@ForAll("sessions") TuningSession session) {
+    SetupSheet now = session.now();
+    var calibration = session.calibration(RISK, Meanings.assumed());
+    Scales scales = new Scales(now, RISK, calibration);
+    double before = scales.excess(now.setup().setting(), Double.MAX_VALUE).orElseThrow();
+    if (before > 0) {
+      change(session)
+          .ifPresent(
+              change ->
+                  assertThat(scales.excess(change.setting(), Double.MAX_VALUE).orElseThrow())
+                      .isLessThan(before));
+    }
+  }
+
+  /** Giving up early on a sum changes nothing in what is kept. */
+  @Property(tries = 20)
+  void scales_givenUpOrNot_sayTheSame(@ForAll("sessions") TuningSession session) {
+    SetupSheet now = session.now();
+    Scales scales = new Scales(now, RISK, session.calibration(RISK, Meanings.assumed()));
+    Setting setting = now.setup().setting();
+    double excess = scales.excess(setting, Double.MAX_VALUE).orElseThrow();
+    double distance = scales.distance(setting, Double.MAX_VALUE).orElseThrow();
+    assertThat(scales.excess(setting, excess)).hasValue(excess);
+    assertThat(scales.distance(setting, distance)).hasValue(distance);
+    assertThat(scales.distance(setting, Math.nextDown(distance))).isEmpty();
+    assertThat(scales.excess(setting, excess - 1e-6)).isEmpty();
+  }
+
+  private static Optional<NextChange> change(TuningSession session) {
+    return NextChange.of(session, RISK, Meanings.assumed());
+  }
+
+  private static boolean isSafe(TuningSession session, RiskProfile profile) {
+    SetupSheet now = session.now();
+    return profile.worst().leanRisk().compareTo(now.riding().acceptedRisk()) <= 0
+        && overrunIsSafe(session, now.setup().setting());
+  }
+
+  private static boolean overrunIsSafe(TuningSession session, Setting setting) {
+    var setup = session.now().setup().withSetting(setting);
+    Lambda limit = RISK.limits().overrun(setup.engine().need());
+    return MixtureModel.of(setup).overrun().lambda().compareTo(limit) <= 0;
+  }
+
+  private static long partsChanged(Setting a, Setting b) {
+    return Stream.<Boolean>of(
+            a.mainJet().equals(b.mainJet()),
+            a.pilotJet().equals(b.pilotJet()),
+            a.screw().equals(b.screw()),
+            a.cutaway().equals(b.cutaway()),
+            a.needleJet().equals(b.needleJet()),
+            a.needle().equals(b.needle()),
+            a.clip().equals(b.clip()))
+        .filter(same -> !same)
+        .count();
+  }
+
+  @Provide
+  Arbitrary<TuningSession> sessions() {
+    return combine(settings(), looks().list().ofMaxSize(3))
+        .as(
+            (setting, looks) -> {
+              TuningSession session = TuningSession.beginning(Workshop.sheet(setting));
+              for (Look look : looks) {
+                session = session.seeing(look);
+              }
+              return session;
+            });
+  }
+
+  private static Arbitrary<Setting> settings() {
+    return combine(
+            Arbitraries.integers().between(58, 80).map(i -> JetBore.ofHundredths(2 * i)),
+            Arbitraries.integers().between(24, 31).map(i -> JetBore.ofHundredths(2 * i)),
+            Arbitraries.of(3.0, 3.5, 4.0, 4.5).map(Cutaway::ofMillimetres),
+            Arbitraries.of(2.64, 2.66, 2.68, 2.70).map(TwoHundred::needleJet),
+            Arbitraries.integers().between(1, 5).map(i -> ClipPosition.fromTop(i, 5)))
+        .as(
+            (main, pilot, cutaway, needleJet, clip) ->
+                ALL_ROUND
+                    .withMainJet(main)
+                    .withPilotJet(pilot)
+                    .withCutaway(cutaway)
+                    .withNeedleJet(needleJet)
+                    .withClip(clip));
+  }
+
+  private static Arbitrary<Look> looks() {
+    List<Seen> seen =
+        List.of(
+            new Seen.Wideband(Lambda.of(0.78)),
+            new Seen.Wideband(Lambda.of(0.95)),
+            new Seen.Colour(PlugColour.BROWN),
+            new Seen.Colour(PlugColour.DARK),
+            new Seen.Colour(PlugColour.PALE),
+            new Seen.Felt(Symptom.CRISP),
+            new Seen.Felt(Symptom.FOUR_STROKES));
+    return combine(Arbitraries.of(8, 6, 4, 2, 1), Arbitraries.of(seen))
+        .as((eighths, s) -> Workshop.look(eighths, 1400 + 760 * eighths, s));
+  }
+}

@@ -1,0 +1,119 @@
+package dev.jetting.rules.tuning;
+
+import static dev.jetting.rules.TwoHundred.ALL_ROUND;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Lambda;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class SessionTextTest {
+
+  private static final RiskModel RISK = RiskModel.assumed();
+
+  @Test
+  void of_nothingSeen_tellsTheTestAndHowToDoIt() {
+    String text = text(begin(ALL_ROUND));
+    assertThat(text)
+        .contains("Setting: main 126, pilot 55, ")
+        .contains("10 % accepted.")
+        .contains("Test next: full throttle\n- The test: full throttle at about 7500 rpm.")
+        .contains("Off public roads", "clutch covered", "no closed throttle")
+        .doesNotContain("What the readings tell");
+  }
+
+  @Test
+  void of_readingsThere_tellsTheCorrectionsInPercent() {
+    TuningSession session =
+        begin(ALL_ROUND).seeing(Workshop.look(8, 7500, new Seen.Wideband(Lambda.of(0.86))));
+    assertThat(text(session))
+        .containsPattern("The main jet passes [0-9]+ ± [0-9]+ % less fuel than the model says\\.");
+  }
+
+  @Test
+  void of_leanSetting_tellsTheChangeWithLambdaBeforeAndAfter() {
+    assertThat(text(begin(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.12)))))
+        .containsPattern("Change next: main 1[1-9][0-9]\n")
+        .containsPattern("- full throttle: λ 0\\.[0-9]+ becomes λ 0\\.[0-9]+, lean risk ");
+  }
+
+  /** On an engine that is as the model says. */
+  @Test
+  void of_sessionLedToItsEnd_saysThatNothingIsLeft() {
+    TuningSession session = begin(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.36)));
+    String text = text(session);
+    for (int i = 0; i < 40 && !text.contains("Nothing to test or change"); i++) {
+      session = next(session);
+      text = text(session);
+    }
+    assertThat(text).contains("Nothing to test or change\n- No single part at hand");
+  }
+
+  private static TuningSession next(TuningSession session) {
+    Optional<NextTest> test =
+        NextTest.of(session, RISK, Meanings.assumed(), Set.of(Instrument.PLUG));
+    if (test.isPresent()) {
+      MixtureModel model = MixtureModel.of(session.now().setup());
+      Lambda lambda = model.at(test.get().throttle(), test.get().speed()).lambda();
+      return session.seeing(
+          new Look(test.get().throttle(), test.get().speed(), new Seen.Wideband(lambda)));
+    }
+    NextChange change = NextChange.of(session, RISK, Meanings.assumed()).orElseThrow();
+    return session.changing(session.now().setup().withSetting(change.setting()));
+  }
+
+  @Test
+  void warnings_crispPingingAndWhite_areTold() {
+    TuningSession session =
+        begin(ALL_ROUND)
+            .seeing(Workshop.look(2, 4400, new Seen.Felt(Symptom.CRISP)))
+            .seeing(Workshop.look(6, 6700, new Seen.Felt(Symptom.PINGS)))
+            .seeing(Workshop.look(8, 7500, new Seen.Colour(PlugColour.WHITE)))
+            .seeing(Workshop.look(4, 5700, new Seen.Colour(PlugColour.BROWN)));
+    assertThat(session.warnings(RISK, Meanings.assumed()))
+        .satisfiesExactly(
+            crisp -> assertThat(crisp).startsWith("At 1/4 throttle: crisp is no proof"),
+            pings -> assertThat(pings).startsWith("At 3/4 throttle").contains("go richer"),
+            white -> assertThat(white).startsWith("At full throttle").contains("go richer"));
+    assertThat(text(session)).contains("Be wary\n- At 1/4 throttle: crisp");
+  }
+
+  @Test
+  void warnings_readingThatDisagrees_isTold() {
+    TuningSession session = begin(ALL_ROUND);
+    double[] lambdas = {0.80, 0.92, 0.92, 0.60};
+    int[] eighths = {8, 6, 4, 5};
+    for (int i = 0; i < eighths.length; i++) {
+      session =
+          session.seeing(Workshop.look(eighths[i], 6500, new Seen.Wideband(Lambda.of(lambdas[i]))));
+    }
+    assertThat(session.warnings(RISK, Meanings.assumed()))
+        .singleElement()
+        .asString()
+        .startsWith("λ 0.6 read at 5/8 throttle disagrees");
+  }
+
+  /** Titles come from outside. */
+  @Test
+  void of_titleThatSteersTheTerminal_isMadeHarmless() {
+    SetupSheet sheet = Workshop.sheet(ALL_ROUND);
+    SetupSheet spoilt =
+        new SetupSheet(
+            "\u001b[2Jtitle\n", sheet.setup(), sheet.riding(), sheet.parts(), sheet.provenance());
+    assertThat(text(TuningSession.beginning(spoilt))).startsWith("\uFFFD[2Jtitle\uFFFD\n");
+  }
+
+  private static TuningSession begin(Setting setting) {
+    return TuningSession.beginning(Workshop.sheet(setting));
+  }
+
+  private static String text(TuningSession session) {
+    return SessionText.of(session, RISK, Meanings.assumed(), Set.of(Instrument.PLUG));
+  }
+}
