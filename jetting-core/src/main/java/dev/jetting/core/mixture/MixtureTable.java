@@ -29,8 +29,8 @@ import org.jspecify.annotations.Nullable;
  * the price of a few operations; the numbers are those of {@link MixtureModel} to the last bit, for
  * they come from the same equations in the same order.
  *
- * <p>Flows are plain numbers in kg/s, openings are named by their index in the order given. Safe for
- * any number of threads. Not for one setting: use {@link MixtureModel}.
+ * <p>Flows are plain numbers in kg/s, openings are named by their index in the order given. Safe
+ * for any number of threads. Not for one setting: use {@link MixtureModel}.
  */
 public final class MixtureTable {
 
@@ -462,17 +462,15 @@ public final class MixtureTable {
   }
 
   /**
-   * ln λ at one opening and how it answers. Filled by {@link MixtureTable#local}, again and again so
-   * that a search makes no garbage; not for sharing between threads.
+   * ln λ at one opening and how it answers. Filled by {@link MixtureTable#local}, again and again
+   * so that a search makes no garbage; not for sharing between threads.
    */
   public static final class Local {
 
-    private static final ErrorSource[] SOURCES = ErrorSource.values();
-    private static final MeteringPart[] PARTS = MeteringPart.values();
+    private static final int LN_LAMBDA = 8;
+    private static final int NOT_WORKED_OUT = 9;
 
-    private static final int LN_LAMBDA = SOURCES.length + PARTS.length;
-
-    private final double[] numbers = new double[LN_LAMBDA + 1];
+    private final double[] numbers = new double[NOT_WORKED_OUT + 1];
 
     /** An empty one. */
     public Local() {}
@@ -489,7 +487,7 @@ public final class MixtureTable {
      * @return ∂ ln λ/∂ z
      */
     public double slope(ErrorSource source) {
-      return numbers[source.ordinal()];
+      return numbers[place(source)];
     }
 
     /**
@@ -500,15 +498,34 @@ public final class MixtureTable {
      * @return 1/mm, zero or more; 0 for screw, cutaway, taper and clip, which are not worked out
      */
     public double leaningByUnit(MeteringPart part) {
-      return numbers[SOURCES.length + part.ordinal()];
+      return numbers[place(part)];
     }
 
     private void slope(ErrorSource source, double up, double down) {
-      numbers[source.ordinal()] = (up - down) / (2 * MixtureModel.SMALL_Z);
+      numbers[place(source)] = (up - down) / (2 * MixtureModel.SMALL_Z);
     }
 
     private void effect(MeteringPart part, double richer, double leaner, CustomarySteps steps) {
-      numbers[SOURCES.length + part.ordinal()] = (leaner - richer) / 2 / steps.of(part);
+      numbers[place(part)] = (leaner - richer) / 2 / steps.of(part);
+    }
+
+    private static int place(ErrorSource source) {
+      return switch (source) {
+        case PILOT -> 0;
+        case NEEDLE -> 1;
+        case MAIN -> 2;
+        case AIR -> 3;
+      };
+    }
+
+    private static int place(MeteringPart part) {
+      return switch (part) {
+        case PILOT_JET -> 4;
+        case NEEDLE_JET -> 5;
+        case NEEDLE_DIAMETER -> 6;
+        case MAIN_JET -> 7;
+        case SCREW, CUTAWAY, NEEDLE_TAPER, CLIP -> NOT_WORKED_OUT;
+      };
     }
   }
 }
