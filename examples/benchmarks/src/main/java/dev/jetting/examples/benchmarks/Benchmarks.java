@@ -40,8 +40,7 @@ public final class Benchmarks {
             .addProfiler(GCProfiler.class);
     Results results =
         Results.of(
-            "1 fork, 3 warm-ups and 5 measurements of 2 s",
-            new Runner(options.build()).run());
+            "1 fork, 3 warm-ups and 5 measurements of 2 s", new Runner(options.build()).run());
     results.write(folder.resolve("results.json"));
     Table.into(folder.resolve("README.md"), results);
   }

@@ -40,7 +40,6 @@ public class LawKitBenchmark {
   @Benchmark
   public LawReport laws() {
     return LawKit.allLaws()
-        .hold(
-            Candidate.of(rulebook), Trial.eachPart(Parts.SHEET, CustomarySteps.assumed()));
+        .hold(Candidate.of(rulebook), Trial.eachPart(Parts.SHEET, CustomarySteps.assumed()));
   }
 }

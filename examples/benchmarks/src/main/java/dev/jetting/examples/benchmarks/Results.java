@@ -34,12 +34,12 @@ record Results(Machine machine, String form, List<Line> results) {
 
     static Machine here() throws IOException {
       return new Machine(
-          processor(),
+          model(),
           Runtime.getRuntime().availableProcessors(),
           System.getProperty("java.vm.name") + " " + System.getProperty("java.runtime.version"));
     }
 
-    private static String processor() throws IOException {
+    private static String model() throws IOException {
       Path told = Path.of("/proc/cpuinfo");
       if (Files.isReadable(told)) {
         for (String line : Files.readAllLines(told)) {

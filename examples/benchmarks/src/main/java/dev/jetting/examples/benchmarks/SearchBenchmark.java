@@ -21,7 +21,9 @@ import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
-/** The search on one thread, from nothing to the result, beside assessing one setting after another. */
+/**
+ * The search on one thread, from nothing to the result, beside assessing one setting after another.
+ */
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 public class SearchBenchmark {

@@ -19,8 +19,7 @@ final class Table {
     String text = Files.readString(readme);
     int begin = text.indexOf(BEGIN) + BEGIN.length();
     int end = text.indexOf(END);
-    Files.writeString(
-        readme, text.substring(0, begin) + "\n" + of(results) + text.substring(end));
+    Files.writeString(readme, text.substring(0, begin) + "\n" + of(results) + text.substring(end));
   }
 
   static String of(Results results) {

@@ -15,11 +15,13 @@ class BenchmarksTest {
   @Test
   void everyBenchmark_runsAndStandsInTheTable(@TempDir Path folder) throws Exception {
     Results results = Benchmarks.smoke();
-    assertThat(results.results()).extracting(Results.Line::benchmark).contains(
-        "AssessmentBenchmark.bareSweep",
-        "SearchBenchmark.best",
-        "LawKitBenchmark.laws",
-        "QuantityBenchmark.createQuantity");
+    assertThat(results.results())
+        .extracting(Results.Line::benchmark)
+        .contains(
+            "AssessmentBenchmark.bareSweep",
+            "SearchBenchmark.best",
+            "LawKitBenchmark.laws",
+            "QuantityBenchmark.createQuantity");
 
     Path file = folder.resolve("results.json");
     results.write(file);
