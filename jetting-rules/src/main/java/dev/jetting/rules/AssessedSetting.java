@@ -122,6 +122,17 @@ public record AssessedSetting(
         overrun);
   }
 
+  /**
+   * Whether a point that was assessed lies in a throttle band.
+   *
+   * @param band the band
+   * @return true if at least one does, of those that this assessed setting has not been narrowed
+   *     away from
+   */
+  public boolean looksInto(ThrottleBand band) {
+    return profile.points().stream().anyMatch(p -> band.contains(p.mixture().throttle()));
+  }
+
   private static RiskProfile narrowed(RiskProfile profile, ThrottleBand band) {
     List<RiskPoint> points =
         profile.points().stream().filter(p -> band.contains(p.mixture().throttle())).toList();

@@ -71,11 +71,12 @@ public record Finding(
    * How far beyond the limit the measured value is, as a share of the limit: what orders findings
    * of one severity.
    *
-   * @return zero or more
+   * @return zero or more; 1 beyond a limit of zero, which nothing is a share of
    */
   public double excess() {
-    double scale = Math.max(Math.abs(limit.value()), 1e-9);
-    return Math.max(0, -margin.value() / scale);
+    double beyond = Math.max(0, -margin.value());
+    double excess = beyond / Math.abs(limit.value());
+    return Double.isFinite(excess) ? excess : Math.signum(beyond);
   }
 
   /**

@@ -50,7 +50,7 @@ final class RangeTable {
             new Column("", "λ", 5, p -> lambda(p.lambda().value())),
             new Column("90 % band", "of λ", 10, RangeTable::band),
             new Column("lean", "limit" + assumed, 6, p -> lambda(p.leanLimit().value())),
-            new Column("lean", "risk", 10, p -> TradeStyle.probability(p.leanRisk())),
+            new Column("lean", "risk", 10, p -> TradeStyle.probability(p.leanRisk(), accepted)),
             new Column("", BAR, -10, p -> bar(p.leanRisk())),
             new Column("circuit", "in charge", -9, RangeTable::circuit),
             new Column("", "", -4, this::mark));

@@ -8,6 +8,7 @@ import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Probability;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -55,7 +56,7 @@ public record Report(
   private static final String MODEL = "jetting slide carburettor 1";
 
   /**
-   * Copies the lists.
+   * Copies the lists and checks that they go together.
    *
    * @param schemaVersion version of the report's form, {@link #SCHEMA_VERSION}
    * @param model name and version of the mixture model
@@ -71,6 +72,8 @@ public record Report(
    * @param unusedWaivers waivers that waived nothing, in the order they were given
    * @param assumptions the coefficients of limits, spreads and rules, by name
    * @param cautions the usual cautions
+   * @throws IllegalArgumentException if the schema version is another, two results are of one rule,
+   *     or a finding is of no failed rule among the results
    */
   public Report {
     Objects.requireNonNull(model, "model");
@@ -86,6 +89,28 @@ public record Report(
     unusedWaivers = List.copyOf(unusedWaivers);
     assumptions = ImmutableMap.copyOf(assumptions);
     cautions = List.copyOf(cautions);
+    if (schemaVersion != SCHEMA_VERSION) {
+      throw new IllegalArgumentException(
+          "schema version " + schemaVersion + " of a report: allowed " + SCHEMA_VERSION);
+    }
+    checkTogether(results, findings);
+  }
+
+  private static void checkTogether(List<RuleResult> results, List<RankedFinding> findings) {
+    Map<String, RuleResult> byRule = new HashMap<>();
+    for (RuleResult result : results) {
+      if (byRule.put(result.ruleId(), result) != null) {
+        throw new IllegalArgumentException(
+            "two results of rule " + result.ruleId() + ": allowed one for each rule");
+      }
+    }
+    for (RankedFinding finding : findings) {
+      RuleResult result = byRule.get(finding.ruleId());
+      if (result == null || !result.outcome().findings().contains(finding.finding())) {
+        throw new IllegalArgumentException(
+            "finding of rule " + finding.ruleId() + ": allowed those of the results");
+      }
+    }
   }
 
   static Report of(

@@ -108,7 +108,7 @@ final class ReportWords {
         + ", λ "
         + RangeTable.lambda(riskiest.lambda().value())
         + ", lean risk "
-        + TradeStyle.probability(riskiest.leanRisk());
+        + TradeStyle.probability(riskiest.leanRisk(), report.sheet().riding().acceptedRisk());
   }
 
   static String where(ThrottleBand band) {

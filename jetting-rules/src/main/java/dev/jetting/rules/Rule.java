@@ -210,12 +210,20 @@ public final class Rule {
    * @return what came of it; never throws for a bad setting or a broken judge
    */
   public Outcome evaluate(AssessedSetting setting) {
+    if (!setting.looksInto(band())) {
+      return Outcome.notEvaluated("an assessed throttle opening within " + told(band()));
+    }
     try {
       Outcome outcome = judge.apply(setting.within(band()));
       return outcome == null ? Outcome.broken("the rule gave no outcome") : outcome;
-    } catch (RuntimeException e) {
+    } catch (RuntimeException | StackOverflowError | AssertionError | LinkageError e) {
+      // What a judge of somebody else's may throw without the virtual machine being in trouble.
       return Outcome.broken(e.toString());
     }
+  }
+
+  private static String told(ThrottleBand band) {
+    return band.from() + " to " + band.to();
   }
 
   /**
@@ -231,11 +239,19 @@ public final class Rule {
   /**
    * This rule restricted to a throttle band.
    *
-   * @param other the band; its judge sees what lies in both this band and the rule's own
-   * @return the changed rule, of the same id
+   * @param other the band
+   * @return the changed rule, of the same id, whose band is what lies in both this band and the
+   *     rule's own; where nothing does, a rule of the given band that never applies
    */
   public Rule within(ThrottleBand other) {
-    return new Rule(draft.within(other), setting -> judge.apply(setting.within(band())));
+    return band()
+        .common(other)
+        .map(common -> new Rule(draft.within(common), judge))
+        .orElseGet(
+            () -> {
+              String why = "the rule speaks of " + told(band()) + ", not of " + told(other);
+              return new Rule(draft.within(other), setting -> Outcome.notApplicable(why));
+            });
   }
 
   /**

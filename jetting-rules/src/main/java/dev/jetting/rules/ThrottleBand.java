@@ -1,6 +1,7 @@
 package dev.jetting.rules;
 
 import dev.jetting.units.ThrottleOpening;
+import java.util.Optional;
 
 /**
  * A part of the throttle range, both ends included.
@@ -58,5 +59,19 @@ public record ThrottleBand(ThrottleOpening from, ThrottleOpening to) {
    */
   public boolean contains(ThrottleOpening throttle) {
     return from.compareTo(throttle) <= 0 && throttle.compareTo(to) <= 0;
+  }
+
+  /**
+   * What lies in both this band and another.
+   *
+   * @param other the other band
+   * @return the common part; empty if they have not even an end in common
+   */
+  public Optional<ThrottleBand> common(ThrottleBand other) {
+    ThrottleOpening later = from.compareTo(other.from) >= 0 ? from : other.from;
+    ThrottleOpening earlier = to.compareTo(other.to) <= 0 ? to : other.to;
+    return later.compareTo(earlier) > 0
+        ? Optional.empty()
+        : Optional.of(new ThrottleBand(later, earlier));
   }
 }

@@ -43,6 +43,28 @@ class FindingTest {
   }
 
   @Test
+  void excess_isAShareOfTheLimit_andOneBeyondALimitOfZero() {
+    assertThat(above(3, 2).excess()).isEqualTo(0.5);
+    assertThat(above(0.2, 0).excess()).isEqualTo(1);
+    assertThat(above(1, 1).excess()).isZero();
+    assertThat(above(0, 0).excess()).isZero();
+  }
+
+  private static Finding above(double measured, double limit) {
+    return Finding.above("x", Measure.ratio(measured), Measure.ratio(limit), ThrottleBand.WHOLE)
+        .says("", "");
+  }
+
+  @Test
+  void common_ofTwoBands_isWhatLiesInBoth() {
+    assertThat(ThrottleBand.eighths(1, 4).common(ThrottleBand.eighths(3, 8)))
+        .contains(ThrottleBand.eighths(3, 4));
+    assertThat(ThrottleBand.eighths(1, 4).common(ThrottleBand.eighths(4, 8)))
+        .contains(ThrottleBand.eighths(4, 4));
+    assertThat(ThrottleBand.eighths(1, 3).common(ThrottleBand.eighths(4, 8))).isEmpty();
+  }
+
+  @Test
   void band_fromWiderThanTo_isRefused() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new ThrottleBand(ThrottleOpening.FULL, ThrottleOpening.CLOSED))

@@ -89,8 +89,43 @@ class RuleTest {
                   sizes.add(setting.profile().points().size());
                   return Outcome.passed();
                 });
-    looker.within(ThrottleBand.eighths(3, 8)).evaluate(SETTING);
+    Rule narrowed = looker.within(ThrottleBand.eighths(3, 8));
+    narrowed.evaluate(SETTING);
     assertThat(sizes).containsExactly(5);
+    assertThat(narrowed.band()).isEqualTo(ThrottleBand.eighths(3, 4));
+  }
+
+  @Test
+  void within_bandThatTheRuleDoesNotSpeakOf_neverApplies() {
+    Rule low = rule("low", Outcome.failed(FINDING)).within(ThrottleBand.eighths(0, 2));
+    Rule nowhere = low.within(ThrottleBand.eighths(4, 8));
+    assertThat(nowhere.band()).isEqualTo(ThrottleBand.eighths(4, 8));
+    assertThat(nowhere.evaluate(SETTING).status()).isEqualTo(Status.NOT_APPLICABLE);
+  }
+
+  /** Nobody looked there, which is not the same as nothing being wrong. */
+  @Test
+  void evaluate_bandBetweenTheAssessedOpenings_isNotEvaluated() {
+    ThrottleBand between =
+        new ThrottleBand(ThrottleOpening.ofShare(0.501), ThrottleOpening.ofShare(0.502));
+    assertThat(rule("gap", Outcome.passed()).within(between).evaluate(SETTING))
+        .isEqualTo(Outcome.notEvaluated("an assessed throttle opening within 0.501 to 0.502"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(classes = {StackOverflowError.class, AssertionError.class, LinkageError.class})
+  void evaluate_judgeThatThrowsAnError_isBrokenAndNamed(Class<? extends Error> type)
+      throws ReflectiveOperationException {
+    Error error = type.getDeclaredConstructor().newInstance();
+    Rule erring =
+        Rule.named("erring")
+            .judging(
+                setting -> {
+                  throw error;
+                });
+    Outcome outcome = erring.evaluate(SETTING);
+    assertThat(outcome.status()).isEqualTo(Status.BROKEN);
+    assertThat(outcome.reason()).contains(type.getSimpleName());
   }
 
   @Test

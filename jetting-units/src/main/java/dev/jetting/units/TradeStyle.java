@@ -248,6 +248,33 @@ public final class TradeStyle {
     return rounded(value * 100, 0) + " %";
   }
 
+  /**
+   * Prints a probability beside a limit that is printed with {@link #probability}: with as many
+   * decimals as it takes to tell the two apart, so that 10.4 % is not shown to be above "10 %" as
+   * "10 %".
+   *
+   * @param probability the probability
+   * @param limit the limit
+   * @return such as {@code 12 %} beside 10 %, {@code 10.4 %} beside 10 %, {@code just over 10 %}
+   *     where four decimals do not tell them apart; the limit's own text if they are equal
+   */
+  public static String probability(Probability probability, Probability limit) {
+    Objects.requireNonNull(limit, "limit");
+    String shown = probability(probability);
+    String of = probability(limit);
+    int order = probability.compareTo(limit);
+    if (order == 0 || !shown.equals(of)) {
+      return shown;
+    }
+    for (int decimals = 1; decimals <= 4; decimals++) {
+      String finer = rounded(probability.value() * 100, decimals) + " %";
+      if (!finer.equals(of) && !finer.equals(rounded(limit.value() * 100, decimals) + " %")) {
+        return finer;
+      }
+    }
+    return (order > 0 ? "just over " : "just under ") + of;
+  }
+
   private static String rounded(double value, int decimals) {
     BigDecimal rounded = new BigDecimal(Decimals.fixed(value, decimals));
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();

@@ -112,6 +112,23 @@ class TradeStyleTest {
     assertThat(TradeStyle.probability(Probability.of(probability))).isEqualTo(expected);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "0.12, 0.1, 12 %",
+    "0.104, 0.1, 10.4 %",
+    "0.1, 0.1, 10 %",
+    "0.0961, 0.1, 9.6 %",
+    "0.1000000001, 0.1, just over 10 %",
+    "0.0999999999, 0.1, just under 10 %",
+    "0.009, 0.008, 0.9 %",
+    "0.02, 0.008, 2 %"
+  })
+  void probability_besideALimit_isNotPrintedAsTheLimit(
+      double probability, double limit, String expected) {
+    assertThat(TradeStyle.probability(Probability.of(probability), Probability.of(limit)))
+        .isEqualTo(expected);
+  }
+
   @Test
   void text_isTheSameInEveryLocale() {
     Locale before = Locale.getDefault();

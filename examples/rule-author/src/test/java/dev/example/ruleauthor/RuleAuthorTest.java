@@ -57,7 +57,7 @@ class RuleAuthorTest {
     assertThat(judged("kit-main-jet", 1.40).status()).isEqualTo(Status.PASSED);
     assertThat(bigger.status()).isEqualTo(Status.FAILED);
     assertThat(bigger.findings().get(0).text())
-        .isEqualTo("The main jet of 1.41 mm is bigger than the 1.4 mm of the kit.");
+        .isEqualTo("The main jet of 1.41 mm is bigger than the 1.40 mm of the kit.");
   }
 
   private static Outcome judged(String ruleId, double mainJet) {

@@ -1,11 +1,13 @@
 package dev.jetting.core.mixture;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Length;
 import dev.jetting.units.MassFlow;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.ThrottleOpening;
+import java.util.Objects;
 
 /**
  * The mixture at one throttle opening and engine speed, with what leads to it. Flows are means over
@@ -35,6 +37,36 @@ public record MixturePoint(
     MassFlow mainFuelFlow,
     MassFlow pilotFuelFlow,
     Lambda lambda) {
+
+  /**
+   * Checks the pressure ratio.
+   *
+   * @param throttle throttle opening by lift
+   * @param speed engine speed
+   * @param lift lift of the slide
+   * @param pressureRatio mean pressure behind the slide by the ambient pressure, 0 to 1
+   * @param depression ambient pressure less the pressure behind the slide
+   * @param needleJetSuction depression at the needle jet's mouth
+   * @param wellDepression depression in the pilot well
+   * @param airFlow moist air
+   * @param mainFuelFlow fuel and oil through main jet and needle jet
+   * @param pilotFuelFlow fuel and oil through the pilot jet
+   * @param lambda the mixture
+   * @throws IllegalArgumentException if the pressure ratio is out of range
+   */
+  public MixturePoint {
+    Objects.requireNonNull(throttle, "throttle");
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(lift, "lift");
+    pressureRatio = Checks.within("pressure ratio behind the slide", pressureRatio, 0, 1);
+    Objects.requireNonNull(depression, "depression");
+    Objects.requireNonNull(needleJetSuction, "needleJetSuction");
+    Objects.requireNonNull(wellDepression, "wellDepression");
+    Objects.requireNonNull(airFlow, "airFlow");
+    Objects.requireNonNull(mainFuelFlow, "mainFuelFlow");
+    Objects.requireNonNull(pilotFuelFlow, "pilotFuelFlow");
+    Objects.requireNonNull(lambda, "lambda");
+  }
 
   /**
    * What stands for any mixture leaner than itself, no fuel at all included: λ 100, far beyond what

@@ -1,8 +1,10 @@
 package dev.jetting.core.mixture;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.MassFlow;
+import java.util.Objects;
 
 /**
  * The closed throttle after a long open run: engine speed still high, the engine at its hottest,
@@ -23,4 +25,27 @@ public record Overrun(
     MassFlow airFlow,
     MassFlow pilotFuelFlow,
     Lambda lambda,
-    double fuelShareOfOpen) {}
+    double fuelShareOfOpen) {
+
+  /**
+   * Checks the share.
+   *
+   * @param speed engine speed
+   * @param airFlow moist air
+   * @param pilotFuelFlow fuel and oil through the pilot jet
+   * @param lambda mixture on the pilot's fuel alone
+   * @param fuelShareOfOpen fuel and oil a turn by that at full throttle at the same speed
+   * @throws IllegalArgumentException if the share is below zero or not finite
+   */
+  public Overrun {
+    Objects.requireNonNull(speed, "speed");
+    Objects.requireNonNull(airFlow, "airFlow");
+    Objects.requireNonNull(pilotFuelFlow, "pilotFuelFlow");
+    Objects.requireNonNull(lambda, "lambda");
+    Checks.that(
+        fuelShareOfOpen >= 0 && fuelShareOfOpen < Double.POSITIVE_INFINITY,
+        "fuel on the overrun by that at full throttle",
+        fuelShareOfOpen,
+        "a finite number, 0 or more");
+  }
+}

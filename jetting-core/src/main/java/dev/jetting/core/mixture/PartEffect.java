@@ -1,5 +1,8 @@
 package dev.jetting.core.mixture;
 
+import dev.jetting.core.checks.Checks;
+import java.util.Objects;
+
 /**
  * What a part does to the mixture at one operating point.
  *
@@ -9,4 +12,21 @@ package dev.jetting.core.mixture;
  * @param authority the part's share in what all parts can do here, 0 to 1; the shares sum to 1
  *     wherever a part can do anything
  */
-public record PartEffect(MeteringPart part, double richer, double leaner, double authority) {}
+public record PartEffect(MeteringPart part, double richer, double leaner, double authority) {
+
+  /**
+   * Checks the numbers.
+   *
+   * @param part the part
+   * @param richer change of ln λ by one customary step towards rich, zero or less
+   * @param leaner change of ln λ by one customary step towards lean, zero or more
+   * @param authority the part's share in what all parts can do here, 0 to 1
+   * @throws IllegalArgumentException if a number is not finite or the authority is out of range
+   */
+  public PartEffect {
+    Objects.requireNonNull(part, "part");
+    Checks.that(Double.isFinite(richer), "effect of a richer " + part, richer, "a finite number");
+    Checks.that(Double.isFinite(leaner), "effect of a leaner " + part, leaner, "a finite number");
+    authority = Checks.within("authority of " + part, authority, 0, 1);
+  }
+}

@@ -2,6 +2,7 @@ package dev.jetting.rules.risk;
 
 import dev.jetting.core.air.Air;
 import dev.jetting.units.Probability;
+import dev.jetting.units.number.Decimals;
 import java.util.Objects;
 
 /**
@@ -16,7 +17,7 @@ import java.util.Objects;
 public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldest, Air hottest) {
 
   /**
-   * Checks the accepted risk.
+   * Checks the accepted risk and the two days.
    *
    * @param acceptedRisk accepted probability that the mixture is too lean, at any throttle opening;
    *     more than 0, at most 0.5
@@ -24,7 +25,8 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
    * @param coldest the air of the coldest day and lowest place he rides in
    * @param hottest the air of the hottest day or highest place he rides in
    * @throws IllegalArgumentException if it is zero, which no setting can meet, or above one half,
-   *     which is no longer accepting a risk but expecting harm
+   *     which is no longer accepting a risk but expecting harm, or if the coldest day's air is
+   *     thinner than the hottest day's, which most likely swaps the two
    */
   public Riding {
     Objects.requireNonNull(profile, "profile");
@@ -34,5 +36,17 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
       throw new IllegalArgumentException(
           "accepted risk " + acceptedRisk + ": allowed more than 0 and at most 0.5");
     }
+    if (coldest.density().isLessThan(hottest.density())) {
+      throw new IllegalArgumentException(
+          "air of the coldest day "
+              + told(coldest)
+              + ": allowed at least as dense as on the hottest day, "
+              + told(hottest)
+              + "; are the two days swapped?");
+    }
+  }
+
+  private static String told(Air air) {
+    return Decimals.fixed(air.density().kilogramsPerCubicMetre(), 3) + " kg/m³";
   }
 }

@@ -5,9 +5,11 @@ import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
+import dev.jetting.units.number.Decimals;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The lean risk at one throttle opening.
@@ -31,7 +33,7 @@ public record RiskPoint(
     List<PartEffect> effects) {
 
   /**
-   * Copies the effects.
+   * Checks the spread and copies the effects.
    *
    * @param mixture the mixture there, by the model
    * @param lambda the mixture expected there, with what readings have taught; the model's own
@@ -41,9 +43,20 @@ public record RiskPoint(
    * @param richLimit the richest mixture on which the engine runs cleanly there
    * @param leanRisk probability that the true mixture is leaner than the lean limit
    * @param effects what each part does there
+   * @throws IllegalArgumentException if the spread is below zero or not finite
    */
   public RiskPoint {
+    Objects.requireNonNull(mixture, "mixture");
+    Objects.requireNonNull(lambda, "lambda");
+    Objects.requireNonNull(leanLimit, "leanLimit");
+    Objects.requireNonNull(richLimit, "richLimit");
+    Objects.requireNonNull(leanRisk, "leanRisk");
     effects = List.copyOf(effects);
+    if (!Double.isFinite(spread) || spread < 0) {
+      String shown = Double.isFinite(spread) ? Decimals.shortest(spread) : "not finite";
+      throw new IllegalArgumentException(
+          "spread of ln λ " + shown + ": allowed a finite number, 0 or more");
+    }
   }
 
   /**

@@ -62,7 +62,7 @@ final class AirSwing {
             .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
             .with("lambda", Remedies.lambda(worst.lambda()))
             .with("limit", Remedies.lambda(worst.leanLimit()))
-            .with("risk", TradeStyle.probability(worst.leanRisk()))
+            .with("risk", TradeStyle.probability(worst.leanRisk(), accepted))
             .says(
                 "On the {day} day ({temperature}, {pressure}) the mixture is {lambda} at {throttle}"
                     + " against a limit of {limit}: {risk} risk.",

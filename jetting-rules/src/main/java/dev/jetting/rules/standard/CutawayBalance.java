@@ -31,6 +31,9 @@ final class CutawayBalance {
   private CutawayBalance() {}
 
   private static Outcome judge(AssessedSetting setting) {
+    if (!setting.looksInto(LOW) || !setting.looksInto(MIDDLE)) {
+      return Outcome.notApplicable("compares the first fifth of the throttle with the middle");
+    }
     double low = offset(setting, LOW);
     double middle = offset(setting, MIDDLE);
     double imbalance = low - middle;

@@ -49,7 +49,7 @@ final class LeanAnywhere {
         .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
         .with("lambda", Remedies.lambda(worst.lambda()))
         .with("limit", Remedies.lambda(worst.leanLimit()))
-        .with("risk", TradeStyle.probability(worst.leanRisk()))
+        .with("risk", TradeStyle.probability(worst.leanRisk(), accepted))
         .with("accepted", TradeStyle.probability(accepted))
         .says(
             "At {throttle} the mixture is {lambda} against a lean limit of {limit}: {risk} risk of"

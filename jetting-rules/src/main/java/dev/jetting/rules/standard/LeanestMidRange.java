@@ -61,7 +61,7 @@ final class LeanestMidRange {
             .with("needle", setting.needle().id())
             .with("needleJet", TradeStyle.diameter(setting.needleJet().bore()))
             .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
-            .with("risk", TradeStyle.probability(worst.leanRisk()))
+            .with("risk", TradeStyle.probability(worst.leanRisk(), accepted))
             .says(
                 "Needle {needle} and needle jet {needleJet} are the leanest there are, and together"
                     + " too lean: {risk} risk at {throttle}.",

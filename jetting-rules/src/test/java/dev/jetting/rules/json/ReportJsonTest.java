@@ -3,6 +3,7 @@ package dev.jetting.rules.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -144,12 +145,29 @@ class ReportJsonTest {
     }
   }
 
+  /** What a report cannot hold, JSON need not write. */
   @ParameterizedTest
-  @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY})
-  void write_numberThatJsonHasNot_isRefused(double spread) {
+  @ValueSource(doubles = {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, -0.01})
+  void report_spreadThatIsNone_isRefused(double spread) {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> ReportJson.write(Reports.handmade(spread)))
-        .withMessage("$.profile.points[1].spread: number " + spread + ": allowed a finite number");
+        .isThrownBy(() -> Reports.handmade(spread))
+        .withMessageStartingWith("spread of ln λ ")
+        .withMessageEndingWith(": allowed a finite number, 0 or more");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiterString = "=>",
+      textBlock =
+          """
+          a-lean-rule => z-other => finding of rule a-lean-rule: allowed those of the results
+          d-broken => c-silent => two results of rule c-silent: allowed one for each rule
+          """)
+  void read_resultsThatDoNotGoWithTheFindings_isRefused(String id, String other, String message) {
+    String document =
+        ReportJson.write(Reports.handmade()).replaceFirst('"' + id + '"', '"' + other + '"');
+
+    assertThatThrownBy(() -> ReportJson.read(document)).hasMessageContaining(message);
   }
 
   @ParameterizedTest

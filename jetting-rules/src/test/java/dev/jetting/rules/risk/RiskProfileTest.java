@@ -6,14 +6,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.jetting.core.air.Air;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.units.Cutaway;
+import dev.jetting.units.Pressure;
 import dev.jetting.units.Probability;
+import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.Temperature;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class RiskProfileTest {
+
+  private static final RelativeHumidity HALF = RelativeHumidity.ofPercent(50);
 
   private static final RiskProfile LEAN =
       TwoHundred.assessed(STANDARD, ALL_ROUND.withCutaway(Cutaway.ofMillimetres(5))).profile();
@@ -72,5 +78,18 @@ class RiskProfileTest {
         .isThrownBy(
             () -> new RidingProfile(List.of(new RidingProfile.Point(ThrottleOpening.CLOSED, 0))))
         .withMessageContaining("weight above 0");
+  }
+
+  @Test
+  void riding_coldestDayThinnerThanTheHottest_isRefused() {
+    Air cold = Air.of(Pressure.ofHectopascals(1013), Temperature.ofCelsius(0), HALF);
+    Air hot = Air.of(Pressure.ofHectopascals(1013), Temperature.ofCelsius(30), HALF);
+    Probability accepted = Probability.of(0.05);
+
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Riding(accepted, RidingProfile.assumedRoad(), hot, cold))
+        .withMessageContaining("are the two days swapped?");
+    assertThat(new Riding(accepted, RidingProfile.assumedRoad(), cold, cold).hottest())
+        .isEqualTo(cold);
   }
 }

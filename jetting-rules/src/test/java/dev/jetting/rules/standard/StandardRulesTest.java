@@ -29,6 +29,7 @@ import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.units.AirFuelRatio;
@@ -505,5 +506,14 @@ class StandardRulesTest {
         Pressure.ofHectopascals(hectopascals),
         Temperature.ofCelsius(celsius),
         RelativeHumidity.ofPercent(60));
+  }
+
+  @Test
+  void cutawayBalance_narrowedToOneOfTheTwo_hasNothingToCompare() {
+    AssessedSetting setting = TwoHundred.assessed(STANDARD, ALL_ROUND);
+    Rule balance = StandardRulebook.rulebook().rule("cutaway-balance").orElseThrow();
+
+    assertThat(balance.within(ThrottleBand.eighths(0, 2)).evaluate(setting).status())
+        .isEqualTo(Status.NOT_APPLICABLE);
   }
 }

@@ -21,6 +21,9 @@ final class SettingFile {
   static SetupSheet read(String file) throws UnreadableException {
     String named = '"' + file + '"';
     try {
+      if (file.isBlank()) {
+        throw new UnreadableException(named + ": no file named" + ALLOWED);
+      }
       Path path = Path.of(file);
       if (Files.isDirectory(path)) {
         throw new UnreadableException(named + ": is a directory" + ALLOWED);

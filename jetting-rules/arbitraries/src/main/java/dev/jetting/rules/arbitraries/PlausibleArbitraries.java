@@ -62,9 +62,9 @@ public final class PlausibleArbitraries {
     Arbitrary<Riding> ridings =
         combine(numbers(0.01, 0.2, 2), airs(), airs())
             .as(
-                (risk, coldest, hottest) ->
-                    new Riding(
-                        Probability.of(risk), RidingProfile.assumedRoad(), coldest, hottest));
+                (risk, one, other) ->
+                    SheetArbitraries.riding(
+                        Probability.of(risk), RidingProfile.assumedRoad(), one, other));
     return combine(setups(), ridings)
         .as((setup, riding) -> new SetupSheet("plausible", setup, riding, PartsAtHand.unknown()))
         .withoutEdgeCases();

@@ -342,7 +342,14 @@ public final class SheetArbitraries {
             Arbitraries.oneOf(profiles, Arbitraries.just(RidingProfile.assumedRoad())),
             airs(),
             airs())
-        .as(Riding::new);
+        .as(SheetArbitraries::riding);
+  }
+
+  /** The denser air of two is the coldest day's. */
+  static Riding riding(Probability accepted, RidingProfile profile, Air one, Air other) {
+    return one.density().isLessThan(other.density())
+        ? new Riding(accepted, profile, other, one)
+        : new Riding(accepted, profile, one, other);
   }
 
   /** {@return parts at hand, a few of each or none} */
