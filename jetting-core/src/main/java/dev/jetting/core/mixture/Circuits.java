@@ -33,12 +33,32 @@ final class Circuits {
   private final Setup setup;
   private final double fuelDensity;
   private final double fuelViscosity;
+  private final double oilShare;
+  private final double stoichiometricRatio;
+  private final double dryAirShare;
 
   Circuits(Setup setup) {
     this.setup = setup;
     // The fuel in the float chamber is taken to be as warm as the air.
     fuelDensity = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
     fuelViscosity = setup.fuel().dynamicViscosity(setup.air().temperature()).pascalSeconds();
+    oilShare = setup.fuel().oilMassFraction();
+    stoichiometricRatio = setup.fuel().stoichiometricRatio().value();
+    dryAirShare = setup.air().dryAirMassFraction();
+  }
+
+  private Circuits(Circuits other, Setup setup) {
+    this.setup = setup;
+    fuelDensity = other.fuelDensity;
+    fuelViscosity = other.fuelViscosity;
+    oilShare = other.oilShare;
+    stoichiometricRatio = other.stoichiometricRatio;
+    dryAirShare = other.dryAirShare;
+  }
+
+  /** The same air and fuel with another setting. */
+  Circuits with(Setting setting) {
+    return new Circuits(this, setup.withSetting(setting));
   }
 
   /** A part moved from where the setting has it, in the part's own unit; zero moves none. */
@@ -102,7 +122,7 @@ final class Circuits {
             flow.needleEntryLoss().value(),
             flow.needleEccentricity().value()),
         difference.factor(ErrorSource.NEEDLE),
-        (needleJet.bore().millimetres() + shift.of(MeteringPart.NEEDLE_JET)) * MM,
+        needleJet(shift),
         jet.passing(difference.factor(ErrorSource.MAIN)),
         head(carburettor.needleJetHead()),
         fuelDensity,
@@ -137,6 +157,12 @@ final class Circuits {
     return Math.max(0, nominal.millimetres() + setup.setting().fuelLowerBy()) * MM;
   }
 
+  /** Diameter in m of the needle jet. */
+  double needleJet(Shift shift) {
+    double bore = setup.setting().needleJet().bore().millimetres();
+    return (bore + shift.of(MeteringPart.NEEDLE_JET)) * MM;
+  }
+
   /** Diameter in m of the needle in the needle jet, the slide lifted by {@code lift} m. */
   double needleDiameter(double lift, Shift shift) {
     Needle needle = setup.setting().needle();
@@ -153,11 +179,16 @@ final class Circuits {
 
   /** Mixture of air and fuel flows in kg/s, {@code pilotFuel} and {@code mainFuel} mean flows. */
   double lambda(double airFlow, double mainFuel, double pilotFuel) {
-    double fuel = (mainFuel + pilotFuel) * (1 - setup.fuel().oilMassFraction());
-    double dryAir = airFlow * setup.air().dryAirMassFraction();
+    double fuel = (mainFuel + pilotFuel) * (1 - oilShare);
+    double dryAir = airFlow * dryAirShare;
     double leanest = MixturePoint.LEANEST.value();
-    double needed = fuel * setup.fuel().stoichiometricRatio().value();
+    double needed = fuel * stoichiometricRatio;
     return needed * leanest <= dryAir ? leanest : dryAir / needed;
+  }
+
+  /** Fuel and oil with which λ is 1, by the moist air. */
+  double fuelByAir() {
+    return dryAirShare / ((1 - oilShare) * stoichiometricRatio);
   }
 
   double bore() {

@@ -17,9 +17,6 @@ import java.util.OptionalDouble;
  */
 final class Scales {
 
-  /** How much more leaner than needed counts than richer than needed (assumed). */
-  private static final double LEAN_WEIGHT = 2;
-
   private static final List<ThrottleOpening> OPENINGS = MixtureModel.evenOpenings(17);
 
   private final SetupSheet sheet;
@@ -69,7 +66,7 @@ final class Scales {
       ThrottleOpening throttle = OPENINGS.get(i);
       double need = sheet.setup().engine().need().at(throttle).value();
       double lean = StrictMath.log(lambda(model, throttle) / need);
-      sum += weight(throttle) * (lean > 0 ? LEAN_WEIGHT * lean : -lean);
+      sum += weight(throttle) * (lean > 0 ? RiskProfile.LEAN_WEIGHT * lean : -lean);
     }
     return atMost(most, weights == 0 ? 0 : sum / weights);
   }
