@@ -142,6 +142,7 @@ class ArchitectureTest {
   private static boolean isPublished(JavaClass type) {
     return EXPORTED.contains(type.getPackageName())
         && isVisible(type.getModifiers())
+        && type.getEnclosingClass().map(ArchitectureTest::isPublished).orElse(true)
         && !type.isEquivalentTo(JettingModule.class);
   }
 

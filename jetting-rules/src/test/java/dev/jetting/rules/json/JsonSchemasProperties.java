@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
-import dev.jetting.rules.SheetArbitraries;
+import dev.jetting.rules.arbitraries.SheetArbitraries;
 import dev.jetting.rules.standard.StandardRulebook;
 import java.util.List;
 import java.util.function.Consumer;

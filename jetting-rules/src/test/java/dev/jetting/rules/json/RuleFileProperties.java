@@ -10,7 +10,7 @@ import dev.jetting.rules.Report;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
-import dev.jetting.rules.SheetArbitraries;
+import dev.jetting.rules.arbitraries.SheetArbitraries;
 import java.util.List;
 import java.util.Optional;
 import net.jqwik.api.Arbitraries;

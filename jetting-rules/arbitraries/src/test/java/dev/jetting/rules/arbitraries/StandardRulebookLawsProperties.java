@@ -24,6 +24,7 @@ class StandardRulebookLawsProperties {
 
   private static final Candidate STANDARD =
       Candidate.of(StandardRulebook.rulebook())
+          .declaringOtherSpeeds("carburettor-too-big")
           .declaring("pilot-on-overrun", Monotone.leanSide(1e-6))
           .declaring("float-valve-flow", Monotone.richSide(1e-6))
           .declaring("too-rich", Monotone.richSide(1e-6));
