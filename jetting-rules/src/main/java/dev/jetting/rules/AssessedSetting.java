@@ -55,6 +55,11 @@ public record AssessedSetting(
     Objects.requireNonNull(overrun, "overrun");
   }
 
+  /** {@return the throttle openings at which settings are assessed, rising} */
+  public static List<ThrottleOpening> openings() {
+    return OPENINGS;
+  }
+
   /**
    * Assesses a setup sheet with the library's own assumed limits, spreads and steps.
    *

@@ -35,6 +35,18 @@ public record Restriction(double alpha, double beta) {
    * @return Q, m³/s
    */
   public double flow(double difference) {
+    return flow(alpha, beta, difference);
+  }
+
+  /**
+   * Volume flow through a restriction that is given by its numbers, for tables of many.
+   *
+   * @param alpha α, Pa/(m³/s)²; infinite for a closed passage
+   * @param beta β, Pa/(m³/s); infinite for a closed passage
+   * @param difference Δ, Pa; below zero counts as none
+   * @return Q, m³/s
+   */
+  public static double flow(double alpha, double beta, double difference) {
     if (difference <= 0 || Double.isInfinite(alpha)) {
       return 0;
     }

@@ -33,12 +33,18 @@ final class Circuits {
   private final Setup setup;
   private final double fuelDensity;
   private final double fuelViscosity;
+  private final double oilShare;
+  private final double stoichiometricRatio;
+  private final double dryAirShare;
 
   Circuits(Setup setup) {
     this.setup = setup;
     // The fuel in the float chamber is taken to be as warm as the air.
     fuelDensity = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
     fuelViscosity = setup.fuel().dynamicViscosity(setup.air().temperature()).pascalSeconds();
+    oilShare = setup.fuel().oilMassFraction();
+    stoichiometricRatio = setup.fuel().stoichiometricRatio().value();
+    dryAirShare = setup.air().dryAirMassFraction();
   }
 
   /** A part moved from where the setting has it, in the part's own unit; zero moves none. */
@@ -153,11 +159,16 @@ final class Circuits {
 
   /** Mixture of air and fuel flows in kg/s, {@code pilotFuel} and {@code mainFuel} mean flows. */
   double lambda(double airFlow, double mainFuel, double pilotFuel) {
-    double fuel = (mainFuel + pilotFuel) * (1 - setup.fuel().oilMassFraction());
-    double dryAir = airFlow * setup.air().dryAirMassFraction();
+    double fuel = (mainFuel + pilotFuel) * (1 - oilShare);
+    double dryAir = airFlow * dryAirShare;
     double leanest = MixturePoint.LEANEST.value();
-    double needed = fuel * setup.fuel().stoichiometricRatio().value();
+    double needed = fuel * stoichiometricRatio;
     return needed * leanest <= dryAir ? leanest : dryAir / needed;
+  }
+
+  /** Fuel and oil with which λ is 1, by the moist air. */
+  double fuelByAir() {
+    return dryAirShare / ((1 - oilShare) * stoichiometricRatio);
   }
 
   double bore() {

@@ -30,7 +30,7 @@ import java.util.stream.IntStream;
 public final class MixtureModel {
 
   /** Half width of the central differences in z: small against 1, large against rounding. */
-  private static final double SMALL_Z = 1e-3;
+  static final double SMALL_Z = 1e-3;
 
   private final Setup setup;
   private final Circuits circuits;

@@ -2,6 +2,7 @@ package dev.jetting.rules.risk;
 
 import static java.util.Comparator.comparing;
 
+import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
@@ -12,6 +13,9 @@ import java.util.List;
  * @param points the points by rising throttle; at least one
  */
 public record RiskProfile(List<RiskPoint> points) {
+
+  /** How much more leaner than needed counts than richer than needed (assumed). */
+  public static final double LEAN_WEIGHT = 2;
 
   /**
    * Checks the points.
@@ -52,6 +56,28 @@ public record RiskProfile(List<RiskPoint> points) {
       weights += weight;
     }
     return weights == 0 ? worst().leanRisk() : Probability.of(Math.min(1, weighted / weights));
+  }
+
+  /**
+   * How far the mixture is from what the engine needs: the mean of |ln (λ by λ needed)| over the
+   * riding, leaner than needed counting twice (assumed). On a setting whose lean risk is accepted
+   * nearly all of it is enrichment.
+   *
+   * @param riding how much of the riding falls on which throttle opening
+   * @param need the mixture the engine should get
+   * @return zero or more; 0 if no point has weight
+   */
+  public double distance(RidingProfile riding, MixtureNeed need) {
+    double sum = 0;
+    double weights = 0;
+    for (RiskPoint point : points) {
+      ThrottleOpening throttle = point.mixture().throttle();
+      double weight = riding.weightAt(throttle);
+      double lean = StrictMath.log(point.lambda().value() / need.at(throttle).value());
+      sum += weight * (lean > 0 ? LEAN_WEIGHT * lean : -lean);
+      weights += weight;
+    }
+    return weights == 0 ? 0 : sum / weights;
   }
 
   /**

@@ -27,8 +27,7 @@ import java.util.Optional;
  * without taking the risk above what is accepted and without a great move towards lean; none if
  * there is no such change: then the setting is as good as these parts make it.
  *
- * <p>How near: the mean of |ln (λ by λ needed)| over the riding, leaner than needed counting twice
- * (assumed).
+ * <p>How near: {@link RiskProfile#distance}.
  *
  * @param part what is changed
  * @param what the new part, in trade style
@@ -47,9 +46,6 @@ public record NextChange(
 
   /** Below this gain a change is not worth its risk of a mistake (assumed). */
   private static final double WORTH_CHANGING = 0.01;
-
-  /** How much more leaner than needed counts than richer than needed (assumed). */
-  private static final double LEAN_WEIGHT = 2;
 
   /** More than this in ln λ at any opening is no single step towards lean (assumed). */
   private static final double MOST_LEANING = 0.12;
@@ -169,27 +165,13 @@ public record NextChange(
           profile,
           sheet.riding().acceptedRisk().value(),
           overrunExcess(model, riskModel),
-          meanDistance(sheet, profile));
+          profile.distance(sheet.riding().profile(), sheet.setup().engine().need()));
     }
 
     /** By how much ln λ on the overrun is above its limit; zero if it is not. */
     private static double overrunExcess(MixtureModel model, RiskModel riskModel) {
       double limit = riskModel.limits().overrun(model.setup().engine().need()).value();
       return Math.max(0, StrictMath.log(model.overrun().lambda().value() / limit));
-    }
-
-    private static double meanDistance(SetupSheet sheet, RiskProfile profile) {
-      double sum = 0;
-      double weights = 0;
-      for (RiskPoint point : profile.points()) {
-        ThrottleOpening throttle = point.mixture().throttle();
-        double weight = sheet.riding().profile().weightAt(throttle);
-        double need = sheet.setup().engine().need().at(throttle).value();
-        double lean = StrictMath.log(point.lambda().value() / need);
-        sum += weight * (lean > 0 ? LEAN_WEIGHT * lean : -lean);
-        weights += weight;
-      }
-      return weights == 0 ? 0 : sum / weights;
     }
 
     Probability worst() {

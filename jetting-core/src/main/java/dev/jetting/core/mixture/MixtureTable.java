@@ -1,0 +1,531 @@
+package dev.jetting.core.mixture;
+
+import dev.jetting.core.checks.Checks;
+import dev.jetting.core.flow.AirSide;
+import dev.jetting.core.flow.MainPath;
+import dev.jetting.core.flow.PilotPath;
+import dev.jetting.core.flow.Restriction;
+import dev.jetting.core.mixture.Circuits.Difference;
+import dev.jetting.core.mixture.Circuits.Shift;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The mixture of many settings that share engine, carburettor, slide, air and fuel, at fixed
+ * throttle openings along the load line: the work that settings share is done once.
+ *
+ * <p>The air side depends on the slide, the pilot's fuel on pilot jet and screw besides, the main
+ * fuel on needle jet, needle, clip and main jet. Each is asked for on its own and put together at
+ * the price of a few operations; the numbers are those of {@link MixtureModel} to the last bit, for
+ * they come from the same equations in the same order.
+ *
+ * <p>Flows are plain numbers in kg/s, openings are named by their index in the order given. Safe for
+ * any number of threads. Not for one setting: use {@link MixtureModel}.
+ */
+public final class MixtureTable {
+
+  private static final double UP = StrictMath.exp(MixtureModel.SMALL_Z);
+  private static final double DOWN = StrictMath.exp(-MixtureModel.SMALL_Z);
+
+  private final Setup setup;
+  private final Circuits circuits;
+  private final CustomarySteps steps;
+  private final AirSide.State[] air;
+  private final AirSide.State[] airUp;
+  private final AirSide.State[] airDown;
+  private final AirSide.State shut;
+  private final double[] openShare;
+  private final double[] fuelAtOne;
+  private final double pilotFactor;
+  private final double ringFactor;
+  private final double jetFactor;
+  private final double fuelDensity;
+
+  private MixtureTable(
+      Setup setup,
+      List<ThrottleOpening> throttles,
+      CustomarySteps steps,
+      Map<ErrorSource, Double> differences) {
+    this.setup = setup;
+    this.steps = steps;
+    circuits = new Circuits(setup);
+    double z = differences.getOrDefault(ErrorSource.AIR, 0.0);
+    air = states(throttles, z);
+    airUp = states(throttles, z + MixtureModel.SMALL_Z);
+    airDown = states(throttles, z - MixtureModel.SMALL_Z);
+    EngineSpeed peak = setup.engine().loadLine().peak();
+    shut = state(ThrottleOpening.CLOSED, peak, z);
+    openShare = new double[air.length];
+    fuelAtOne = new double[air.length];
+    double fuelByAir = circuits.fuelByAir();
+    for (int i = 0; i < air.length; i++) {
+      openShare[i] = air[i].openShare();
+      fuelAtOne[i] = air[i].airFlow() * fuelByAir;
+    }
+    pilotFactor = factor(differences, ErrorSource.PILOT);
+    ringFactor = factor(differences, ErrorSource.NEEDLE);
+    jetFactor = factor(differences, ErrorSource.MAIN);
+    fuelDensity = circuits.main(Shift.NONE, Difference.NONE).density();
+  }
+
+  /**
+   * The table of a setup, by the model.
+   *
+   * @param setup engine, air, fuel, and a setting whose carburettor, intake, slide, idle lift and
+   *     floats count; its jets and needle do not
+   * @param throttles the openings; at least one
+   * @param steps the customary steps over which {@link #local} takes its differences
+   * @return the table
+   * @throws IllegalArgumentException if there is no opening, or the air is colder than −40 °C and
+   *     the fuel is a blend
+   */
+  public static MixtureTable of(
+      Setup setup, List<ThrottleOpening> throttles, CustomarySteps steps) {
+    return of(setup, throttles, steps, Map.of());
+  }
+
+  /**
+   * The table of an engine and carburettor that differ from the model in a known way.
+   *
+   * @param setup engine, air, fuel, and a setting whose carburettor, intake, slide, idle lift and
+   *     floats count; its jets and needle do not
+   * @param throttles the openings; at least one
+   * @param steps the customary steps over which {@link #local} takes its differences
+   * @param differences natural logarithm of true by modelled flow, −2 to 2 for each source; a
+   *     source that is not in the map does not differ
+   * @return the table
+   * @throws IllegalArgumentException if there is no opening, a difference is out of range, or the
+   *     air is colder than −40 °C and the fuel is a blend
+   */
+  public static MixtureTable of(
+      Setup setup,
+      List<ThrottleOpening> throttles,
+      CustomarySteps steps,
+      Map<ErrorSource, Double> differences) {
+    Checks.that(!throttles.isEmpty(), "throttle openings", "none", "at least one");
+    differences.forEach((source, z) -> Checks.within("difference of " + source, z, -2, 2));
+    return new MixtureTable(setup, throttles, steps, differences);
+  }
+
+  private static double factor(Map<ErrorSource, Double> differences, ErrorSource source) {
+    return StrictMath.exp(differences.getOrDefault(source, 0.0));
+  }
+
+  private AirSide.State[] states(List<ThrottleOpening> throttles, double z) {
+    return throttles.stream()
+        .map(throttle -> state(throttle, setup.engine().loadLine().at(throttle), z))
+        .toArray(AirSide.State[]::new);
+  }
+
+  private AirSide.State state(ThrottleOpening throttle, EngineSpeed speed, double z) {
+    return circuits
+        .air(Shift.NONE, new Difference(ErrorSource.AIR, z))
+        .at(throttle.share(), setup.engine().deliveryRatioAt(speed), speed.rpm() / 60);
+  }
+
+  /** {@return the number of throttle openings} */
+  public int size() {
+    return air.length;
+  }
+
+  /**
+   * Fuel and oil with which λ is 1; that by the fuel flow is λ, but for rounding, unless it is
+   * beyond {@link MixturePoint#LEANEST}.
+   *
+   * @param opening index of the throttle opening
+   * @return mean flow, kg/s
+   */
+  public double fuelAtOne(int opening) {
+    return fuelAtOne[opening];
+  }
+
+  /**
+   * λ of a fuel flow.
+   *
+   * @param opening index of the throttle opening
+   * @param mainFuel mean flow through main jet and needle jet, kg/s
+   * @param pilotFuel mean flow through the pilot jet, kg/s
+   * @return λ, at most that of {@link MixturePoint#LEANEST}
+   */
+  public double lambda(int opening, double mainFuel, double pilotFuel) {
+    return circuits.lambda(air[opening].airFlow(), mainFuel, pilotFuel);
+  }
+
+  /**
+   * The pilot circuit with a jet and a screw.
+   *
+   * @param jet the pilot jet
+   * @param turns turns of the screw
+   * @return its fuel at each opening
+   */
+  public Pilot pilot(JetBore jet, ScrewTurns turns) {
+    Setting setting = setup.setting();
+    return new Pilot(
+        new Circuits(
+            setup.withSetting(
+                setting.withPilotJet(jet).withScrew(new Screw(setting.screw().kind(), turns)))));
+  }
+
+  /**
+   * The ring between a needle jet and a needle.
+   *
+   * @param jet the needle jet
+   * @param needle the needle
+   * @param clip where its clip sits
+   * @return how the ring flows at each opening
+   * @throws IllegalArgumentException if the needle does not go into the needle jet or the clip
+   *     counts other grooves
+   */
+  public Ring ring(NeedleJet jet, Needle needle, ClipPosition clip) {
+    Setting s = setup.setting();
+    Setting hung =
+        new Setting(
+            s.carburettor(),
+            s.intake(),
+            s.pilotJet(),
+            s.screw(),
+            s.cutaway(),
+            s.idleLift(),
+            jet,
+            needle,
+            clip,
+            s.mainJet(),
+            s.floats());
+    return new Ring(new Circuits(setup.withSetting(hung)));
+  }
+
+  /**
+   * A main jet.
+   *
+   * @param bore its bore
+   * @return how it flows
+   */
+  public MainJet mainJet(JetBore bore) {
+    return new MainJet(
+        new Circuits(setup.withSetting(setup.setting().withMainJet(bore))));
+  }
+
+  /**
+   * The fuel through main jet and needle jet.
+   *
+   * @param ring the ring, of this table
+   * @param jet the main jet, of this table
+   * @param opening index of the throttle opening
+   * @return mean flow of fuel and oil, kg/s
+   */
+  public double mainFuel(Ring ring, MainJet jet, int opening) {
+    return mainFuel(
+        ring.alpha[opening], ring.beta[opening], jet.alpha, jet.beta, ring.drive[opening], opening);
+  }
+
+  private double mainFuel(
+      double ringAlpha, double ringBeta, double jetAlpha, double jetBeta, double drive, int i) {
+    return openShare[i]
+        * (fuelDensity * Restriction.flow(ringAlpha + jetAlpha, ringBeta + jetBeta, drive));
+  }
+
+  /**
+   * ln λ of a setting at an opening and how it answers: as {@link MixtureModel#sensitivities} and
+   * {@link MixtureModel#effects} tell.
+   *
+   * @param pilot the pilot circuit, of this table
+   * @param ring the ring, of this table
+   * @param jet the main jet, of this table
+   * @param opening index of the throttle opening
+   * @param into where the numbers go; belongs to one thread
+   */
+  public void local(Pilot pilot, Ring ring, MainJet jet, int opening, Local into) {
+    int i = opening;
+    PilotPoint p = pilot.point(i);
+    Ring.Variants r = ring.variants();
+    double fuel = pilot.fuel(i);
+    double main = mainFuel(ring, jet, i);
+    double lnLambda = ln(air[i], main, fuel);
+    into.numbers[Local.LN_LAMBDA] = lnLambda;
+
+    into.slope(ErrorSource.PILOT, ln(air[i], main, fuel * UP), ln(air[i], main, fuel * DOWN));
+    into.slope(
+        ErrorSource.NEEDLE,
+        ln(air[i], with(ring, r.passesUp, jet, i), fuel),
+        ln(air[i], with(ring, r.passesDown, jet, i), fuel));
+    into.slope(
+        ErrorSource.MAIN,
+        ln(air[i], with(ring, jet.passesUp, i), fuel),
+        ln(air[i], with(ring, jet.passesDown, i), fuel));
+    into.slope(
+        ErrorSource.AIR,
+        ln(airUp[i], with(ring, jet, r.driveUp[i], i), p.airUp),
+        ln(airDown[i], with(ring, jet, r.driveDown[i], i), p.airDown));
+
+    into.effect(
+        MeteringPart.PILOT_JET,
+        ln(air[i], main, p.jetBigger) - lnLambda,
+        ln(air[i], main, p.jetSmaller) - lnLambda,
+        steps);
+    into.effect(
+        MeteringPart.NEEDLE_JET,
+        ln(air[i], with(ring, r.jetBigger, jet, i), fuel) - lnLambda,
+        ln(air[i], with(ring, r.jetSmaller, jet, i), fuel) - lnLambda,
+        steps);
+    into.effect(
+        MeteringPart.NEEDLE_DIAMETER,
+        ln(air[i], with(ring, r.needleThinner, jet, i), fuel) - lnLambda,
+        ln(air[i], with(ring, r.needleThicker, jet, i), fuel) - lnLambda,
+        steps);
+    into.effect(
+        MeteringPart.MAIN_JET,
+        ln(air[i], with(ring, jet.bigger, i), fuel) - lnLambda,
+        ln(air[i], with(ring, jet.smaller, i), fuel) - lnLambda,
+        steps);
+  }
+
+  private double ln(AirSide.State state, double mainFuel, double pilotFuel) {
+    return StrictMath.log(circuits.lambda(state.airFlow(), mainFuel, pilotFuel));
+  }
+
+  private double with(Ring ring, Restriction[] rings, MainJet jet, int i) {
+    return mainFuel(rings[i].alpha(), rings[i].beta(), jet.alpha, jet.beta, ring.drive[i], i);
+  }
+
+  private double with(Ring ring, Restriction jet, int i) {
+    return mainFuel(ring.alpha[i], ring.beta[i], jet.alpha(), jet.beta(), ring.drive[i], i);
+  }
+
+  private double with(Ring ring, MainJet jet, double drive, int i) {
+    return mainFuel(ring.alpha[i], ring.beta[i], jet.alpha, jet.beta, drive, i);
+  }
+
+  /** A pilot jet and a screw. Belongs to the table that made it. */
+  public final class Pilot {
+
+    private final Circuits own;
+    private final PilotPath path;
+    private final double[] fuel = new double[air.length];
+    private final @Nullable PilotPoint[] points = new PilotPoint[air.length];
+
+    private Pilot(Circuits own) {
+      this.own = own;
+      path = own.pilot(Shift.NONE);
+      for (int i = 0; i < fuel.length; i++) {
+        fuel[i] = fuel(path, air[i]);
+      }
+    }
+
+    /**
+     * The fuel through the pilot jet.
+     *
+     * @param opening index of the throttle opening
+     * @return mean flow of fuel and oil, kg/s
+     */
+    public double fuel(int opening) {
+      return fuel[opening];
+    }
+
+    /**
+     * The mixture on the closed throttle after a long open run.
+     *
+     * @return λ on the pilot's fuel alone, as {@link Overrun#lambda()} tells
+     */
+    public double overrunLambda() {
+      return circuits.lambda(shut.airFlow(), 0, fuel(path, shut));
+    }
+
+    private double fuel(PilotPath way, AirSide.State state) {
+      double lift = state.lift() - circuits.idleLift();
+      return state.openShare() * way.at(state.depression(), lift).fuelFlow() * pilotFactor;
+    }
+
+    /** Worked out when first asked for; two threads that do it at once come to the same. */
+    private PilotPoint point(int i) {
+      PilotPoint known = points[i];
+      if (known != null) {
+        return known;
+      }
+      double step = steps.of(MeteringPart.PILOT_JET);
+      PilotPoint found =
+          new PilotPoint(
+              fuel(path, airUp[i]),
+              fuel(path, airDown[i]),
+              fuel(own.pilot(new Shift(MeteringPart.PILOT_JET, step)), air[i]),
+              fuel(own.pilot(new Shift(MeteringPart.PILOT_JET, -step)), air[i]));
+      points[i] = found;
+      return found;
+    }
+  }
+
+  /** The pilot's fuel in other air and with other jets; final fields, so safe to pass by a race. */
+  private record PilotPoint(double airUp, double airDown, double jetBigger, double jetSmaller) {}
+
+  /** A needle in a needle jet. Belongs to the table that made it. */
+  public final class Ring {
+
+    private final Circuits own;
+    private final MainPath path;
+    private final double[] alpha = new double[air.length];
+    private final double[] beta = new double[air.length];
+    private final double[] drive;
+    private @Nullable Variants variants;
+
+    private Ring(Circuits own) {
+      this.own = own;
+      path = own.main(Shift.NONE, Difference.NONE);
+      drive = drive(air);
+      for (int i = 0; i < alpha.length; i++) {
+        Restriction ring = ring(path, Shift.NONE, 1, i);
+        alpha[i] = ring.alpha();
+        beta[i] = ring.beta();
+      }
+    }
+
+    private double[] drive(AirSide.State[] states) {
+      double[] drives = new double[states.length];
+      for (int i = 0; i < drives.length; i++) {
+        double suction = path.suction(states[i], states[i].lift() / circuits.bore());
+        drives[i] = suction - path.density() * MainPath.GRAVITY * path.head();
+      }
+      return drives;
+    }
+
+    private Restriction ring(MainPath way, Shift shift, double factor, int i) {
+      return way.annulus()
+          .restriction(
+              way.needleJet(),
+              own.needleDiameter(air[i].lift(), shift),
+              way.density(),
+              way.viscosity())
+          .passing(ringFactor * factor);
+    }
+
+    private Restriction[] rings(Shift shift, double factor) {
+      MainPath way = own.main(shift, Difference.NONE);
+      Restriction[] rings = new Restriction[air.length];
+      for (int i = 0; i < rings.length; i++) {
+        rings[i] = ring(way, shift, factor, i);
+      }
+      return rings;
+    }
+
+    /** Worked out when first asked for; two threads that do it at once come to the same. */
+    private Variants variants() {
+      Variants known = variants;
+      if (known != null) {
+        return known;
+      }
+      double jet = steps.of(MeteringPart.NEEDLE_JET);
+      double needle = steps.of(MeteringPart.NEEDLE_DIAMETER);
+      Variants found =
+          new Variants(
+              rings(Shift.NONE, UP),
+              rings(Shift.NONE, DOWN),
+              rings(new Shift(MeteringPart.NEEDLE_JET, jet), 1),
+              rings(new Shift(MeteringPart.NEEDLE_JET, -jet), 1),
+              rings(new Shift(MeteringPart.NEEDLE_DIAMETER, -needle), 1),
+              rings(new Shift(MeteringPart.NEEDLE_DIAMETER, needle), 1),
+              drive(airUp),
+              drive(airDown));
+      variants = found;
+      return found;
+    }
+
+    /** The ring of other engines and with other parts, opening by opening. */
+    @SuppressWarnings("ArrayRecordComponent") // a table's row, never compared
+    private record Variants(
+        Restriction[] passesUp,
+        Restriction[] passesDown,
+        Restriction[] jetBigger,
+        Restriction[] jetSmaller,
+        Restriction[] needleThinner,
+        Restriction[] needleThicker,
+        double[] driveUp,
+        double[] driveDown) {}
+  }
+
+  /** A main jet. Belongs to the table that made it. */
+  public final class MainJet {
+
+    private final double alpha;
+    private final double beta;
+    private final Restriction passesUp;
+    private final Restriction passesDown;
+    private final Restriction bigger;
+    private final Restriction smaller;
+
+    private MainJet(Circuits own) {
+      double step = steps.of(MeteringPart.MAIN_JET);
+      Restriction jet = jet(own, 0, 1);
+      alpha = jet.alpha();
+      beta = jet.beta();
+      passesUp = jet(own, 0, UP);
+      passesDown = jet(own, 0, DOWN);
+      bigger = jet(own, step, 1);
+      smaller = jet(own, -step, 1);
+    }
+
+    private Restriction jet(Circuits own, double shift, double factor) {
+      return own.main(new Shift(MeteringPart.MAIN_JET, shift), Difference.NONE)
+          .mainJet()
+          .passing(jetFactor * factor);
+    }
+  }
+
+  /**
+   * ln λ at one opening and how it answers. Filled by {@link MixtureTable#local}, again and again so
+   * that a search makes no garbage; not for sharing between threads.
+   */
+  public static final class Local {
+
+    private static final ErrorSource[] SOURCES = ErrorSource.values();
+    private static final MeteringPart[] PARTS = MeteringPart.values();
+
+    private static final int LN_LAMBDA = SOURCES.length + PARTS.length;
+
+    private final double[] numbers = new double[LN_LAMBDA + 1];
+
+    /** An empty one. */
+    public Local() {}
+
+    /** {@return ln λ by the model} */
+    public double lnLambda() {
+      return numbers[LN_LAMBDA];
+    }
+
+    /**
+     * The sensitivity to an error source.
+     *
+     * @param source the source
+     * @return ∂ ln λ/∂ z
+     */
+    public double slope(ErrorSource source) {
+      return numbers[source.ordinal()];
+    }
+
+    /**
+     * What a part does by its own unit: half the difference of ln λ between one customary step
+     * towards lean and one towards rich, by the step.
+     *
+     * @param part the part
+     * @return 1/mm, zero or more; 0 for screw, cutaway, taper and clip, which are not worked out
+     */
+    public double leaningByUnit(MeteringPart part) {
+      return numbers[SOURCES.length + part.ordinal()];
+    }
+
+    private void slope(ErrorSource source, double up, double down) {
+      numbers[source.ordinal()] = (up - down) / (2 * MixtureModel.SMALL_Z);
+    }
+
+    private void effect(MeteringPart part, double richer, double leaner, CustomarySteps steps) {
+      numbers[SOURCES.length + part.ordinal()] = (leaner - richer) / 2 / steps.of(part);
+    }
+  }
+}

@@ -1,0 +1,88 @@
+package dev.jetting.rules.search;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The settings that no other beats in lean risk, distance and cost at once. Settings with a lean
+ * risk above one half or too lean on the overrun are not for choosing among. Of settings equal in
+ * all three the first in part order stays.
+ */
+final class Front implements Keeper {
+
+  private static final RiskLimit HALF = RiskLimit.of(0.5);
+
+  static final Comparator<Candidate> BY_DISTANCE =
+      Comparator.comparingDouble(Candidate::distance)
+          .thenComparingDouble(Candidate::leanRisk)
+          .thenComparingInt(Candidate::newParts)
+          .thenComparingLong(Candidate::price)
+          .thenComparing(Candidate.PART_ORDER);
+
+  private record Kept(Candidate candidate, RiskLimit limit) {}
+
+  private final Cost cost;
+  private final List<Kept> kept = new ArrayList<>(); // by rising distance
+
+  Front(Cost cost) {
+    this.cost = cost;
+  }
+
+  @Override
+  public double furthest(boolean tooRich) {
+    return Double.POSITIVE_INFINITY;
+  }
+
+  @Override
+  public RiskLimit limit(double distance, int newParts, long price, boolean leanOverrun) {
+    if (leanOverrun) {
+      return RiskLimit.NOTHING;
+    }
+    long most = cost.of(newParts, price);
+    RiskLimit least = HALF;
+    for (int i = 0; i < kept.size(); i++) {
+      Kept k = kept.get(i);
+      if (k.candidate.distance() > distance) {
+        break;
+      }
+      if (k.limit.risk() < least.risk() && cost.of(k.candidate) <= most) {
+        least = k.limit;
+      }
+    }
+    return least;
+  }
+
+  @Override
+  public void offer(Candidate candidate) {
+    for (Kept k : kept) {
+      if (k.candidate.distance() > candidate.distance()) {
+        break;
+      }
+      if (beats(k.candidate, candidate)) {
+        return;
+      }
+    }
+    kept.removeIf(k -> beats(candidate, k.candidate));
+    int place = kept.size();
+    while (place > 0 && BY_DISTANCE.compare(candidate, kept.get(place - 1).candidate) < 0) {
+      place--;
+    }
+    kept.add(place, new Kept(candidate, RiskLimit.of(candidate.leanRisk())));
+  }
+
+  /** Whether a is as good in all three and better in one, or equal and first in part order. */
+  private boolean beats(Candidate a, Candidate b) {
+    if (a.leanRisk() > b.leanRisk() || a.distance() > b.distance() || cost.of(a) > cost.of(b)) {
+      return false;
+    }
+    return a.leanRisk() < b.leanRisk()
+        || a.distance() < b.distance()
+        || cost.of(a) < cost.of(b)
+        || Candidate.PART_ORDER.compare(a, b) < 0;
+  }
+
+  List<Candidate> kept() {
+    return kept.stream().map(Kept::candidate).toList();
+  }
+}

@@ -1,0 +1,97 @@
+package dev.jetting.rules.search;
+
+import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.mixture.ErrorSource;
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.ModelUncertainty;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+
+/** Limits, needs, weights and spreads as plain numbers, opening by opening. */
+final class Limits {
+
+  private static final ErrorSource[] SOURCES = ErrorSource.values();
+  private static final MeteringPart[] PARTS = MeteringPart.values();
+
+  final double accepted;
+  final double overrun;
+  final double[] lean;
+  final double[] lnLean;
+  final double[] rich;
+  final double[] need;
+  final double[] weight;
+  final double weights;
+  final double residualVariance;
+  final double pilotSpread;
+
+  private final double[] spread = new double[SOURCES.length];
+  private final double[] tolerance = new double[PARTS.length];
+
+  Limits(SetupSheet sheet, RiskModel riskModel) {
+    Setup setup = sheet.setup();
+    MixtureNeed needed = setup.engine().need();
+    List<ThrottleOpening> openings = AssessedSetting.openings();
+    int n = openings.size();
+    lean = new double[n];
+    lnLean = new double[n];
+    rich = new double[n];
+    need = new double[n];
+    weight = new double[n];
+    double sum = 0;
+    for (int i = 0; i < n; i++) {
+      ThrottleOpening opening = openings.get(i);
+      lean[i] = riskModel.limits().lean(opening, needed).value();
+      lnLean[i] = StrictMath.log(lean[i]);
+      rich[i] = riskModel.limits().rich(opening, needed).value();
+      need[i] = needed.at(opening).value();
+      weight[i] = sheet.riding().profile().weightAt(opening);
+      sum += weight[i];
+    }
+    weights = sum;
+    accepted = sheet.riding().acceptedRisk().value();
+    overrun = riskModel.limits().overrun(needed).value();
+    ModelUncertainty uncertainty = riskModel.uncertainty();
+    double residual = uncertainty.residual().value();
+    residualVariance = residual * residual;
+    for (ErrorSource source : SOURCES) {
+      spread[source.ordinal()] = uncertainty.spreads().of(source);
+    }
+    for (MeteringPart part : PARTS) {
+      tolerance[part.ordinal()] = uncertainty.tolerance(part);
+    }
+    pilotSpread = spread[ErrorSource.PILOT.ordinal()];
+  }
+
+  /** Standard deviation of ln λ, by the same steps as {@link RiskModel}. */
+  double deviation(MixtureTable.Local local) {
+    double variance = residualVariance;
+    for (ErrorSource source : SOURCES) {
+      double s = spread[source.ordinal()];
+      double slope = local.slope(source);
+      variance += s * s * slope * slope;
+    }
+    double engine = Math.sqrt(variance);
+    double parts = 0;
+    for (MeteringPart part : PARTS) {
+      double off = local.leaningByUnit(part) * tolerance[part.ordinal()];
+      parts += off * off;
+    }
+    return Math.sqrt(engine * engine + parts);
+  }
+
+  /** A setting's distance from need, by the same steps as {@link RiskProfile#distance}. */
+  double distance(double[] lambda) {
+    double sum = 0;
+    for (int i = 0; i < need.length; i++) {
+      double off = StrictMath.log(lambda[i] / need[i]);
+      sum += weight[i] * (off > 0 ? RiskProfile.LEAN_WEIGHT * off : -off);
+    }
+    return weights == 0 ? 0 : sum / weights;
+  }
+}

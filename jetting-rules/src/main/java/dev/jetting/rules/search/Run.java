@@ -1,0 +1,74 @@
+package dev.jetting.rules.search;
+
+import java.util.Objects;
+import java.util.concurrent.Executor;
+import java.util.function.BooleanSupplier;
+
+/**
+ * How a search is run: on which threads, until when, and who is told. What it finds is the same
+ * however it is run, unless it is cancelled.
+ *
+ * @param parallelism how many threads work at most, the caller's included; 1 to 1024
+ * @param executor gives the threads beyond the caller's; if it has none to spare, the caller does
+ *     the work
+ * @param cancelled asked often, from every thread; once true the search ends with what it has
+ * @param progress told how far the search is
+ */
+public record Run(
+    int parallelism, Executor executor, BooleanSupplier cancelled, Progress progress) {
+
+  /**
+   * Checks the parallelism.
+   *
+   * @param parallelism how many threads work at most, the caller's included; 1 to 1024
+   * @param executor gives the threads beyond the caller's
+   * @param cancelled asked often, from every thread
+   * @param progress told how far the search is
+   * @throws IllegalArgumentException if the parallelism is out of range
+   */
+  public Run {
+    Objects.requireNonNull(executor, "executor");
+    Objects.requireNonNull(cancelled, "cancelled");
+    Objects.requireNonNull(progress, "progress");
+    if (parallelism < 1 || parallelism > 1024) {
+      throw new IllegalArgumentException("parallelism " + parallelism + ": allowed 1 to 1024");
+    }
+  }
+
+  /** {@return a run on the caller's thread alone, to the end} */
+  public static Run alone() {
+    return new Run(1, Runnable::run, () -> false, (done, total) -> {});
+  }
+
+  /**
+   * A run on several threads, to the end.
+   *
+   * @param parallelism how many threads work at most, the caller's included; 1 to 1024
+   * @param executor gives the threads beyond the caller's
+   * @return the run
+   * @throws IllegalArgumentException if the parallelism is out of range
+   */
+  public static Run on(int parallelism, Executor executor) {
+    return new Run(parallelism, executor, () -> false, (done, total) -> {});
+  }
+
+  /**
+   * This run with somebody who may end it.
+   *
+   * @param other asked often, from every thread; once true the search ends with what it has
+   * @return the changed run
+   */
+  public Run until(BooleanSupplier other) {
+    return new Run(parallelism, executor, other, progress);
+  }
+
+  /**
+   * This run with somebody who is told how far it is.
+   *
+   * @param other told how far the search is
+   * @return the changed run
+   */
+  public Run telling(Progress other) {
+    return new Run(parallelism, executor, cancelled, other);
+  }
+}

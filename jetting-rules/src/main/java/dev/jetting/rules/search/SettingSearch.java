@@ -1,0 +1,213 @@
+package dev.jetting.rules.search;
+
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.Probability;
+import dev.jetting.units.TradeStyle;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+
+/**
+ * Looks through every combination of the choices for an engine and its riding: exact, not sampled.
+ *
+ * <p>Most settings are passed over because a bound proves that they cannot be among what is looked
+ * for; those that are left are worked out as {@link dev.jetting.rules.AssessedSetting} would, for an
+ * engine that nobody has measured. The result is the same on any number of threads.
+ *
+ * <p>The answer is as good as the model and the spreads: ride it in from the rich side all the
+ * same. Not for an engine with readings; {@link dev.jetting.rules.tuning.NextChange} goes by them.
+ */
+public final class SettingSearch {
+
+  private final SetupSheet sheet;
+  private final Choices choices;
+  private final RiskModel riskModel;
+  private final OptionalInt mostNewParts;
+  private final Optional<BigDecimal> highestPrice;
+
+  private SettingSearch(
+      SetupSheet sheet,
+      Choices choices,
+      RiskModel riskModel,
+      OptionalInt mostNewParts,
+      Optional<BigDecimal> highestPrice) {
+    this.sheet = Objects.requireNonNull(sheet, "sheet");
+    this.choices = Objects.requireNonNull(choices, "choices");
+    this.riskModel = Objects.requireNonNull(riskModel, "riskModel");
+    this.mostNewParts = mostNewParts;
+    this.highestPrice = highestPrice;
+  }
+
+  /**
+   * A search over all combinations. To keep a part as it is, keep it in the choices: {@link
+   * Choices#keeping}.
+   *
+   * @param sheet engine, carburettor, air, fuel and riding; of the setting only what cannot be
+   *     chosen counts: intake, idle lift, floats, kind of screw
+   * @param choices the parts to choose among
+   * @param riskModel limits, spreads and steps
+   * @return the search
+   */
+  public static SettingSearch of(SetupSheet sheet, Choices choices, RiskModel riskModel) {
+    return new SettingSearch(sheet, choices, riskModel, OptionalInt.empty(), Optional.empty());
+  }
+
+  /**
+   * This search with at most so many new parts.
+   *
+   * @param parts how many parts that are not owned, 0 or more
+   * @return the changed search
+   * @throws IllegalArgumentException if the number is below zero
+   */
+  public SettingSearch buyingAtMost(int parts) {
+    if (parts < 0) {
+      throw new IllegalArgumentException("most new parts " + parts + ": allowed 0 or more");
+    }
+    return new SettingSearch(sheet, choices, riskModel, OptionalInt.of(parts), highestPrice);
+  }
+
+  /**
+   * This search with new parts of at most a price together.
+   *
+   * @param price the highest price, zero or more, in the currency of the choices
+   * @return the changed search
+   * @throws IllegalArgumentException if the price is below zero or a part to buy has no price
+   */
+  public SettingSearch payingAtMost(BigDecimal price) {
+    if (price.signum() < 0) {
+      throw new IllegalArgumentException(
+          "highest price " + price.toPlainString() + ": allowed 0 or more");
+    }
+    checkPriced("a highest price");
+    return new SettingSearch(sheet, choices, riskModel, mostNewParts, Optional.of(price));
+  }
+
+  private void checkPriced(String why) {
+    if (!Costs.of(choices).priced()) {
+      throw new IllegalArgumentException(
+          "choices with " + why + ": allowed only where every part to buy has a price");
+    }
+  }
+
+  /**
+   * The best settings. Right ones come before those that are too rich somewhere, these before those
+   * that are too lean. Among the too lean the least lean risk goes first; then, for all, the least
+   * distance from what the engine needs, the fewest new parts, the lowest price if every part to
+   * buy has one, and the order of the parts in the choices.
+   *
+   * @param count how many, 1 to 10 000
+   * @param run on which threads, until when
+   * @return the settings, the best first; fewer if there are not so many
+   * @throws IllegalArgumentException if the count is out of range, or the air of a day is colder
+   *     than −40 °C and the fuel is a blend
+   */
+  public Found best(int count, Run run) {
+    if (count < 1 || count > 10_000) {
+      throw new IllegalArgumentException("number of settings " + count + ": allowed 1 to 10000");
+    }
+    double accepted = sheet.riding().acceptedRisk().value();
+    return search(() -> new Best(count, accepted), Best::kept, run).found;
+  }
+
+  /**
+   * The settings that no other beats in lean risk, distance from what the engine needs and cost at
+   * once. Left out are settings with a lean risk above one half, which is no longer a risk but
+   * expecting harm, and settings too lean on the overrun. Of settings equal in all three the first
+   * in the order of the parts stands for all.
+   *
+   * @param cost what counts as cost
+   * @param run on which threads, until when
+   * @return the settings by rising distance
+   * @throws IllegalArgumentException if the price is the cost and a part to buy has none, or the
+   *     air of a day is colder than −40 °C and the fuel is a blend
+   */
+  public Found front(Cost cost, Run run) {
+    if (cost == Cost.PRICE) {
+      checkPriced("the price as cost");
+    }
+    return search(() -> new Front(cost), Front::kept, run).found;
+  }
+
+  /** What was found, and how many settings were worked out to find it. */
+  record Searched(Found found, long workedOut) {}
+
+  /** What a keeper has kept. */
+  @FunctionalInterface
+  interface Kept<K> {
+    List<Candidate> of(K keeper);
+  }
+
+  <K extends Keeper> Searched search(Supplier<K> keepers, Kept<K> kept, Run run) {
+    Costs costs = Costs.of(choices);
+    Space space = new Space(sheet, choices, riskModel.steps(), Map.of());
+    Limits limits = new Limits(sheet, riskModel);
+    Sweep.Bounds bounds =
+        new Sweep.Bounds(
+            mostNewParts.orElse(Integer.MAX_VALUE),
+            highestPrice.map(costs::atMost).orElse(Long.MAX_VALUE),
+            costs.of(choices.pilotJets()),
+            costs.of(choices.cutaways()),
+            costs.of(choices.needleJets()),
+            costs.of(choices.needles()),
+            costs.of(choices.mainJets()));
+    Work work = new Work(run, choices.combinations());
+    space.fill(work);
+    List<K> all = new ArrayList<>();
+    List<Sweep> sweeps = new ArrayList<>();
+    work.pieces(
+        space.slides() * choices.needleJets().size(),
+        worker -> {
+          K keeper = keepers.get();
+          Sweep sweep = new Sweep(space, limits, bounds, keeper, work);
+          all.add(keeper);
+          sweeps.add(sweep);
+          return sweep::piece;
+        });
+    K merged = keepers.get();
+    all.forEach(keeper -> kept.of(keeper).forEach(merged::offer));
+    List<FoundSetting> settings =
+        kept.of(merged).stream().map(candidate -> found(space, candidate)).toList();
+    return new Searched(
+        new Found(settings, choices.combinations(), space.impossible(), work.isComplete()),
+        sweeps.stream().mapToLong(Sweep::workedOut).sum());
+  }
+
+  private FoundSetting found(Space space, Candidate candidate) {
+    Pick pick = candidate.pick();
+    return new FoundSetting(
+        space.setting(pick),
+        pick,
+        candidate.standing(),
+        Probability.of(candidate.leanRisk()),
+        candidate.distance(),
+        newParts(pick));
+  }
+
+  private List<NewPart> newParts(Pick pick) {
+    List<NewPart> parts = new ArrayList<>();
+    Choice<HungNeedle> needle = choices.needles().get(pick.needle());
+    var pilotJet = choices.pilotJets().get(pick.pilotJet());
+    var cutaway = choices.cutaways().get(pick.cutaway());
+    var needleJet = choices.needleJets().get(pick.needleJet());
+    var mainJet = choices.mainJets().get(pick.mainJet());
+    add(parts, PartKind.PILOT_JET, pilotJet, TradeStyle.pilot(pilotJet.part()));
+    add(parts, PartKind.SLIDE, cutaway, TradeStyle.cutaway(cutaway.part()));
+    String jet = "needle jet " + TradeStyle.diameter(needleJet.part().bore());
+    add(parts, PartKind.NEEDLE_JET, needleJet, jet);
+    add(parts, PartKind.NEEDLE, needle, "needle " + needle.part().needle().id());
+    add(parts, PartKind.MAIN_JET, mainJet, TradeStyle.main(mainJet.part()));
+    return parts;
+  }
+
+  private static void add(List<NewPart> parts, PartKind kind, Choice<?> choice, String what) {
+    if (!choice.owned()) {
+      parts.add(new NewPart(kind, what, choice.price()));
+    }
+  }
+}

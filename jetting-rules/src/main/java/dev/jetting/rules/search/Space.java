@@ -1,0 +1,218 @@
+package dev.jetting.rules.search;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.mixture.CustomarySteps;
+import dev.jetting.core.mixture.ErrorSource;
+import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Every combination of the choices, as far as the work is shared: for each slide and each day the
+ * air side, the pilot's fuel for each pilot jet and screw, and the main jets.
+ */
+final class Space {
+
+  /** A needle hung in one of its grooves, by the indices of the choices. */
+  record Hung(int needle, int clip) {}
+
+  final Choices choices;
+  final Setup setup;
+  final List<Air> days;
+  final List<Hung> hung;
+  final int screws;
+  final int pilots;
+  final int mains;
+  final int openings;
+
+  private final CustomarySteps steps;
+  private final Map<ErrorSource, Double> differences;
+  private final @Nullable Slide[] slides;
+
+  /** A slide's tables; the first day is today. */
+  static final class Slide {
+    final MixtureTable[] day;
+    final MixtureTable.Pilot[][] pilot;
+    final MixtureTable.MainJet[][] main;
+
+    /** λ of each pilot on the overrun today. */
+    final double[] overrunLambda;
+
+    /** Fuel of each pilot on each day: opening by opening. */
+    final double[][][] pilotFuel;
+
+    final double[][] leastPilot;
+    final double[][] mostPilot;
+
+    /** Fuel with which λ is 1, on each day. */
+    final double[][] fuelAtOne;
+
+    Slide(int days, int pilots, int openings) {
+      day = new MixtureTable[days];
+      pilot = new MixtureTable.Pilot[days][];
+      main = new MixtureTable.MainJet[days][];
+      overrunLambda = new double[pilots];
+      pilotFuel = new double[days][pilots][openings];
+      leastPilot = new double[days][openings];
+      mostPilot = new double[days][openings];
+      fuelAtOne = new double[days][openings];
+    }
+  }
+
+  Space(
+      SetupSheet sheet,
+      Choices choices,
+      CustomarySteps steps,
+      Map<ErrorSource, Double> differences) {
+    this.choices = choices;
+    this.steps = steps;
+    this.differences = differences;
+    setup = sheet.setup();
+    days =
+        Stream.of(setup.air(), sheet.riding().coldest(), sheet.riding().hottest())
+            .distinct()
+            .toList();
+    hung = new ArrayList<>();
+    for (int needle = 0; needle < choices.needles().size(); needle++) {
+      int clips = choices.needles().get(needle).part().clips().size();
+      for (int clip = 0; clip < clips; clip++) {
+        hung.add(new Hung(needle, clip));
+      }
+    }
+    screws = choices.screws().size();
+    pilots = choices.pilotJets().size() * screws;
+    mains = choices.mainJets().size();
+    openings = AssessedSetting.openings().size();
+    slides = new Slide[choices.cutaways().size()];
+    for (int i = 0; i < slides.length; i++) {
+      slides[i] = fits(cutaway(i)) ? new Slide(days.size(), pilots, openings) : null;
+    }
+  }
+
+  /** Fills the tables, a piece of work for each slide and day. */
+  void fill(Work work) {
+    work.pieces(slides.length * days.size(), worker -> this::fill);
+  }
+
+  private void fill(int piece) {
+    int index = piece / days.size();
+    int d = piece % days.size();
+    Slide slide = slides[index];
+    if (slide == null) {
+      return;
+    }
+    Setup that =
+        setup.withAir(days.get(d)).withSetting(setup.setting().withCutaway(cutaway(index)));
+    MixtureTable table = MixtureTable.of(that, AssessedSetting.openings(), steps, differences);
+    slide.day[d] = table;
+    slide.main[d] =
+        choices.mainJets().stream()
+            .map(choice -> table.mainJet(choice.part()))
+            .toArray(MixtureTable.MainJet[]::new);
+    slide.pilot[d] = new MixtureTable.Pilot[pilots];
+    for (int p = 0; p < pilots; p++) {
+      slide.pilot[d][p] =
+          table.pilot(
+              choices.pilotJets().get(p / screws).part(), choices.screws().get(p % screws));
+      if (d == 0) {
+        slide.overrunLambda[p] = slide.pilot[d][p].overrunLambda();
+      }
+    }
+    for (int i = 0; i < openings; i++) {
+      slide.fuelAtOne[d][i] = table.fuelAtOne(i);
+      double least = Double.POSITIVE_INFINITY;
+      double most = 0;
+      for (int p = 0; p < pilots; p++) {
+        double fuel = slide.pilot[d][p].fuel(i);
+        slide.pilotFuel[d][p][i] = fuel;
+        least = Math.min(least, fuel);
+        most = Math.max(most, fuel);
+      }
+      slide.leastPilot[d][i] = least;
+      slide.mostPilot[d][i] = most;
+    }
+  }
+
+  int slides() {
+    return slides.length;
+  }
+
+  /** The tables of a slide; null where it cannot stand in the carburettor. */
+  @Nullable Slide slide(int index) {
+    return slides[index];
+  }
+
+  /** The ring on a day. */
+  MixtureTable.Ring ring(Slide slide, int day, int needleJet, Hung h) {
+    HungNeedle needle = choices.needles().get(h.needle).part();
+    return slide.day[day].ring(jet(needleJet), needle.needle(), needle.clips().get(h.clip));
+  }
+
+  boolean fits(int needleJet, Hung h) {
+    return choices.needles().get(h.needle).part().needle().cylinder().millimetres()
+        < jet(needleJet).bore().millimetres();
+  }
+
+  private boolean fits(Cutaway cutaway) {
+    return cutaway.millimetres() < setup.setting().carburettor().bore().millimetres();
+  }
+
+  private Cutaway cutaway(int index) {
+    return choices.cutaways().get(index).part();
+  }
+
+  private NeedleJet jet(int index) {
+    return choices.needleJets().get(index).part();
+  }
+
+  /** Combinations that cannot be put together. */
+  long impossible() {
+    long each = (long) pilots * mains;
+    long count = 0;
+    for (Slide slide : slides) {
+      if (slide == null) {
+        count += each * hung.size() * choices.needleJets().size();
+        continue;
+      }
+      for (int jet = 0; jet < choices.needleJets().size(); jet++) {
+        for (Hung h : hung) {
+          count += fits(jet, h) ? 0 : each;
+        }
+      }
+    }
+    return count;
+  }
+
+  Pick pick(int slide, int needleJet, Hung h, int pilot, int main) {
+    return new Pick(pilot / screws, pilot % screws, slide, needleJet, h.needle, h.clip, main);
+  }
+
+  Setting setting(Pick pick) {
+    Setting s = setup.setting();
+    HungNeedle needle = choices.needles().get(pick.needle()).part();
+    ClipPosition clip = needle.clips().get(pick.clip());
+    return new Setting(
+        s.carburettor(),
+        s.intake(),
+        choices.pilotJets().get(pick.pilotJet()).part(),
+        new Screw(s.screw().kind(), choices.screws().get(pick.screw())),
+        choices.cutaways().get(pick.cutaway()).part(),
+        s.idleLift(),
+        choices.needleJets().get(pick.needleJet()).part(),
+        needle.needle(),
+        clip,
+        choices.mainJets().get(pick.mainJet()).part(),
+        s.floats());
+  }
+}

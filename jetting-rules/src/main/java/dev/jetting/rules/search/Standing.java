@@ -1,0 +1,15 @@
+package dev.jetting.rules.search;
+
+/**
+ * How a setting stands against the limits at every assessed throttle opening, as the standard
+ * rulebook looks at them: too lean is a danger on every day of the riding, too rich a nuisance on
+ * the day of the sheet.
+ */
+public enum Standing {
+  /** The lean risk is accepted, the overrun is not too lean, and the mixture nowhere too rich. */
+  RIGHT,
+  /** Safe as {@link #RIGHT}, but somewhere richer than the rich limit. */
+  TOO_RICH,
+  /** The lean risk is somewhere above what is accepted, or the overrun is too lean. */
+  TOO_LEAN
+}

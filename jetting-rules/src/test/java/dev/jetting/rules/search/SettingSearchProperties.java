@@ -1,0 +1,162 @@
+package dev.jetting.rules.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.arbitraries.PlausibleArbitraries;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.ScrewTurns;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
+
+/** The search against looking at every combination the plain way. */
+class SettingSearchProperties {
+
+  private static final RiskModel RISK = RiskModel.assumed();
+
+  /** A sheet with parts around its setting, some owned, some priced. */
+  record Task(SetupSheet sheet, Choices choices) {}
+
+  @Provide
+  Arbitrary<Task> tasks() {
+    return Combinators.combine(
+            PlausibleArbitraries.sheets(),
+            Arbitraries.integers().between(-2, 8),
+            Arbitraries.integers().between(0, 31),
+            Arbitraries.of(true, false))
+        .as(
+            (sheet, richer, owned, priced) ->
+                new Task(sheet, around(sheet.setup().setting(), richer, owned, priced)))
+        .withoutEdgeCases();
+  }
+
+  /** 2 pilots, 2 screws, 2 slides, 2 needle jets, 2 needles with 2 grooves, 3 mains: 192 settings. */
+  private static Choices around(Setting s, int richer, int owned, boolean priced) {
+    Needle n = s.needle();
+    Needle thicker =
+        new Needle(
+            "much thicker",
+            Diameter.ofMillimetres(n.cylinder().millimetres() + 0.03 * (richer + 3)),
+            n.tapers(),
+            n.grooves(),
+            n.groovePitch(),
+            n.tip());
+    double main = s.mainJet().millimetres();
+    double pilot = s.pilotJet().millimetres();
+    NeedleJet wider =
+        new NeedleJet(
+            Diameter.ofMillimetres(s.needleJet().bore().millimetres() + 0.01 * richer),
+            s.needleJet().neck());
+    List<HungNeedle> hung =
+        Stream.of(n, thicker)
+            .map(needle -> new HungNeedle(needle, HungNeedle.inAnyGroove(needle).clips()))
+            .map(h -> new HungNeedle(h.needle(), h.clips().subList(0, Math.min(2, h.clips().size()))))
+            .toList();
+    return new Choices(
+        choices(
+            List.of(s.pilotJet(), JetBore.ofMillimetres(pilot + 0.015 * (richer + 3))),
+            (owned & 1) == 1,
+            priced),
+        List.of(s.screw().turns(), ScrewTurns.of(s.screw().turns().turns() + 0.25)),
+        choices(
+            List.of(s.cutaway(), Cutaway.ofMillimetres(s.cutaway().millimetres() / 2)),
+            (owned & 2) == 2,
+            priced),
+        choices(
+            richer == 0 ? List.of(s.needleJet()) : List.of(s.needleJet(), wider),
+            (owned & 4) == 4,
+            priced),
+        choices(hung, (owned & 8) == 8, priced),
+        choices(
+            List.of(
+                s.mainJet(),
+                JetBore.ofMillimetres(main + 0.02 * (richer + 3)),
+                JetBore.ofMillimetres(main + 0.05 * (richer + 3))),
+            (owned & 16) == 16,
+            priced));
+  }
+
+  private static <P> List<Choice<P>> choices(List<P> parts, boolean owned, boolean priced) {
+    List<Choice<P>> choices = new ArrayList<>();
+    for (P part : parts) {
+      boolean first = choices.isEmpty();
+      BigDecimal price = new BigDecimal(choices.size() + "." + (first ? "5" : "25"));
+      choices.add(
+          first && owned
+              ? Choice.ofOwned(part)
+              : priced ? Choice.toBuy(part, price) : Choice.toBuy(part));
+    }
+    return choices;
+  }
+
+  @Property(tries = 25, shrinking = ShrinkingMode.OFF)
+  void bestAndFront_areThoseOfPlainEnumeration(@ForAll("tasks") Task task) {
+    SettingSearch search = SettingSearch.of(task.sheet, task.choices, RISK);
+    Plain plain = new Plain(task.sheet, task.choices, RISK);
+    List<Plain.Weighed> all = plain.all();
+    for (int count : new int[] {1, 7, 1000}) {
+      Found best = search.best(count, Run.alone());
+      assertThat(best.settings().stream().map(Plain.Weighed::of))
+          .isEqualTo(Plain.best(all, count));
+      assertThat(best.complete()).isTrue();
+      assertThat(best.combinations() - best.impossible()).isEqualTo(all.size());
+    }
+    Found front = search.front(Cost.NEW_PARTS, Run.alone());
+    assertThat(front.settings().stream().map(Plain.Weighed::of)).isEqualTo(plain.front(all));
+  }
+
+  @Property(tries = 15, shrinking = ShrinkingMode.OFF)
+  void constraints_leaveTheBestOfWhatTheyAllow(@ForAll("tasks") Task task) {
+    Choices kept = task.choices.keeping(PartKind.SLIDE, task.sheet.setup().setting());
+    SettingSearch search = SettingSearch.of(task.sheet, kept, RISK).buyingAtMost(2);
+    List<Plain.Weighed> all = new Plain(task.sheet, kept, RISK).all();
+    List<Plain.Weighed> allowed = all.stream().filter(w -> w.newParts() <= 2).toList();
+    assertThat(search.best(5, Run.alone()).settings().stream().map(Plain.Weighed::of))
+        .isEqualTo(Plain.best(allowed, 5));
+    if (all.stream().allMatch(w -> w.price().isPresent())) {
+      BigDecimal most = new BigDecimal("3.3");
+      assertThat(
+              search.payingAtMost(most).best(5, Run.alone()).settings().stream()
+                  .map(Plain.Weighed::of))
+          .isEqualTo(
+              Plain.best(
+                  allowed.stream()
+                      .filter(w -> w.price().orElseThrow().compareTo(most) <= 0)
+                      .toList(),
+                  5));
+    }
+  }
+
+  @Property(tries = 15, shrinking = ShrinkingMode.OFF)
+  void result_isTheSameOnAnyNumberOfThreads(@ForAll("tasks") Task task) {
+    SettingSearch search = SettingSearch.of(task.sheet, task.choices, RISK);
+    ExecutorService threads = Executors.newFixedThreadPool(3);
+    try {
+      for (int parallelism : new int[] {2, 3, 4}) {
+        Run run = Run.on(parallelism, threads);
+        assertThat(search.best(7, run)).isEqualTo(search.best(7, Run.alone()));
+        assertThat(search.front(Cost.NEW_PARTS, run))
+            .isEqualTo(search.front(Cost.NEW_PARTS, Run.alone()));
+      }
+    } finally {
+      threads.shutdown();
+    }
+  }
+}
