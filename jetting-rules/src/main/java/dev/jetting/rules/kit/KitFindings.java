@@ -16,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** The findings on one kit while they are made: what each of them is called and says. */
 final class KitFindings {
@@ -162,7 +163,7 @@ final class KitFindings {
                 "Leave it out, or put a part into its place that serves more engines."));
   }
 
-  void coverage(String subject, KitCoverage coverage, double least, String better) {
+  void coverage(String subject, KitCoverage coverage, double least) {
     add(
         "kit-coverage",
         Severity.WARNING,
@@ -172,10 +173,21 @@ final class KitFindings {
                 Measure.ratio(least),
                 ThrottleBand.WHOLE)
             .with("share", TradeStyle.probability(coverage.share()))
-            .with("better", better)
             .says(
                 "For {share} of such engines the kit has a setting that is right everywhere.",
-                better));
+                better(coverage)));
+  }
+
+  private static String better(KitCoverage coverage) {
+    return coverage.extras().isEmpty()
+        ? "No one jet of the catalogue serves more; look at needle, needle jet and slide."
+        : "Add "
+            + coverage.extras().stream()
+                .map(
+                    extra ->
+                        "\"" + extra.part() + "\" (" + TradeStyle.probability(extra.share()) + ")")
+                .collect(Collectors.joining(", or "))
+            + ".";
   }
 
   private void danger(String ruleId, Finding finding) {

@@ -7,16 +7,20 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Report;
+import dev.jetting.rules.RuleResult;
 import dev.jetting.rules.Rulebook;
+import dev.jetting.rules.Severity;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.VolumeFlow;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Looks into kits before they are sold: whether the parts fit each other, whether what the seller
@@ -32,6 +36,9 @@ import java.util.Optional;
  * <p>Not for a setting that somebody rides already: assess its {@link SetupSheet}.
  */
 public final class KitValidator {
+
+  /** Share of engines for which a kit should have a right setting: the trade's aim (assumed). */
+  private static final double LEAST_COVERAGE = 0.95;
 
   private final Catalogue catalogue;
   private final Rulebook rulebook;
@@ -85,11 +92,15 @@ public final class KitValidator {
           findFloatValve(each, market.get(), findings);
         }
         if (depth != KitDepth.FIT) {
-          machines.addAll(machines(kit, each, market.get()));
+          List<MachineResult> results = machines(kit, each, market.get(), depth);
+          results.forEach(result -> findCoverage(each, result, findings));
+          machines.addAll(results);
         }
       }
     }
-    boolean passes = !findings.danger() && machines.stream().allMatch(MachineResult::passes);
+    findNeverUsed(kit, machines, findings);
+    boolean passes =
+        !findings.danger() && machines.stream().allMatch(KitValidator::passes);
     return new KitValidation(
         KitValidation.SCHEMA_VERSION,
         kit.id(),
@@ -137,8 +148,48 @@ public final class KitValidator {
         setup.fuel().density(setup.air().temperature()));
   }
 
-  private List<MachineResult> machines(Kit kit, Fitted fitted, Market market) {
+  private static boolean passes(MachineResult result) {
+    return result.passes()
+        && result.coverage().stream().allMatch(c -> c.share().value() >= LEAST_COVERAGE);
+  }
+
+  private static void findCoverage(Fitted fitted, MachineResult result, KitFindings findings) {
+    result
+        .coverage()
+        .filter(coverage -> coverage.share().value() < LEAST_COVERAGE)
+        .ifPresent(
+            coverage ->
+                findings.coverage(
+                    "recommendations[" + fitted.place() + "], fuel " + result.fuel(),
+                    coverage,
+                    LEAST_COVERAGE));
+  }
+
+  /** Parts in no best setting on any machine, told where every machine was looked at. */
+  private void findNeverUsed(Kit kit, List<MachineResult> machines, KitFindings findings) {
+    if (machines.isEmpty() || machines.stream().anyMatch(m -> m.coverage().isEmpty())) {
+      return;
+    }
+    Set<String> used = new HashSet<>();
+    machines.forEach(m -> m.coverage().ifPresent(c -> used.addAll(c.used())));
+    for (int i = 0; i < kit.parts().size(); i++) {
+      String id = kit.parts().get(i);
+      boolean chosen =
+          catalogue
+              .part(id)
+              .map(catalogue::kind)
+              .filter(kind -> kind != SeriesKind.SCREW && kind != SeriesKind.FLOAT_VALVE)
+              .isPresent();
+      if (chosen && used.add(id)) {
+        findings.neverUsed("parts[" + i + "]", id);
+      }
+    }
+  }
+
+  private List<MachineResult> machines(
+      Kit kit, Fitted fitted, Market market, KitDepth depth) {
     List<MachineResult> results = new ArrayList<>();
+    PartsInKit parts = new PartsInKit(catalogue, kit, fitted.family());
     for (SetupSheet sheet : sheets(kit, fitted, market)) {
       Report report = rulebook.evaluate(AssessedSetting.of(sheet, riskModel));
       results.add(
@@ -150,14 +201,34 @@ public final class KitValidator {
               CornerRisk.of(report.coldestDay()),
               CornerRisk.of(report.hottestDay()),
               report.findings(),
-              Optional.empty()));
+              unanswered(report),
+              depth == KitDepth.COVERAGE
+                  ? new CoverageStudy(catalogue, riskModel)
+                      .of(sheet, parts.parts(), fitted.family())
+                  : Optional.empty()));
     }
     return results;
   }
 
+  private static List<String> unanswered(Report report) {
+    return report.results().stream()
+        .filter(KitValidator::unanswered)
+        .map(RuleResult::ruleId)
+        .toList();
+  }
+
+  private static boolean unanswered(RuleResult result) {
+    return switch (result.outcome().status()) {
+      case NOT_EVALUATED -> result.severity() == Severity.DANGER;
+      case BROKEN -> true;
+      case PASSED, FAILED, NOT_APPLICABLE -> false;
+    };
+  }
+
   /**
    * The setup sheets that a kit makes: each recommended setting that can be put together, with each
-   * fuel of the market, and the parts of the kit as the parts at hand. A rulebook's full {@link
+   * fuel of the market. At hand are the jets of the kit, and the slides, needle jets and needles
+   * that the catalogue has for the family. A rulebook's full {@link
    * Report} on one of them tells more than a {@link MachineResult}.
    *
    * @param kit the kit
@@ -173,7 +244,7 @@ public final class KitValidator {
   }
 
   private List<SetupSheet> sheets(Kit kit, Fitted fitted, Market market) {
-    PartsAtHand parts = new PartsInKit(catalogue, kit).atHand();
+    PartsAtHand parts = new PartsInKit(catalogue, kit, fitted.family()).atHand();
     return market.fuels().stream()
         .map(
             fuel ->

@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param coldest the same on the coldest day
  * @param hottest the same on the hottest day
  * @param findings the findings of the rulebook, the most dangerous first
+ * @param unanswered ids of the rules of danger that could not be evaluated and of those that broke:
+ *     each of them keeps the setting from passing
  * @param coverage how many engines the kit serves; empty where it was not asked
  */
 public record MachineResult(
@@ -26,10 +28,11 @@ public record MachineResult(
     CornerRisk coldest,
     CornerRisk hottest,
     List<RankedFinding> findings,
+    List<String> unanswered,
     Optional<KitCoverage> coverage) {
 
   /**
-   * Copies the findings.
+   * Copies the lists.
    *
    * @param machine id of the machine
    * @param fuel which of the market's fuels, counted from 1
@@ -38,6 +41,8 @@ public record MachineResult(
    * @param coldest the same on the coldest day
    * @param hottest the same on the hottest day
    * @param findings the findings of the rulebook, the most dangerous first
+   * @param unanswered ids of the rules of danger that could not be evaluated and of those that
+   *     broke
    * @param coverage how many engines the kit serves; empty where it was not asked
    */
   public MachineResult {
@@ -46,6 +51,7 @@ public record MachineResult(
     Objects.requireNonNull(coldest, "coldest");
     Objects.requireNonNull(hottest, "hottest");
     findings = List.copyOf(findings);
+    unanswered = List.copyOf(unanswered);
     Objects.requireNonNull(coverage, "coverage");
   }
 }
