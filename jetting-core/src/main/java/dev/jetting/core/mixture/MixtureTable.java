@@ -101,7 +101,7 @@ public final class MixtureTable {
    *     floats count; its jets and needle do not
    * @param throttles the openings; at least one
    * @param steps the customary steps over which {@link #local} takes its differences
-   * @param differences natural logarithm of true by modelled flow, −2 to 2 for each source; a
+   * @param differences natural logarithm of true by modelled flow, −5 to 5 for each source; a
    *     source that is not in the map does not differ
    * @return the table
    * @throws IllegalArgumentException if there is no opening, a difference is out of range, or the
@@ -113,7 +113,7 @@ public final class MixtureTable {
       CustomarySteps steps,
       Map<ErrorSource, Double> differences) {
     Checks.that(!throttles.isEmpty(), "throttle openings", "none", "at least one");
-    differences.forEach((source, z) -> Checks.within("difference of " + source, z, -2, 2));
+    differences.forEach((source, z) -> Checks.within("difference of " + source, z, -5, 5));
     return new MixtureTable(setup, throttles, steps, differences);
   }
 

@@ -105,6 +105,13 @@ final class Space {
     work.pieces(slides.length * days.size(), worker -> this::fill);
   }
 
+  /** Fills the tables on the caller's thread. */
+  void fill() {
+    for (int piece = 0; piece < slides.length * days.size(); piece++) {
+      fill(piece);
+    }
+  }
+
   private void fill(int piece) {
     int index = piece / days.size();
     int d = piece % days.size();

@@ -1,0 +1,202 @@
+package dev.jetting.rules.search;
+
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.search.Draws.Drawn;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import java.util.function.ToIntFunction;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * For how many engines of a kind the choices contain a setting that is right: nowhere beyond the
+ * lean limit on any day of the riding, nowhere richer than the rich limit on the day of the sheet,
+ * and not too lean on the overrun.
+ *
+ * <p>The engines are drawn from the spreads, evenly and the same every time. Each is worked out by
+ * the model with its own flows, not by the linear sensitivities from which a lean risk is computed;
+ * the parts are taken to measure what they are said to. Not a promise that a tuner finds the
+ * setting.
+ *
+ * @param engines how many engines were drawn
+ * @param covered for how many of them the choices contain a right setting
+ * @param use how often each part stands in the right setting that is nearest to what the engine
+ *     needs; kind by kind, each kind in the order of the choices; of needles the clips are not told
+ *     apart
+ * @param extras what each extra part would bring, kind by kind in their order
+ * @param complete whether every engine was looked at; false if the run was cancelled, and those
+ *     that were not count as not covered
+ */
+public record Coverage(
+    int engines, int covered, List<PartUse> use, List<ExtraPart> extras, boolean complete) {
+
+  /**
+   * Checks the numbers.
+   *
+   * @param engines how many engines were drawn
+   * @param covered for how many of them the choices contain a right setting
+   * @param use how often each part stands in the best setting
+   * @param extras what each extra part would bring
+   * @param complete whether every engine was looked at
+   * @throws IllegalArgumentException if no engine was drawn or more were covered than drawn
+   */
+  public Coverage {
+    use = List.copyOf(use);
+    extras = List.copyOf(extras);
+    if (engines < 1 || covered < 0 || covered > engines) {
+      throw new IllegalArgumentException(
+          "coverage of " + covered + " engines of " + engines + ": allowed 0 to all of 1 or more");
+    }
+  }
+
+  /** {@return the share of engines that are covered, 0 to 1} */
+  public double share() {
+    return (double) covered / engines;
+  }
+
+  /**
+   * The standard error of the share: √(p (1−p)/n), that of engines drawn at random; those drawn
+   * evenly do better, so take it as the most.
+   *
+   * @return the standard error
+   */
+  public double standardError() {
+    return Math.sqrt(share() * (1 - share()) / engines);
+  }
+
+  /**
+   * The coverage of choices.
+   *
+   * @param sheet a typical engine of the kind, with carburettor, air, fuel and riding
+   * @param choices the parts there are
+   * @param riskModel limits and spreads
+   * @param engines how many engines to draw, 1 to 65 536; 256 tells the share to three per cent
+   * @param run on which threads, until when
+   * @return the coverage, without extra parts
+   * @throws IllegalArgumentException if the number is out of range, or the air of a day is colder
+   *     than −40 °C and the fuel is a blend
+   */
+  public static Coverage of(
+      SetupSheet sheet, Choices choices, RiskModel riskModel, int engines, Run run) {
+    return of(sheet, Extras.none(choices), riskModel, engines, run);
+  }
+
+  /**
+   * The coverage of choices, and what each extra part would bring on its own.
+   *
+   * @param sheet a typical engine of the kind, with carburettor, air, fuel and riding
+   * @param choices the parts there are
+   * @param more the parts there might be; those that are among the choices are no extras, and its
+   *     screw positions do not count
+   * @param riskModel limits and spreads
+   * @param engines how many engines to draw, 1 to 65 536
+   * @param run on which threads, until when
+   * @return the coverage
+   * @throws IllegalArgumentException if the number is out of range, or the air of a day is colder
+   *     than −40 °C and the fuel is a blend
+   */
+  public static Coverage of(
+      SetupSheet sheet,
+      Choices choices,
+      Choices more,
+      RiskModel riskModel,
+      int engines,
+      Run run) {
+    return of(sheet, Extras.of(choices, more), riskModel, engines, run);
+  }
+
+  /** What was found for one engine. */
+  private record Fit(@Nullable Pick best, Set<Extras.Part> helping) {}
+
+  private static Coverage of(
+      SetupSheet sheet, Extras extras, RiskModel riskModel, int engines, Run run) {
+    Objects.requireNonNull(sheet, "sheet");
+    if (engines < 1 || engines > 65_536) {
+      throw new IllegalArgumentException("engines to draw " + engines + ": allowed 1 to 65536");
+    }
+    List<Drawn> drawn = new Draws(riskModel.uncertainty()).first(engines);
+    Limits limits = new Limits(sheet, riskModel);
+    Work work = new Work(run, engines);
+    AtomicReferenceArray<@Nullable Fit> fits = new AtomicReferenceArray<>(engines);
+    work.pieces(
+        engines,
+        worker ->
+            i -> {
+              fits.set(i, fit(sheet, extras, riskModel, limits, drawn.get(i), work));
+              work.done(1);
+            });
+    List<Fit> found = new ArrayList<>();
+    for (int i = 0; i < engines; i++) {
+      Fit fit = fits.get(i);
+      if (fit != null) {
+        found.add(fit);
+      }
+    }
+    return summed(engines, extras, found, work.isComplete());
+  }
+
+  private static Fit fit(
+      SetupSheet sheet,
+      Extras extras,
+      RiskModel riskModel,
+      Limits limits,
+      Drawn engine,
+      Work work) {
+    EngineSweep own =
+        sweep(sheet, Extras.none(extras.own()), riskModel, limits, engine, work);
+    Pick best = own.best();
+    Set<Extras.Part> helping = new HashSet<>();
+    if (best == null && !extras.parts().isEmpty()) {
+      sweep(sheet, extras, riskModel, limits, engine, work).helping(helping);
+    }
+    return new Fit(best, helping);
+  }
+
+  private static EngineSweep sweep(
+      SetupSheet sheet,
+      Extras extras,
+      RiskModel riskModel,
+      Limits limits,
+      Drawn engine,
+      Work work) {
+    Space space = new Space(sheet, extras.all(), riskModel.steps(), engine.differences());
+    space.fill();
+    return new EngineSweep(space, extras, limits, engine, work);
+  }
+
+  private static Coverage summed(int engines, Extras extras, List<Fit> fits, boolean complete) {
+    List<Pick> best = new ArrayList<>();
+    for (Fit fit : fits) {
+      if (fit.best != null) {
+        best.add(fit.best);
+      }
+    }
+    Choices own = extras.own();
+    List<PartUse> use = new ArrayList<>();
+    count(use, PartKind.PILOT_JET, own.pilotJets().size(), best, Pick::pilotJet);
+    count(use, PartKind.SCREW, own.screws().size(), best, Pick::screw);
+    count(use, PartKind.SLIDE, own.cutaways().size(), best, Pick::cutaway);
+    count(use, PartKind.NEEDLE_JET, own.needleJets().size(), best, Pick::needleJet);
+    count(use, PartKind.NEEDLE, own.needles().size(), best, Pick::needle);
+    count(use, PartKind.MAIN_JET, own.mainJets().size(), best, Pick::mainJet);
+    List<ExtraPart> brought = new ArrayList<>();
+    for (Extras.Part part : extras.parts()) {
+      long helped = fits.stream().filter(fit -> fit.helping.contains(part)).count();
+      brought.add(new ExtraPart(part.kind(), part.index(), best.size() + (int) helped));
+    }
+    return new Coverage(engines, best.size(), use, brought, complete);
+  }
+
+  private static void count(
+      List<PartUse> use, PartKind kind, int size, List<Pick> best, ToIntFunction<Pick> index) {
+    int[] engines = new int[size];
+    best.forEach(pick -> engines[index.applyAsInt(pick)]++);
+    for (int i = 0; i < size; i++) {
+      use.add(new PartUse(kind, i, engines[i]));
+    }
+  }
+}
