@@ -30,7 +30,7 @@ import picocli.CommandLine.IVersionProvider;
       ""
     },
     versionProvider = KitDesk.Version.class,
-    subcommands = Validate.class,
+    subcommands = {Validate.class, Search.class},
     exitCodeListHeading = "%nExit code%n",
     exitCodeList = {
       "0:every kit passes; every setting that was searched for is right",
@@ -79,7 +79,7 @@ final class KitDesk implements Callable<Integer> {
 
   @Override
   public Integer call() throws UnusableException {
-    throw new UnusableException("no command: allowed validate; see --help");
+    throw new UnusableException("no command: allowed validate or search; see --help");
   }
 
   InputStream in() {

@@ -29,7 +29,15 @@ final class KitText {
             .map(RankedFinding::ruleId)
             .distinct()
             .collect(joining(", "));
-    return dangers.isEmpty() ? "not passed by the rulebook or short of coverage" : dangers;
+    if (!dangers.isEmpty()) {
+      return dangers;
+    }
+    String unanswered =
+        validation.machines().stream()
+            .flatMap(machine -> machine.unanswered().stream())
+            .distinct()
+            .collect(joining(", "));
+    return unanswered.isEmpty() ? "kit-coverage" : "not answered: " + unanswered;
   }
 
   static String of(KitValidation validation) {
@@ -38,7 +46,7 @@ final class KitText {
         .append("  ")
         .append(Table.fitted(validation.kit(), 40))
         .append(" (depth ")
-        .append(Tally.word(validation.depth()))
+        .append(Words.word(validation.depth()))
         .append(", rulebook ")
         .append(validation.rulebook())
         .append(")\n");
@@ -48,6 +56,10 @@ final class KitText {
     findings(text, "The kit", validation.findings());
     for (MachineResult machine : validation.machines()) {
       findings(text, machine.machine() + ", fuel " + machine.fuel(), machine.findings());
+      if (!machine.unanswered().isEmpty()) {
+        text.append(
+            wrapped("Not answered: " + String.join(", ", machine.unanswered()), "  ", "    "));
+      }
     }
     return text.toString();
   }

@@ -6,7 +6,6 @@ import dev.jetting.rules.kit.KitValidation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -99,7 +98,7 @@ final class Tally {
                   .thenComparing(Spread::kits)
                   .reversed()
                   .thenComparing(Spread::ruleId))
-          .forEach(found -> table.row(found.ruleId(), word(found.worst()), found.kits()));
+          .forEach(found -> table.row(found.ruleId(), Words.word(found.worst()), found.kits()));
       text.append('\n').append(table.text());
     }
     if (!failing.isEmpty()) {
@@ -126,9 +125,5 @@ final class Tally {
     return count > REMEMBERED
         ? "The first " + REMEMBERED + " of " + count + " lines " + what + "\n"
         : "Lines " + what + "\n";
-  }
-
-  static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -7,7 +7,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -90,17 +89,14 @@ final class Validate implements Callable<Integer> {
   @Override
   public Integer call() throws UnusableException, IOException, InterruptedException {
     KitDesk parent = Objects.requireNonNull(desk, "desk");
-    KitDepth how = constant("--depth", KitDepth.class, depth);
+    KitDepth how = Words.constant("--depth", KitDepth.class, depth);
     if (resume && out == null) {
       throw new UnusableException("--resume without --out: allowed with a file to go on with");
     }
-    int most = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-    if (most < 1 || most > 64) {
-      throw new UnusableException("--threads " + most + ": allowed 1 to 64");
-    }
+    int most = Words.threads(threads);
     Source source = source(parent);
     KitFormat of =
-        format == null ? KitFormat.of(source) : constant("--format", KitFormat.class, format);
+        format == null ? KitFormat.of(source) : Words.constant("--format", KitFormat.class, format);
     KitValidator validator = KitValidator.of(catalogue.read(parent.in()));
     PrintWriter page = Objects.requireNonNull(spec, "spec").commandLine().getOut();
     Tally tally = new Tally();
@@ -124,7 +120,7 @@ final class Validate implements Callable<Integer> {
       workers.shutdownNow();
     }
     if (of != KitFormat.JSON) {
-      page.print(source.name() + ", depth " + Tally.word(how) + "\n\n" + tally.text());
+      page.print(source.name() + ", depth " + Words.word(how) + "\n\n" + tally.text());
     }
     return tally.exitCode();
   }
@@ -191,19 +187,5 @@ final class Validate implements Callable<Integer> {
       }
     }
     return outcomes;
-  }
-
-  private static <E extends Enum<E>> E constant(String option, Class<E> type, String text)
-      throws UnusableException {
-    List<String> names = new ArrayList<>();
-    for (E constant : type.getEnumConstants()) {
-      String name = constant.name().toLowerCase(Locale.ROOT);
-      if (name.equals(text)) {
-        return constant;
-      }
-      names.add(name);
-    }
-    throw new UnusableException(
-        option + " " + text + ": allowed one of " + String.join(", ", names));
   }
 }
