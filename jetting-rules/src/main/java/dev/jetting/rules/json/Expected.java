@@ -100,6 +100,9 @@ record Expected(Type type, boolean id) {
     if (raw == double.class || raw == Double.class || raw == BigDecimal.class) {
       return "a finite number";
     }
+    if (raw == boolean.class || raw == Boolean.class) {
+      return "true or false";
+    }
     if (raw == int.class) {
       return "a whole number";
     }

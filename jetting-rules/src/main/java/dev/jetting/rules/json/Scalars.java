@@ -19,6 +19,7 @@ final class Scalars {
   static final JsonDeserializer<Double> NUMBER = new NumberDeserializer();
   static final JsonDeserializer<Integer> WHOLE_NUMBER = new WholeNumberDeserializer();
   static final JsonDeserializer<BigDecimal> DECIMAL = new DecimalDeserializer();
+  static final JsonDeserializer<Boolean> TRUTH = new TruthDeserializer();
   static final JsonDeserializer<String> TEXT = new TextDeserializer(Integer.MAX_VALUE);
   static final JsonDeserializer<String> ID = new TextDeserializer(LONGEST_ID);
   static final JsonSerializer<Double> FINITE_NUMBER = new FiniteNumberSerializer();
@@ -42,6 +43,15 @@ final class Scalars {
       return in.currentToken().isNumeric()
           ? in.getDecimalValue()
           : (BigDecimal) context.handleUnexpectedToken(BigDecimal.class, in);
+    }
+  }
+
+  private static final class TruthDeserializer extends JsonDeserializer<Boolean> {
+    @Override
+    public Boolean deserialize(JsonParser in, DeserializationContext context) throws IOException {
+      return in.currentToken().isBoolean()
+          ? (Boolean) in.getBooleanValue()
+          : (Boolean) context.handleUnexpectedToken(boolean.class, in);
     }
   }
 

@@ -72,6 +72,9 @@ final class StrictIntrospector extends NopAnnotationIntrospector {
     if (type == double.class || type == Double.class) {
       return Scalars.NUMBER;
     }
+    if (type == boolean.class || type == Boolean.class) {
+      return Scalars.TRUTH;
+    }
     if (type == BigDecimal.class) {
       return Scalars.DECIMAL;
     }

@@ -112,6 +112,9 @@ final class SchemaWriter {
     if (type == double.class || type == Double.class || type == BigDecimal.class) {
       return typed("number");
     }
+    if (type == boolean.class) {
+      return typed("boolean");
+    }
     if (type == int.class) {
       return typed("integer");
     }

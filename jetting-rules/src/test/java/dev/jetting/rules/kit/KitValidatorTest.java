@@ -229,13 +229,13 @@ class KitValidatorTest {
   }
 
   @Test
-  void sheet_knowsThePartsOfTheKit() {
+  void sheet_knowsTheJetsOfTheKitAndTheNeedlesThereAre() {
     SetupSheet sheet = VALIDATOR.sheets(Shop.kitWith("main 126", "main 144")).get(0);
 
     assertThat(sheet.parts().mainJets())
         .extracting(jet -> jet.hundredths())
         .containsExactly(120.0, 126.0, 132.0, 138.0, 144.0);
-    assertThat(sheet.parts().needles()).hasSize(1);
+    assertThat(sheet.parts().needles()).hasSize(3); // all that there are for the family
     assertThat(sheet.title()).isEqualTo("all-round on standard");
   }
 

@@ -5,6 +5,7 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.kit.Family;
 import dev.jetting.rules.search.Found;
 import dev.jetting.rules.search.FoundSetting;
+import dev.jetting.rules.search.Standing;
 import dev.jetting.units.TradeStyle;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -30,13 +31,17 @@ final class FoundText {
             + "\n\n");
     Table table =
         new Table(
-            ">main", ">pilot", ">screw", ">cut", ">needle jet", "needle", ">clip", "stands",
-            ">risk", ">off", ">new", ">price");
-    List<FoundSetting> shown = found.settings().stream().limit(most).toList();
-    shown.forEach(setting -> row(table, setting));
+            ">main", ">pilot", ">screw", ">cut", "needle/jet", ">clip", "stands", ">risk",
+            ">off", ">new", ">price");
+    List<FoundSetting> right =
+        found.settings().stream().filter(each -> each.standing() == Standing.RIGHT).toList();
+    List<FoundSetting> shown = right.isEmpty() ? found.settings() : right;
+    shown.stream().limit(most).forEach(setting -> row(table, setting));
     text.append(table.text());
-    if (found.settings().size() > shown.size()) {
-      text.append("  and " + (found.settings().size() - shown.size()) + " more\n");
+    int more = found.settings().size() - Math.min(most, shown.size());
+    if (more > 0) {
+      text.append("  and " + more + " more, " + (right.size() - Math.min(most, right.size())));
+      text.append(" of them right\n");
     }
     return text
         + "\nrisk: greatest lean risk on any day; off: how far today's mixture is from what\n"
@@ -50,14 +55,15 @@ final class FoundText {
         bare(TradeStyle.pilot(setting.pilotJet())),
         TradeStyle.turns(setting.screw().turns()).replaceAll(" turns?", ""),
         bare(TradeStyle.cutaway(setting.cutaway())),
-        TradeStyle.diameter(setting.needleJet().bore()).replace(" mm", ""),
-        Table.fitted(setting.needle().id().replaceFirst("^needle ", ""), 10),
+        Table.fitted(setting.needle().id().replaceFirst("^needle ", ""), 11)
+            + "/"
+            + TradeStyle.diameter(setting.needleJet().bore()).replace(" mm", ""),
         setting.clip().grooveFromTop() + "/" + setting.clip().grooves(),
         Words.word(found.standing()).replace("too-", ""),
         TradeStyle.probability(found.leanRisk()).replace("under 1 %", "<1 %"),
         percent(found.distance()),
         found.newParts().size(),
-        found.price().map(BigDecimal::toPlainString).orElse(""));
+        found.price().map(price -> rounded(price, 2)).orElse(""));
   }
 
   private static String bare(String trade) {
@@ -65,6 +71,10 @@ final class FoundText {
   }
 
   private static String percent(double share) {
-    return BigDecimal.valueOf(share * 100).setScale(1, RoundingMode.HALF_EVEN) + " %";
+    return rounded(new BigDecimal(share * 100), 1) + " %";
+  }
+
+  private static String rounded(BigDecimal number, int decimals) {
+    return number.setScale(decimals, RoundingMode.HALF_EVEN).toPlainString();
   }
 }

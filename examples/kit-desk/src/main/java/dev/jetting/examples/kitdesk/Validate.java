@@ -94,10 +94,10 @@ final class Validate implements Callable<Integer> {
       throw new UnusableException("--resume without --out: allowed with a file to go on with");
     }
     int most = Words.threads(threads);
+    KitValidator validator = KitValidator.of(catalogue.read(parent.in()));
     Source source = source(parent);
     KitFormat of =
         format == null ? KitFormat.of(source) : Words.constant("--format", KitFormat.class, format);
-    KitValidator validator = KitValidator.of(catalogue.read(parent.in()));
     PrintWriter page = Objects.requireNonNull(spec, "spec").commandLine().getOut();
     Tally tally = new Tally();
     ExecutorService workers = Executors.newFixedThreadPool(most);
