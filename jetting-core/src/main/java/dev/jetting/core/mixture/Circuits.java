@@ -47,6 +47,20 @@ final class Circuits {
     dryAirShare = setup.air().dryAirMassFraction();
   }
 
+  private Circuits(Circuits other, Setup setup) {
+    this.setup = setup;
+    fuelDensity = other.fuelDensity;
+    fuelViscosity = other.fuelViscosity;
+    oilShare = other.oilShare;
+    stoichiometricRatio = other.stoichiometricRatio;
+    dryAirShare = other.dryAirShare;
+  }
+
+  /** The same air and fuel with another setting. */
+  Circuits with(Setting setting) {
+    return new Circuits(this, setup.withSetting(setting));
+  }
+
   /** A part moved from where the setting has it, in the part's own unit; zero moves none. */
   record Shift(MeteringPart part, double amount) {
     static final Shift NONE = new Shift(MeteringPart.MAIN_JET, 0);
@@ -108,7 +122,7 @@ final class Circuits {
             flow.needleEntryLoss().value(),
             flow.needleEccentricity().value()),
         difference.factor(ErrorSource.NEEDLE),
-        (needleJet.bore().millimetres() + shift.of(MeteringPart.NEEDLE_JET)) * MM,
+        needleJet(shift),
         jet.passing(difference.factor(ErrorSource.MAIN)),
         head(carburettor.needleJetHead()),
         fuelDensity,
@@ -141,6 +155,12 @@ final class Circuits {
   /** Height in m of a mouth over the fuel; fuel that stands above it is taken to stand in it. */
   private double head(Length nominal) {
     return Math.max(0, nominal.millimetres() + setup.setting().fuelLowerBy()) * MM;
+  }
+
+  /** Diameter in m of the needle jet. */
+  double needleJet(Shift shift) {
+    double bore = setup.setting().needleJet().bore().millimetres();
+    return (bore + shift.of(MeteringPart.NEEDLE_JET)) * MM;
   }
 
   /** Diameter in m of the needle in the needle jet, the slide lifted by {@code lift} m. */

@@ -29,8 +29,8 @@ import org.jspecify.annotations.Nullable;
  * the price of a few operations; the numbers are those of {@link MixtureModel} to the last bit, for
  * they come from the same equations in the same order.
  *
- * <p>Flows are plain numbers in kg/s, openings are named by their index in the order given. Safe for
- * any number of threads. Not for one setting: use {@link MixtureModel}.
+ * <p>Flows are plain numbers in kg/s, openings are named by their index in the order given. Safe
+ * for any number of threads. Not for one setting: use {@link MixtureModel}.
  */
 public final class MixtureTable {
 
@@ -170,10 +170,8 @@ public final class MixtureTable {
    */
   public Pilot pilot(JetBore jet, ScrewTurns turns) {
     Setting setting = setup.setting();
-    return new Pilot(
-        new Circuits(
-            setup.withSetting(
-                setting.withPilotJet(jet).withScrew(new Screw(setting.screw().kind(), turns)))));
+    Screw screw = new Screw(setting.screw().kind(), turns);
+    return new Pilot(circuits.with(setting.withPilotJet(jet).withScrew(screw)));
   }
 
   /**
@@ -201,7 +199,7 @@ public final class MixtureTable {
             clip,
             s.mainJet(),
             s.floats());
-    return new Ring(new Circuits(setup.withSetting(hung)));
+    return new Ring(circuits.with(hung));
   }
 
   /**
@@ -211,8 +209,7 @@ public final class MixtureTable {
    * @return how it flows
    */
   public MainJet mainJet(JetBore bore) {
-    return new MainJet(
-        new Circuits(setup.withSetting(setup.setting().withMainJet(bore))));
+    return new MainJet(circuits.with(setup.setting().withMainJet(bore)));
   }
 
   /**
@@ -247,7 +244,7 @@ public final class MixtureTable {
   public void local(Pilot pilot, Ring ring, MainJet jet, int opening, Local into) {
     int i = opening;
     PilotPoint p = pilot.point(i);
-    Ring.Variants r = ring.variants();
+    RingPoint r = ring.point(i);
     double fuel = pilot.fuel(i);
     double main = mainFuel(ring, jet, i);
     double lnLambda = ln(air[i], main, fuel);
@@ -264,8 +261,8 @@ public final class MixtureTable {
         ln(air[i], with(ring, jet.passesDown, i), fuel));
     into.slope(
         ErrorSource.AIR,
-        ln(airUp[i], with(ring, jet, r.driveUp[i], i), p.airUp),
-        ln(airDown[i], with(ring, jet, r.driveDown[i], i), p.airDown));
+        ln(airUp[i], with(ring, jet, r.driveUp, i), p.airUp),
+        ln(airDown[i], with(ring, jet, r.driveDown, i), p.airDown));
 
     into.effect(
         MeteringPart.PILOT_JET,
@@ -293,8 +290,8 @@ public final class MixtureTable {
     return StrictMath.log(circuits.lambda(state.airFlow(), mainFuel, pilotFuel));
   }
 
-  private double with(Ring ring, Restriction[] rings, MainJet jet, int i) {
-    return mainFuel(rings[i].alpha(), rings[i].beta(), jet.alpha, jet.beta, ring.drive[i], i);
+  private double with(Ring ring, Restriction other, MainJet jet, int i) {
+    return mainFuel(other.alpha(), other.beta(), jet.alpha, jet.beta, ring.drive[i], i);
   }
 
   private double with(Ring ring, Restriction jet, int i) {
@@ -373,82 +370,68 @@ public final class MixtureTable {
     private final MainPath path;
     private final double[] alpha = new double[air.length];
     private final double[] beta = new double[air.length];
-    private final double[] drive;
-    private @Nullable Variants variants;
+    private final double[] drive = new double[air.length];
+    private final @Nullable RingPoint[] points = new RingPoint[air.length];
 
     private Ring(Circuits own) {
       this.own = own;
       path = own.main(Shift.NONE, Difference.NONE);
-      drive = drive(air);
       for (int i = 0; i < alpha.length; i++) {
-        Restriction ring = ring(path, Shift.NONE, 1, i);
+        Restriction ring = ring(Shift.NONE, 1, i);
         alpha[i] = ring.alpha();
         beta[i] = ring.beta();
+        drive[i] = drive(air[i]);
       }
     }
 
-    private double[] drive(AirSide.State[] states) {
-      double[] drives = new double[states.length];
-      for (int i = 0; i < drives.length; i++) {
-        double suction = path.suction(states[i], states[i].lift() / circuits.bore());
-        drives[i] = suction - path.density() * MainPath.GRAVITY * path.head();
-      }
-      return drives;
+    private double drive(AirSide.State state) {
+      double suction = path.suction(state, state.lift() / circuits.bore());
+      return suction - path.density() * MainPath.GRAVITY * path.head();
     }
 
-    private Restriction ring(MainPath way, Shift shift, double factor, int i) {
-      return way.annulus()
+    private Restriction ring(Shift shift, double factor, int i) {
+      return path.annulus()
           .restriction(
-              way.needleJet(),
+              own.needleJet(shift),
               own.needleDiameter(air[i].lift(), shift),
-              way.density(),
-              way.viscosity())
+              path.density(),
+              path.viscosity())
           .passing(ringFactor * factor);
     }
 
-    private Restriction[] rings(Shift shift, double factor) {
-      MainPath way = own.main(shift, Difference.NONE);
-      Restriction[] rings = new Restriction[air.length];
-      for (int i = 0; i < rings.length; i++) {
-        rings[i] = ring(way, shift, factor, i);
-      }
-      return rings;
-    }
-
     /** Worked out when first asked for; two threads that do it at once come to the same. */
-    private Variants variants() {
-      Variants known = variants;
+    private RingPoint point(int i) {
+      RingPoint known = points[i];
       if (known != null) {
         return known;
       }
       double jet = steps.of(MeteringPart.NEEDLE_JET);
       double needle = steps.of(MeteringPart.NEEDLE_DIAMETER);
-      Variants found =
-          new Variants(
-              rings(Shift.NONE, UP),
-              rings(Shift.NONE, DOWN),
-              rings(new Shift(MeteringPart.NEEDLE_JET, jet), 1),
-              rings(new Shift(MeteringPart.NEEDLE_JET, -jet), 1),
-              rings(new Shift(MeteringPart.NEEDLE_DIAMETER, -needle), 1),
-              rings(new Shift(MeteringPart.NEEDLE_DIAMETER, needle), 1),
-              drive(airUp),
-              drive(airDown));
-      variants = found;
+      RingPoint found =
+          new RingPoint(
+              ring(Shift.NONE, UP, i),
+              ring(Shift.NONE, DOWN, i),
+              ring(new Shift(MeteringPart.NEEDLE_JET, jet), 1, i),
+              ring(new Shift(MeteringPart.NEEDLE_JET, -jet), 1, i),
+              ring(new Shift(MeteringPart.NEEDLE_DIAMETER, -needle), 1, i),
+              ring(new Shift(MeteringPart.NEEDLE_DIAMETER, needle), 1, i),
+              drive(airUp[i]),
+              drive(airDown[i]));
+      points[i] = found;
       return found;
     }
-
-    /** The ring of other engines and with other parts, opening by opening. */
-    @SuppressWarnings("ArrayRecordComponent") // a table's row, never compared
-    private record Variants(
-        Restriction[] passesUp,
-        Restriction[] passesDown,
-        Restriction[] jetBigger,
-        Restriction[] jetSmaller,
-        Restriction[] needleThinner,
-        Restriction[] needleThicker,
-        double[] driveUp,
-        double[] driveDown) {}
   }
+
+  /** The ring of other engines and with other parts; final fields, so safe to pass by a race. */
+  private record RingPoint(
+      Restriction passesUp,
+      Restriction passesDown,
+      Restriction jetBigger,
+      Restriction jetSmaller,
+      Restriction needleThinner,
+      Restriction needleThicker,
+      double driveUp,
+      double driveDown) {}
 
   /** A main jet. Belongs to the table that made it. */
   public final class MainJet {
@@ -479,17 +462,15 @@ public final class MixtureTable {
   }
 
   /**
-   * ln λ at one opening and how it answers. Filled by {@link MixtureTable#local}, again and again so
-   * that a search makes no garbage; not for sharing between threads.
+   * ln λ at one opening and how it answers. Filled by {@link MixtureTable#local}, again and again
+   * so that a search makes no garbage; not for sharing between threads.
    */
   public static final class Local {
 
-    private static final ErrorSource[] SOURCES = ErrorSource.values();
-    private static final MeteringPart[] PARTS = MeteringPart.values();
+    private static final int LN_LAMBDA = 8;
+    private static final int NOT_WORKED_OUT = 9;
 
-    private static final int LN_LAMBDA = SOURCES.length + PARTS.length;
-
-    private final double[] numbers = new double[LN_LAMBDA + 1];
+    private final double[] numbers = new double[NOT_WORKED_OUT + 1];
 
     /** An empty one. */
     public Local() {}
@@ -506,7 +487,7 @@ public final class MixtureTable {
      * @return ∂ ln λ/∂ z
      */
     public double slope(ErrorSource source) {
-      return numbers[source.ordinal()];
+      return numbers[place(source)];
     }
 
     /**
@@ -517,15 +498,34 @@ public final class MixtureTable {
      * @return 1/mm, zero or more; 0 for screw, cutaway, taper and clip, which are not worked out
      */
     public double leaningByUnit(MeteringPart part) {
-      return numbers[SOURCES.length + part.ordinal()];
+      return numbers[place(part)];
     }
 
     private void slope(ErrorSource source, double up, double down) {
-      numbers[source.ordinal()] = (up - down) / (2 * MixtureModel.SMALL_Z);
+      numbers[place(source)] = (up - down) / (2 * MixtureModel.SMALL_Z);
     }
 
     private void effect(MeteringPart part, double richer, double leaner, CustomarySteps steps) {
-      numbers[SOURCES.length + part.ordinal()] = (leaner - richer) / 2 / steps.of(part);
+      numbers[place(part)] = (leaner - richer) / 2 / steps.of(part);
+    }
+
+    private static int place(ErrorSource source) {
+      return switch (source) {
+        case PILOT -> 0;
+        case NEEDLE -> 1;
+        case MAIN -> 2;
+        case AIR -> 3;
+      };
+    }
+
+    private static int place(MeteringPart part) {
+      return switch (part) {
+        case PILOT_JET -> 4;
+        case NEEDLE_JET -> 5;
+        case NEEDLE_DIAMETER -> 6;
+        case MAIN_JET -> 7;
+        case SCREW, CUTAWAY, NEEDLE_TAPER, CLIP -> NOT_WORKED_OUT;
+      };
     }
   }
 }

@@ -15,7 +15,8 @@ record Costs(int scale, boolean priced) {
   record Of(int[] newParts, long[] price) {}
 
   static Costs of(Choices choices) {
-    int scale = all(choices).mapToInt(c -> c.price().map(BigDecimal::scale).orElse(0)).max().orElse(0);
+    int scale =
+        all(choices).mapToInt(c -> c.price().map(BigDecimal::scale).orElse(0)).max().orElse(0);
     boolean priced = all(choices).allMatch(c -> c.owned() || c.price().isPresent());
     return new Costs(Math.max(0, scale), priced);
   }

@@ -100,12 +100,7 @@ public record Coverage(
    *     than −40 °C and the fuel is a blend
    */
   public static Coverage of(
-      SetupSheet sheet,
-      Choices choices,
-      Choices more,
-      RiskModel riskModel,
-      int engines,
-      Run run) {
+      SetupSheet sheet, Choices choices, Choices more, RiskModel riskModel, int engines, Run run) {
     return of(sheet, Extras.of(choices, more), riskModel, engines, run);
   }
 
@@ -146,8 +141,7 @@ public record Coverage(
       Limits limits,
       Drawn engine,
       Work work) {
-    EngineSweep own =
-        sweep(sheet, Extras.none(extras.own()), riskModel, limits, engine, work);
+    EngineSweep own = sweep(sheet, Extras.none(extras.own()), riskModel, limits, engine, work);
     Pick best = own.best();
     Set<Extras.Part> helping = new HashSet<>();
     if (best == null && !extras.parts().isEmpty()) {

@@ -80,15 +80,16 @@ final class Draws {
     for (int i = 0; i < even.length; i++) {
       standard[i] = normal.inverseCumulativeProbability(even[i]);
     }
+    int used = 0;
     Map<ErrorSource, Double> differences = new EnumMap<>(ErrorSource.class);
     for (ErrorSource source : ErrorSource.values()) {
-      differences.put(source, uncertainty.spreads().of(source) * standard[source.ordinal()]);
+      differences.put(source, uncertainty.spreads().of(source) * standard[used++]);
     }
     double[] residual = new double[root.length];
     for (int i = 0; i < residual.length; i++) {
       double g = 0;
       for (int j = 0; j < root[i].length; j++) {
-        g += root[i][j] * standard[ErrorSource.values().length + j];
+        g += root[i][j] * standard[used + j];
       }
       residual[i] = StrictMath.exp(g);
     }

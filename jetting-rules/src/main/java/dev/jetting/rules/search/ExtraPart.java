@@ -17,7 +17,8 @@ public record ExtraPart(PartKind kind, int index, int covered) {
    *
    * @param kind the kind of part
    * @param index its index in the list of its kind in the extra choices
-   * @param covered the number of engines for which the choices and this part contain a right setting
+   * @param covered the number of engines for which the choices and this part contain a right
+   *     setting
    */
   public ExtraPart {
     Objects.requireNonNull(kind, "kind");

@@ -25,8 +25,7 @@ record Extras(Choices all, Choices own, Indices indices) {
       List<Integer> mainJets) {}
 
   static Extras none(Choices own) {
-    return new Extras(
-        own, own, new Indices(List.of(), List.of(), List.of(), List.of(), List.of()));
+    return new Extras(own, own, new Indices(List.of(), List.of(), List.of(), List.of(), List.of()));
   }
 
   /** The parts of {@code more} that are not among {@code own}. */

@@ -1,8 +1,6 @@
 package dev.jetting.rules.search;
 
-/**
- * Keeps what a search is after, and says what can no longer be among it. Belongs to one worker.
- */
+/** Keeps what a search is after, and says what can no longer be among it. Belongs to one worker. */
 interface Keeper {
 
   /**

@@ -59,27 +59,27 @@ final class Limits {
     ModelUncertainty uncertainty = riskModel.uncertainty();
     double residual = uncertainty.residual().value();
     residualVariance = residual * residual;
-    for (ErrorSource source : SOURCES) {
-      spread[source.ordinal()] = uncertainty.spreads().of(source);
+    for (int k = 0; k < SOURCES.length; k++) {
+      spread[k] = uncertainty.spreads().of(SOURCES[k]);
     }
-    for (MeteringPart part : PARTS) {
-      tolerance[part.ordinal()] = uncertainty.tolerance(part);
+    for (int k = 0; k < PARTS.length; k++) {
+      tolerance[k] = uncertainty.tolerance(PARTS[k]);
     }
-    pilotSpread = spread[ErrorSource.PILOT.ordinal()];
+    pilotSpread = uncertainty.spreads().of(ErrorSource.PILOT);
   }
 
   /** Standard deviation of ln λ, by the same steps as {@link RiskModel}. */
   double deviation(MixtureTable.Local local) {
     double variance = residualVariance;
-    for (ErrorSource source : SOURCES) {
-      double s = spread[source.ordinal()];
-      double slope = local.slope(source);
+    for (int k = 0; k < SOURCES.length; k++) {
+      double s = spread[k];
+      double slope = local.slope(SOURCES[k]);
       variance += s * s * slope * slope;
     }
     double engine = Math.sqrt(variance);
     double parts = 0;
-    for (MeteringPart part : PARTS) {
-      double off = local.leaningByUnit(part) * tolerance[part.ordinal()];
+    for (int k = 0; k < PARTS.length; k++) {
+      double off = local.leaningByUnit(PARTS[k]) * tolerance[k];
       parts += off * off;
     }
     return Math.sqrt(engine * engine + parts);

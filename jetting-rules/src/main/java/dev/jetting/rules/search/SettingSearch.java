@@ -17,8 +17,8 @@ import java.util.function.Supplier;
  * Looks through every combination of the choices for an engine and its riding: exact, not sampled.
  *
  * <p>Most settings are passed over because a bound proves that they cannot be among what is looked
- * for; those that are left are worked out as {@link dev.jetting.rules.AssessedSetting} would, for an
- * engine that nobody has measured. The result is the same on any number of threads.
+ * for; those that are left are worked out as {@link dev.jetting.rules.AssessedSetting} would, for
+ * an engine that nobody has measured. The result is the same on any number of threads.
  *
  * <p>The answer is as good as the model and the spreads: ride it in from the rich side all the
  * same. Not for an engine with readings; {@link dev.jetting.rules.tuning.NextChange} goes by them.

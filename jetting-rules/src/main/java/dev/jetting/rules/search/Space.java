@@ -130,8 +130,7 @@ final class Space {
     slide.pilot[d] = new MixtureTable.Pilot[pilots];
     for (int p = 0; p < pilots; p++) {
       slide.pilot[d][p] =
-          table.pilot(
-              choices.pilotJets().get(p / screws).part(), choices.screws().get(p % screws));
+          table.pilot(choices.pilotJets().get(p / screws).part(), choices.screws().get(p % screws));
       if (d == 0) {
         slide.overrunLambda[p] = slide.pilot[d][p].overrunLambda();
       }

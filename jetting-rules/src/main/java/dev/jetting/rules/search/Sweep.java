@@ -7,8 +7,8 @@ import dev.jetting.rules.search.Space.Slide;
 
 /**
  * Goes through the settings with one slide and one needle jet, passing over those that provably do
- * not matter and working out the others by the steps of {@link
- * dev.jetting.rules.risk.RiskModel}, to the last bit. Belongs to one worker.
+ * not matter and working out the others by the steps of {@link dev.jetting.rules.risk.RiskModel},
+ * to the last bit. Belongs to one worker.
  *
  * <p>What is passed over rests on these bounds; F is the fuel at which λ is what is needed, f the
  * fuel that flows, f₀ the fuel at the lean limit:
@@ -245,7 +245,9 @@ final class Sweep {
     return false;
   }
 
-  /** Whether the risk of a setting is beyond the limit; finds the most critical point on the way. */
+  /**
+   * Whether the risk of a setting is beyond the limit; finds the most critical point on the way.
+   */
   private boolean isBeyond(Slide slide, int p, RiskLimit limit, boolean bounded) {
     double q = limit.quantile();
     double square = bounded ? q * q * (1 - SLACK) : 0;
@@ -278,14 +280,7 @@ final class Sweep {
   }
 
   private void setting(
-      Slide slide,
-      int slideIndex,
-      int needleJet,
-      Hung h,
-      int m,
-      int p,
-      int newParts,
-      long price) {
+      Slide slide, int slideIndex, int needleJet, Hung h, int m, int p, int newParts, long price) {
     double furthest = keeper.furthest(isTooRich(slide.pilotFuel[0][p]));
     double least = leastDistance(slide.pilotFuel[0][p], furthest);
     if (least > furthest) {

@@ -8,7 +8,6 @@ import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
-import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.tuning.Alternatives.Alternative;
 import dev.jetting.units.Probability;

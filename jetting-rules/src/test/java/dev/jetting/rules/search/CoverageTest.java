@@ -51,8 +51,7 @@ class CoverageTest {
   void engineWithoutSpreads_isCoveredWherePlainEnumerationFindsARightSetting() {
     RiskModel exact = withoutSpreads();
     for (Choices choices : List.of(KIT, kit(0.30, 0.32, 0.34, 0.9, 1.0))) {
-      List<Plain.Weighed> best =
-          Plain.best(new Plain(Shelf.SHEET, choices, exact).all(), 1);
+      List<Plain.Weighed> best = Plain.best(new Plain(Shelf.SHEET, choices, exact).all(), 1);
       Coverage coverage = Coverage.of(Shelf.SHEET, choices, exact, 2, Run.alone());
       boolean right = best.get(0).standing() == Standing.RIGHT;
       assertThat(coverage.covered()).isEqualTo(right ? 2 : 0);
@@ -75,11 +74,9 @@ class CoverageTest {
     for (ExtraPart extra : coverage.extras()) {
       if (extra.kind() == PartKind.MAIN_JET && extra.index() % 8 == 0) {
         List<Choice<JetBore>> mains =
-            Stream.concat(
-                    few.mainJets().stream(), Stream.of(more.mainJets().get(extra.index())))
+            Stream.concat(few.mainJets().stream(), Stream.of(more.mainJets().get(extra.index())))
                 .toList();
-        Coverage with =
-            Coverage.of(Shelf.SHEET, few.withMainJets(mains), RISK, 24, Run.alone());
+        Coverage with = Coverage.of(Shelf.SHEET, few.withMainJets(mains), RISK, 24, Run.alone());
         assertThat(extra.covered()).as("main %s", mains).isEqualTo(with.covered());
       }
     }
@@ -118,8 +115,7 @@ class CoverageTest {
     // Two openings a quarter of the throttle apart: correlation e^(−1/2), by the kernel.
     double product =
         engines.stream()
-            .mapToDouble(
-                e -> StrictMath.log(e.residual()[8]) * StrictMath.log(e.residual()[16]))
+            .mapToDouble(e -> StrictMath.log(e.residual()[8]) * StrictMath.log(e.residual()[16]))
             .average()
             .orElseThrow();
     double spread = uncertainty.residual().value();

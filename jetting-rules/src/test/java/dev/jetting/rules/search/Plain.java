@@ -82,8 +82,7 @@ final class Plain {
             .max()
             .orElseThrow();
     var need = sheet.setup().engine().need();
-    boolean overrun =
-        assessed.overrun().lambda().compareTo(riskModel.limits().overrun(need)) > 0;
+    boolean overrun = assessed.overrun().lambda().compareTo(riskModel.limits().overrun(need)) > 0;
     RiskProfile today = assessed.profile();
     boolean rich = today.points().stream().anyMatch(p -> p.lambda().compareTo(p.richLimit()) < 0);
     Standing standing =
@@ -106,8 +105,13 @@ final class Plain {
                     .map(choice -> choice.price().orElseThrow())
                     .reduce(BigDecimal.ZERO, BigDecimal::add));
     return Optional.of(
-        new Weighed(
-            pick, standing, risk, today.distance(sheet.riding().profile(), need), bought.size(), price)) //
+            new Weighed(
+                pick,
+                standing,
+                risk,
+                today.distance(sheet.riding().profile(), need),
+                bought.size(),
+                price)) //
         .map(w -> leanOnOverrunOnly(w, overrun));
   }
 

@@ -47,7 +47,9 @@ class SettingSearchProperties {
         .withoutEdgeCases();
   }
 
-  /** 2 pilots, 2 screws, 2 slides, 2 needle jets, 2 needles with 2 grooves, 3 mains: 192 settings. */
+  /**
+   * 2 pilots, 2 screws, 2 slides, 2 needle jets, 2 needles with 2 grooves, 3 mains: 192 settings.
+   */
   private static Choices around(Setting s, int richer, int owned, boolean priced) {
     Needle n = s.needle();
     Needle thicker =
@@ -67,7 +69,9 @@ class SettingSearchProperties {
     List<HungNeedle> hung =
         Stream.of(n, thicker)
             .map(needle -> new HungNeedle(needle, HungNeedle.inAnyGroove(needle).clips()))
-            .map(h -> new HungNeedle(h.needle(), h.clips().subList(0, Math.min(2, h.clips().size()))))
+            .map(
+                h ->
+                    new HungNeedle(h.needle(), h.clips().subList(0, Math.min(2, h.clips().size()))))
             .toList();
     return new Choices(
         choices(
@@ -113,8 +117,7 @@ class SettingSearchProperties {
     List<Plain.Weighed> all = plain.all();
     for (int count : new int[] {1, 7, 1000}) {
       Found best = search.best(count, Run.alone());
-      assertThat(best.settings().stream().map(Plain.Weighed::of))
-          .isEqualTo(Plain.best(all, count));
+      assertThat(best.settings().stream().map(Plain.Weighed::of)).isEqualTo(Plain.best(all, count));
       assertThat(best.complete()).isTrue();
       assertThat(best.combinations() - best.impossible()).isEqualTo(all.size());
     }

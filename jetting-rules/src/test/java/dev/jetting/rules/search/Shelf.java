@@ -32,8 +32,7 @@ final class Shelf {
       new SetupSheet(
           "all-round",
           new Setup(TwoHundred.STANDARD, TwoHundred.ALL_ROUND, TwoHundred.DAY, TwoHundred.FUEL),
-          new Riding(
-              Probability.of(0.05), RidingProfile.assumedRoad(), day(1030, 0), day(850, 30)),
+          new Riding(Probability.of(0.05), RidingProfile.assumedRoad(), day(1030, 0), day(850, 30)),
           PartsAtHand.unknown());
 
   private static Air day(double hectopascals, double celsius) {

@@ -1,0 +1,94 @@
+package dev.jetting.core.mixture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.jetting.core.SetupArbitraries;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.ThrottleOpening;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.domains.Domain;
+
+/** The table against the model, of one setting after the other. */
+@Domain(SetupArbitraries.class)
+class MixtureTableProperties {
+
+  private static final List<ThrottleOpening> OPENINGS = MixtureModel.evenOpenings(5);
+  private static final CustomarySteps STEPS = CustomarySteps.assumed();
+
+  @Property(tries = 200)
+  void numbers_areThoseOfTheModelToTheLastBit(@ForAll Setup setup) {
+    Setting s = setup.setting();
+    MixtureModel model = MixtureModel.of(setup);
+    MixtureTable table = MixtureTable.of(setup, OPENINGS, STEPS);
+    MixtureTable.Pilot pilot = table.pilot(s.pilotJet(), s.screw().turns());
+    MixtureTable.Ring ring = table.ring(s.needleJet(), s.needle(), s.clip());
+    MixtureTable.MainJet main = table.mainJet(s.mainJet());
+    MixtureTable.Local local = new MixtureTable.Local();
+
+    assertThat(table.size()).isEqualTo(5);
+    assertThat(pilot.overrunLambda()).isEqualTo(model.overrun().lambda().value());
+    for (int i = 0; i < table.size(); i++) {
+      ThrottleOpening throttle = OPENINGS.get(i);
+      EngineSpeed speed = setup.engine().loadLine().at(throttle);
+      double lambda = model.at(throttle).lambda().value();
+      double fuel = table.mainFuel(ring, main, i) + pilot.fuel(i);
+      assertThat(table.lambda(i, table.mainFuel(ring, main, i), pilot.fuel(i))).isEqualTo(lambda);
+      if (lambda < MixturePoint.LEANEST.value()) {
+        assertThat(table.fuelAtOne(i) / fuel).isCloseTo(lambda, within(1e-12 * lambda));
+      }
+
+      table.local(pilot, ring, main, i, local);
+      assertThat(local.lnLambda()).isEqualTo(StrictMath.log(lambda));
+      Sensitivities slopes = model.sensitivities(throttle, speed);
+      for (ErrorSource source : ErrorSource.values()) {
+        assertThat(local.slope(source)).as("%s", source).isEqualTo(slopes.to(source));
+      }
+      for (PartEffect effect : model.effects(throttle, speed, STEPS)) {
+        double byUnit = (effect.leaner() - effect.richer()) / 2 / STEPS.of(effect.part());
+        switch (effect.part()) {
+          case PILOT_JET, NEEDLE_JET, NEEDLE_DIAMETER, MAIN_JET ->
+              assertThat(local.leaningByUnit(effect.part()))
+                  .as("%s", effect.part())
+                  .isEqualTo(byUnit);
+          case SCREW, CUTAWAY, NEEDLE_TAPER, CLIP ->
+              assertThat(local.leaningByUnit(effect.part())).isZero();
+        }
+      }
+    }
+  }
+
+  /** An engine that differs a little is told by the sensitivities; the rest is of second order. */
+  @Property(tries = 100)
+  void engineThatDiffers_answersAsTheSensitivitiesSay(@ForAll Setup setup) {
+    Setting s = setup.setting();
+    double z = 1e-4;
+    MixtureModel model = MixtureModel.of(setup);
+    for (ErrorSource source : ErrorSource.values()) {
+      Map<ErrorSource, Double> up = new EnumMap<>(Map.of(source, z));
+      Map<ErrorSource, Double> down = new EnumMap<>(Map.of(source, -z));
+      for (int i = 1; i < OPENINGS.size(); i++) {
+        double slope = (lnLambda(setup, s, up, i) - lnLambda(setup, s, down, i)) / (2 * z);
+        EngineSpeed speed = setup.engine().loadLine().at(OPENINGS.get(i));
+        double told = model.sensitivities(OPENINGS.get(i), speed).to(source);
+        assertThat(slope).as("%s", source).isCloseTo(told, within(2e-2 * (1 + Math.abs(told))));
+      }
+    }
+  }
+
+  private static double lnLambda(
+      Setup setup, Setting s, Map<ErrorSource, Double> differences, int i) {
+    MixtureTable table = MixtureTable.of(setup, OPENINGS, STEPS, differences);
+    return StrictMath.log(
+        table.lambda(
+            i,
+            table.mainFuel(
+                table.ring(s.needleJet(), s.needle(), s.clip()), table.mainJet(s.mainJet()), i),
+            table.pilot(s.pilotJet(), s.screw().turns()).fuel(i)));
+  }
+}

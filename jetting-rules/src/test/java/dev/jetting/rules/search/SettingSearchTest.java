@@ -1,0 +1,132 @@
+package dev.jetting.rules.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.standard.StandardRulebook;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class SettingSearchTest {
+
+  private static final RiskModel RISK = RiskModel.assumed();
+  private static final Choices SHELF = Shelf.of(15, 1, 5, 4, 5, 20);
+  private static final SettingSearch SEARCH = SettingSearch.of(Shelf.SHEET, SHELF, RISK);
+
+  /** 15·5·4·25·20 settings, of which the bounds must leave few to be worked out. */
+  @Test
+  void bounds_passOverNearlyAll() {
+    var searched = SEARCH.search(() -> new Best(10, 0.05), Best::kept, Run.alone());
+    assertThat(searched.found().combinations()).isEqualTo(150_000);
+    assertThat(searched.workedOut()).isBetween(10L, 7_500L);
+    assertThat(searched.found().settings()).hasSize(10).isSortedAccordingTo(byDistance());
+  }
+
+  private static java.util.Comparator<FoundSetting> byDistance() {
+    return java.util.Comparator.comparing(FoundSetting::distance);
+  }
+
+  @Test
+  void found_isWhatAnAssessmentTells() {
+    for (FoundSetting found : SEARCH.best(3, Run.alone()).settings()) {
+      var sheet = Shelf.SHEET.withSetup(Shelf.SHEET.setup().withSetting(found.setting()));
+      AssessedSetting assessed = AssessedSetting.of(sheet, RISK);
+      double risk =
+          Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest())
+              .mapToDouble(profile -> profile.worst().leanRisk().value())
+              .max()
+              .orElseThrow();
+      assertThat(found.leanRisk().value()).isEqualTo(risk).isLessThanOrEqualTo(0.05);
+      assertThat(found.standing()).isNotEqualTo(Standing.TOO_LEAN);
+      assertThat(found.newParts()).hasSize(5);
+      List<String> findings =
+          StandardRulebook.rulebook().evaluate(assessed).findings().stream()
+              .map(RankedFinding::ruleId)
+              .toList();
+      assertThat(findings).doesNotContain("lean-anywhere", "pilot-on-overrun");
+      assertThat(findings.contains("too-rich")).isEqualTo(found.standing() == Standing.TOO_RICH);
+    }
+  }
+
+  @Test
+  void cancelled_endsWithWhatItHasAndSaysSo() {
+    AtomicInteger asked = new AtomicInteger();
+    Found found = SEARCH.best(5, Run.alone().until(() -> asked.incrementAndGet() > 700));
+    assertThat(found.complete()).isFalse();
+    assertThat(asked.get()).isGreaterThan(700);
+    Found none = SEARCH.best(5, Run.alone().until(() -> true));
+    assertThat(none.complete()).isFalse();
+    assertThat(none.settings()).isEmpty();
+  }
+
+  @Test
+  void progress_risesToAllCombinations() {
+    List<Long> told = new ArrayList<>();
+    SEARCH.best(
+        1,
+        Run.alone()
+            .telling(
+                (done, total) -> {
+                  assertThat(total).isEqualTo(150_000);
+                  told.add(done);
+                }));
+    assertThat(told).isSorted().hasSizeGreaterThan(100);
+    assertThat(told.get(told.size() - 1)).isEqualTo(150_000);
+  }
+
+  @Test
+  void executorWithoutThreads_leavesTheWorkToTheCaller() {
+    Run run =
+        Run.on(
+            4,
+            task -> {
+              throw new RejectedExecutionException("none to spare");
+            });
+    assertThat(SEARCH.best(3, run)).isEqualTo(SEARCH.best(3, Run.alone()));
+  }
+
+  @Test
+  void executorThatNeverRunsATask_leavesTheWorkToTheCaller() {
+    assertThat(SEARCH.best(3, Run.on(4, task -> {}))).isEqualTo(SEARCH.best(3, Run.alone()));
+  }
+
+  @Test
+  void whoIsToldProgress_mayFail() {
+    Run run =
+        Run.alone()
+            .telling(
+                (done, total) -> {
+                  throw new IllegalStateException("no more room");
+                });
+    assertThatThrownBy(() -> SEARCH.best(3, run)).hasMessage("no more room");
+  }
+
+  @Test
+  void priceWithoutPrices_isRefused() {
+    assertThatThrownBy(() -> SEARCH.payingAtMost(BigDecimal.TEN))
+        .hasMessage(
+            "choices with a highest price: allowed only where every part to buy has a price");
+    assertThatThrownBy(() -> SEARCH.front(Cost.PRICE, Run.alone()))
+        .hasMessage("choices with the price as cost: allowed only where every part to buy has a price");
+  }
+
+  @Test
+  void numbersOutOfRange_areRefused() {
+    assertThatThrownBy(() -> SEARCH.best(0, Run.alone()))
+        .hasMessage("number of settings 0: allowed 1 to 10000");
+    assertThatThrownBy(() -> SEARCH.buyingAtMost(-1))
+        .hasMessage("most new parts -1: allowed 0 or more");
+    assertThatThrownBy(() -> SEARCH.payingAtMost(new BigDecimal("-0.5")))
+        .hasMessage("highest price -0.5: allowed 0 or more");
+    assertThatThrownBy(() -> Run.on(0, Runnable::run))
+        .hasMessage("parallelism 0: allowed 1 to 1024");
+  }
+}
