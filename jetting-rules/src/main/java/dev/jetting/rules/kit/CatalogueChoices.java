@@ -94,8 +94,7 @@ public final class CatalogueChoices {
     Map<Object, Part> byShape = new LinkedHashMap<>();
     for (Part part : parts) {
       if (catalogue.kind(part) == kind) {
-        byShape.merge(
-            shape.apply(part), part, (a, b) -> preference.compare(b, a) < 0 ? b : a);
+        byShape.merge(shape.apply(part), part, (a, b) -> preference.compare(b, a) < 0 ? b : a);
       }
     }
     return List.copyOf(byShape.values());

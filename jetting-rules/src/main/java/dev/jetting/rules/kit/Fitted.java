@@ -8,5 +8,4 @@ import dev.jetting.rules.Provenance;
  *
  * @param place its place in the kit, from 0
  */
-record Fitted(
-    int place, Family family, Machine machine, Setting setting, Provenance provenance) {}
+record Fitted(int place, Family family, Machine machine, Setting setting, Provenance provenance) {}

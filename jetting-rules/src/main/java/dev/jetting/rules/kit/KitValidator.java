@@ -9,8 +9,8 @@ import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.RuleResult;
 import dev.jetting.rules.Rulebook;
-import dev.jetting.rules.Severity;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.Severity;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.ThrottleOpening;
@@ -99,8 +99,7 @@ public final class KitValidator {
       }
     }
     findNeverUsed(kit, machines, findings);
-    boolean passes =
-        !findings.danger() && machines.stream().allMatch(KitValidator::passes);
+    boolean passes = !findings.danger() && machines.stream().allMatch(KitValidator::passes);
     return new KitValidation(
         KitValidation.SCHEMA_VERSION,
         kit.id(),
@@ -186,8 +185,7 @@ public final class KitValidator {
     }
   }
 
-  private List<MachineResult> machines(
-      Kit kit, Fitted fitted, Market market, KitDepth depth) {
+  private List<MachineResult> machines(Kit kit, Fitted fitted, Market market, KitDepth depth) {
     List<MachineResult> results = new ArrayList<>();
     PartsInKit parts = new PartsInKit(catalogue, kit, fitted.family());
     for (SetupSheet sheet : sheets(kit, fitted, market)) {
@@ -228,8 +226,8 @@ public final class KitValidator {
   /**
    * The setup sheets that a kit makes: each recommended setting that can be put together, with each
    * fuel of the market. At hand are the jets of the kit, and the slides, needle jets and needles
-   * that the catalogue has for the family. A rulebook's full {@link
-   * Report} on one of them tells more than a {@link MachineResult}.
+   * that the catalogue has for the family. A rulebook's full {@link Report} on one of them tells
+   * more than a {@link MachineResult}.
    *
    * @param kit the kit
    * @return the sheets in the order of the kit and its market; none if the kit cannot be put

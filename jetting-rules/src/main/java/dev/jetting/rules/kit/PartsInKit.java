@@ -13,8 +13,7 @@ final class PartsInKit {
 
   PartsInKit(Catalogue catalogue, Kit kit, Family family) {
     this.catalogue = catalogue;
-    this.fitting =
-        catalogue.parts().stream().filter(part -> catalogue.fits(part, family)).toList();
+    this.fitting = catalogue.parts().stream().filter(part -> catalogue.fits(part, family)).toList();
     this.parts =
         kit.parts().stream()
             .distinct()
@@ -41,10 +40,6 @@ final class PartsInKit {
   }
 
   private <P> List<P> of(List<Part> all, SeriesKind kind, Function<Part, P> shape) {
-    return all.stream()
-        .filter(part -> catalogue.kind(part) == kind)
-        .map(shape)
-        .distinct()
-        .toList();
+    return all.stream().filter(part -> catalogue.kind(part) == kind).map(shape).distinct().toList();
   }
 }

@@ -76,7 +76,12 @@ final class RecommendationFit {
               catalogue.boreOf(mainJet.get()),
               says.floats());
       return Optional.of(
-          new Fitted(place, family.orElseThrow(), machine.get(), setting, numbering(pilotJet.get(), mainJet.get())));
+          new Fitted(
+              place,
+              family.orElseThrow(),
+              machine.get(),
+              setting,
+              numbering(pilotJet.get(), mainJet.get())));
     } catch (IllegalArgumentException e) {
       findings.cannotBeSet("recommendations[" + place + "]", e);
       return Optional.empty();

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.KitArbitraries;
-import java.util.function.Function;
 import java.util.List;
+import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import net.jqwik.api.Arbitraries;
@@ -55,8 +55,7 @@ class CatalogueJsonProperties {
   @Property(tries = 200)
   void kitWithAnotherScalar_isRefusedOrValid(
       @ForAll("kits") Kit kit, @ForAll("shares") double where, @ForAll("values") String value) {
-    assertRefusedOrValid(
-        replaced(KitJson.write(kit), where, value), KitJson::read, Validators.KIT);
+    assertRefusedOrValid(replaced(KitJson.write(kit), where, value), KitJson::read, Validators.KIT);
   }
 
   private static String replaced(String json, double where, String value) {

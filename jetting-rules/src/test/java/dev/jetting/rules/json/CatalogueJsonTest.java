@@ -64,8 +64,7 @@ class CatalogueJsonTest {
   @ParameterizedTest
   @EnumSource(KitDepth.class)
   void validation_readsBackEqualAndIsValid(KitDepth depth) {
-    KitValidation validation =
-        KitValidator.of(Shop.CATALOGUE).validate(Shop.kit(), depth);
+    KitValidation validation = KitValidator.of(Shop.CATALOGUE).validate(Shop.kit(), depth);
     String json = KitValidationJson.write(validation);
     String line = KitValidationJson.writeLine(validation);
 
@@ -123,7 +122,8 @@ class CatalogueJsonTest {
   @Test
   void kitWithoutRecommendation_isRefused() {
     Kit kit = Shop.kit();
-    String json = KitJson.writeLine(kit).replaceFirst("\"recommendations\":\\[.*]", "\"recommendations\":[]");
+    String json =
+        KitJson.writeLine(kit).replaceFirst("\"recommendations\":\\[.*]", "\"recommendations\":[]");
 
     assertThatExceptionOfType(JsonInputException.class)
         .isThrownBy(() -> KitJson.read(json))

@@ -11,7 +11,8 @@ class KitCoverageTest {
   private static final KitValidator VALIDATOR = KitValidator.of(Shop.CATALOGUE);
 
   /** Hardly any jet to choose from: engines differ more than a screw can make good. */
-  private static final Kit POOR = Shop.kitOf("pilot 55", "slide 40", "tube 266", "needle", "main 126");
+  private static final Kit POOR =
+      Shop.kitOf("pilot 55", "slide 40", "tube 266", "needle", "main 126");
 
   @Test
   void poorKit_servesTooFewAndSaysWhichJetWouldServeMore() {

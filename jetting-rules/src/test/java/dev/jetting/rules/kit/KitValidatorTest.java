@@ -8,8 +8,8 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.Rulebook;
-import dev.jetting.rules.Severity;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.Severity;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.ClipPosition;
@@ -159,7 +159,8 @@ class KitValidatorTest {
 
   @Test
   void turnsMeantForAnAirScrew_areFoundOnceAtEachDepth() {
-    Kit kit = Shop.recommending(with(new Screw(ScrewKind.AIR, ScrewTurns.of(1.5)), 1.3, "main 126"));
+    Kit kit =
+        Shop.recommending(with(new Screw(ScrewKind.AIR, ScrewTurns.of(1.5)), 1.3, "main 126"));
 
     assertFinds(kit, "kit-screw-kind", "recommendations[0].screw");
     KitValidation setting = VALIDATOR.validate(kit, KitDepth.SETTING);
@@ -222,8 +223,7 @@ class KitValidatorTest {
     SetupSheet sheet = VALIDATOR.sheets(kit).get(0);
 
     JetFlow flow = JetFlow.ofCubicCentimetresPerMinute(200);
-    assertThat(sheet.setup().setting().mainJet())
-        .isEqualTo(Shop.BENCH.boreOf(flow).value());
+    assertThat(sheet.setup().setting().mainJet()).isEqualTo(Shop.BENCH.boreOf(flow).value());
     assertThat(sheet.provenance().mainJetFlow()).contains(flow);
     assertThat(sheet.provenance().pilotJetFlow()).isEmpty();
   }

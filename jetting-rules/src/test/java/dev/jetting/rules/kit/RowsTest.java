@@ -24,7 +24,8 @@ class RowsTest {
   void rowOfAJet_isTheJet() {
     Part part =
         PARTS.read(
-            2, Map.of("id", "main 128", "series", "mains", "bore", "128 hundredths", "price", "2.50"));
+            2,
+            Map.of("id", "main 128", "series", "mains", "bore", "128 hundredths", "price", "2.50"));
 
     assertThat(part.shape()).isEqualTo(new PartShape.BoredJet(JetBore.ofHundredths(128)));
     assertThat(part.description()).isEqualTo("main 128");
@@ -48,7 +49,9 @@ class RowsTest {
     PartShape.Rod rod = (PartShape.Rod) PARTS.read(3, row).shape();
 
     assertThat(rod.needle().id()).isEqualTo("slow");
-    assertThat(rod.needle().tapers()).extracting(taper -> taper.rate()).containsExactly(0.029, 0.05);
+    assertThat(rod.needle().tapers())
+        .extracting(taper -> taper.rate())
+        .containsExactly(0.029, 0.05);
     assertThat(rod.needle().tapers().get(1).start().millimetres()).isEqualTo(20);
   }
 
@@ -58,8 +61,7 @@ class RowsTest {
     PartRows.COLUMNS.forEach(column -> row.put(column, " "));
     row.putAll(Map.of("id", "slide 50", "series", "slides", "cutaway", "50 tenths"));
 
-    assertThat(PARTS.read(4, row).shape())
-        .isEqualTo(new PartShape.Slide(Cutaway.ofMillimetres(5)));
+    assertThat(PARTS.read(4, row).shape()).isEqualTo(new PartShape.Slide(Cutaway.ofMillimetres(5)));
   }
 
   /** Each part of the shop, told as a row, is the part. */
@@ -110,8 +112,16 @@ class RowsTest {
         PARTS.read(
             9,
             Map.of(
-                "id", "valve", "series", "valves", "seat", "2 mm", "supplyHead", "150 mm",
-                "discharge", "0.6"));
+                "id",
+                "valve",
+                "series",
+                "valves",
+                "seat",
+                "2 mm",
+                "supplyHead",
+                "150 mm",
+                "discharge",
+                "0.6"));
 
     PartShape.Valve valve = (PartShape.Valve) part.shape();
     assertThat(valve.floatValve().seat().millimetres()).isEqualTo(2);
@@ -150,8 +160,20 @@ class RowsTest {
   private static Map<String, String> needle() {
     return new HashMap<>(
         Map.of(
-            "id", "slow", "series", "needles", "cylinder", "2.5 mm", "tapers", "4.7 mm 0.029",
-            "grooves", "5", "groovePitch", "0.9 mm", "tip", "45 mm"));
+            "id",
+            "slow",
+            "series",
+            "needles",
+            "cylinder",
+            "2.5 mm",
+            "tapers",
+            "4.7 mm 0.029",
+            "grooves",
+            "5",
+            "groovePitch",
+            "0.9 mm",
+            "tip",
+            "45 mm"));
   }
 
   @Test

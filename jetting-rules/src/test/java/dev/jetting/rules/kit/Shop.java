@@ -90,8 +90,7 @@ public final class Shop {
           part("pilot " + bore, "pilots", new PartShape.BoredJet(JetBore.ofHundredths(bore))));
     }
     for (int tenths : new int[] {35, 40, 45}) {
-      parts.add(
-          part("slide " + tenths, "slides", new PartShape.Slide(Cutaway.ofTenths(tenths))));
+      parts.add(part("slide " + tenths, "slides", new PartShape.Slide(Cutaway.ofTenths(tenths))));
     }
     for (int bore : new int[] {264, 266, 268}) {
       parts.add(
@@ -105,8 +104,10 @@ public final class Shop {
     for (int bore = 96; bore <= 150; bore += 6) {
       parts.add(part("main " + bore, "mains", new PartShape.BoredJet(JetBore.ofHundredths(bore))));
     }
-    parts.add(part("other 126", "mains of others", new PartShape.BoredJet(JetBore.parse("1.26 mm"))));
-    parts.add(part("flow 200", "flow mains", new PartShape.FlowedJet(JetFlow.parse("200 cm³/min"))));
+    parts.add(
+        part("other 126", "mains of others", new PartShape.BoredJet(JetBore.parse("1.26 mm"))));
+    parts.add(
+        part("flow 200", "flow mains", new PartShape.FlowedJet(JetFlow.parse("200 cm³/min"))));
     parts.add(
         part(
             "air screw",
@@ -138,8 +139,15 @@ public final class Shop {
         "for the standard 200",
         "slide 30",
         List.of(
-            "pilot 50", "pilot 55", "slide 40", "tube 266", "needle", "main 120", "main 126",
-            "main 132", "main 138"),
+            "pilot 50",
+            "pilot 55",
+            "slide 40",
+            "tube 266",
+            "needle",
+            "main 120",
+            "main 126",
+            "main 132",
+            "main 138"),
         "seaside",
         List.of(recommendation()));
   }

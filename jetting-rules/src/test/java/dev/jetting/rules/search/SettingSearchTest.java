@@ -115,7 +115,8 @@ class SettingSearchTest {
         .hasMessage(
             "choices with a highest price: allowed only where every part to buy has a price");
     assertThatThrownBy(() -> SEARCH.front(Cost.PRICE, Run.alone()))
-        .hasMessage("choices with the price as cost: allowed only where every part to buy has a price");
+        .hasMessage(
+            "choices with the price as cost: allowed only where every part to buy has a price");
   }
 
   @Test

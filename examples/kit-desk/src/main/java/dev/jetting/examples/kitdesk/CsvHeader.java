@@ -15,10 +15,7 @@ import java.util.Map;
 final class CsvHeader {
 
   private static final ObjectReader READER =
-      CsvMapper.builder()
-          .enable(CsvParser.Feature.TRIM_SPACES)
-          .build()
-          .readerFor(String[].class);
+      CsvMapper.builder().enable(CsvParser.Feature.TRIM_SPACES).build().readerFor(String[].class);
 
   private final List<String> columns;
 

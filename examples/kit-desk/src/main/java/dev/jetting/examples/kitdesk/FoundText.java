@@ -31,8 +31,17 @@ final class FoundText {
             + "\n\n");
     Table table =
         new Table(
-            ">main", ">pilot", ">screw", ">cut", "needle/jet", ">clip", "stands", ">risk",
-            ">off", ">new", ">price");
+            ">main",
+            ">pilot",
+            ">screw",
+            ">cut",
+            "needle/jet",
+            ">clip",
+            "stands",
+            ">risk",
+            ">off",
+            ">new",
+            ">price");
     List<FoundSetting> right =
         found.settings().stream().filter(each -> each.standing() == Standing.RIGHT).toList();
     List<FoundSetting> shown = right.isEmpty() ? found.settings() : right;

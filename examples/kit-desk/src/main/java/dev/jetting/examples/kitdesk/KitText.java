@@ -108,8 +108,7 @@ final class KitText {
     for (RankedFinding found : findings) {
       String severity = found.severity().name().toUpperCase(Locale.ROOT);
       text.append(
-          wrapped(
-              severity + " " + found.ruleId() + ": " + found.finding().text(), "  ", "    "));
+          wrapped(severity + " " + found.ruleId() + ": " + found.finding().text(), "  ", "    "));
       text.append(wrapped(found.finding().remedy(), "    → ", "      "));
     }
   }

@@ -1,7 +1,7 @@
 package dev.jetting.examples.kitdesk;
 
-import java.util.function.Supplier;
 import dev.jetting.rules.kit.Kit;
+import java.util.function.Supplier;
 
 /**
  * A line of a file of kits.

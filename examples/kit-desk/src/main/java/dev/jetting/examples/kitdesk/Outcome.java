@@ -16,8 +16,7 @@ record Outcome(long line, Optional<KitValidation> validation, String problem) {
 
   static Outcome of(Numbered line, KitValidator validator, KitDepth depth) {
     try {
-      return new Outcome(
-          line.line(), Optional.of(validator.validate(line.kit().get(), depth)), "");
+      return new Outcome(line.line(), Optional.of(validator.validate(line.kit().get(), depth)), "");
     } catch (IllegalArgumentException e) {
       String problem = String.valueOf(e.getMessage());
       String told = "line " + line.line() + ", ";

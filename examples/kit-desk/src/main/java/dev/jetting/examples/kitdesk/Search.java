@@ -112,8 +112,7 @@ final class Search implements Callable<Integer> {
     SetupSheet given = sheet(parent);
     Family of = family(parts, given);
     SetupSheet fitted = fitted(given, of);
-    CatalogueChoices choices =
-        CatalogueChoices.of(parts, of, owned, Choices.of(fitted).screws());
+    CatalogueChoices choices = CatalogueChoices.of(parts, of, owned, Choices.of(fitted).screws());
     Found found = found(parent, fitted, keeping(choices.choices(), fitted));
     PrintWriter page = Objects.requireNonNull(spec, "spec").commandLine().getOut();
     page.print(FoundText.of(fitted, of, found, top));
@@ -146,7 +145,9 @@ final class Search implements Callable<Integer> {
             .toList();
     if (families.size() != 1) {
       throw new UnusableException(
-          (family == null ? "carburettor \"" + carburettor + "\" of the sheet" : "--family " + family)
+          (family == null
+                  ? "carburettor \"" + carburettor + "\" of the sheet"
+                  : "--family " + family)
               + ": allowed one of "
               + parts.families().stream().map(Family::id).collect(Collectors.joining(", ")));
     }
@@ -157,10 +158,10 @@ final class Search implements Callable<Integer> {
   private static SetupSheet fitted(SetupSheet given, Family of) throws UnusableException {
     Setting setting = given.setup().setting();
     try {
-      return given.withSetup(
-          given.setup().withSetting(setting.withCarburettor(of.carburettor())));
+      return given.withSetup(given.setup().withSetting(setting.withCarburettor(of.carburettor())));
     } catch (IllegalArgumentException e) {
-      throw new UnusableException("the sheet's setting in family " + of.id() + ": " + e.getMessage());
+      throw new UnusableException(
+          "the sheet's setting in family " + of.id() + ": " + e.getMessage());
     }
   }
 
@@ -172,8 +173,7 @@ final class Search implements Callable<Integer> {
     return left;
   }
 
-  private Found found(KitDesk parent, SetupSheet fitted, Choices choices)
-      throws UnusableException {
+  private Found found(KitDesk parent, SetupSheet fitted, Choices choices) throws UnusableException {
     SettingSearch search = SettingSearch.of(fitted, choices, RiskModel.assumed());
     if (mostParts != null) {
       search = search.buyingAtMost(mostParts);
@@ -185,9 +185,7 @@ final class Search implements Callable<Integer> {
     ExecutorService workers = Executors.newFixedThreadPool(most);
     try (Bar bar = Bar.of("settings", 0, parent.err(), parent.terminal())) {
       Run run = Run.on(most, workers).telling(bar::of);
-      return front == null
-          ? search.best(top, run)
-          : search.front(Words.cost(front), run);
+      return front == null ? search.best(top, run) : search.front(Words.cost(front), run);
     } finally {
       workers.shutdownNow();
     }

@@ -51,8 +51,7 @@ final class Tally {
             found ->
                 worst.merge(
                     found.ruleId(), found.severity(), (a, b) -> a.compareTo(b) > 0 ? a : b));
-    worst.forEach(
-        (id, severity) -> byRule.merge(id, new Spread(id, severity, 1), Spread::and));
+    worst.forEach((id, severity) -> byRule.merge(id, new Spread(id, severity, 1), Spread::and));
   }
 
   private static void remember(List<Outcome> outcomes, Outcome outcome) {

@@ -8,8 +8,7 @@ final class Project {
   /** Maven tells it; elsewhere the tests must be run in the module's directory. */
   static final Path DIRECTORY = Path.of(System.getProperty("basedir", "")).toAbsolutePath();
 
-  static final Path DEMO =
-      DIRECTORY.resolve("src/main/resources/dev/jetting/examples/kitdesk");
+  static final Path DEMO = DIRECTORY.resolve("src/main/resources/dev/jetting/examples/kitdesk");
 
   private Project() {}
 }

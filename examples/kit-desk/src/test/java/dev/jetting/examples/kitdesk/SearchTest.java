@@ -11,8 +11,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SearchTest {
 
   private static final String[] OWNED = {
-    "search", "--demo", "--own", "main 96", "--own", "pilot 42", "--own", "slide 24-30", "--own",
-    "needle jet 215", "--own", "needle 202 slow"
+    "search",
+    "--demo",
+    "--own",
+    "main 96",
+    "--own",
+    "pilot 42",
+    "--own",
+    "slide 24-30",
+    "--own",
+    "needle jet 215",
+    "--own",
+    "needle 202 slow"
   };
 
   @Test
@@ -50,9 +60,7 @@ class SearchTest {
   @Test
   void noRightSetting_isTheExitCode() {
     Run run =
-        Run.with(
-            with(
-                "--own", "slide 24-40", "--buy", "0", "--keep", "screw", "--keep", "clip"));
+        Run.with(with("--own", "slide 24-40", "--buy", "0", "--keep", "screw", "--keep", "clip"));
 
     assertThat(run.out()).contains(" lean ");
     assertThat(run.exitCode()).isEqualTo(run.out().contains(" right ") ? 0 : 1);

@@ -68,7 +68,12 @@ class ValidateTest {
   void table_isReadAsTheLinesAre() throws IOException {
     Run run =
         Run.with(
-            "validate", "--demo", "--depth", "fit", "--out", out(),
+            "validate",
+            "--demo",
+            "--depth",
+            "fit",
+            "--out",
+            out(),
             Project.DEMO.resolve("kits.csv").toString());
 
     assertThat(run.exitCode()).isEqualTo(1);
@@ -121,8 +126,7 @@ class ValidateTest {
     Run whole = Run.with("validate", "--demo", "--depth", "fit", "--out", out(), KITS);
     byte[] results = Files.readAllBytes(Path.of(out()));
 
-    Run again =
-        Run.with("validate", "--demo", "--depth", "fit", "--out", out(), "--resume", KITS);
+    Run again = Run.with("validate", "--demo", "--depth", "fit", "--out", out(), "--resume", KITS);
 
     assertThat(again.out()).isEqualTo(whole.out());
     assertThat(again.err()).isEmpty();
@@ -193,8 +197,7 @@ class ValidateTest {
   void moreLinesThanABatch_areAllJudged() throws IOException {
     String first = Files.readAllLines(Path.of(KITS)).get(0);
 
-    Run run =
-        Run.reading((first + "\n").repeat(700), "validate", "--demo", "--depth", "fit", "-");
+    Run run = Run.reading((first + "\n").repeat(700), "validate", "--demo", "--depth", "fit", "-");
 
     assertThat(run.out()).containsPattern("pass +700\n");
   }
@@ -263,8 +266,7 @@ class ValidateTest {
   @Test
   void partsListWithABadLine_isRefusedWithThePlace() throws IOException {
     Path list =
-        Files.writeString(
-            directory.resolve("list.csv"), "id,series,bore\nmain x,mains long,120\n");
+        Files.writeString(directory.resolve("list.csv"), "id,series,bore\nmain x,mains long,120\n");
 
     assertRefused(
         Run.with(
