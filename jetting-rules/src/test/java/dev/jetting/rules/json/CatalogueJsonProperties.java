@@ -6,7 +6,7 @@ import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.KitArbitraries;
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.Consumer;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import net.jqwik.api.Arbitraries;
@@ -65,9 +65,9 @@ class CatalogueJsonProperties {
   }
 
   private static void assertRefusedOrValid(
-      String json, Function<String, ?> reader, Validators validator) {
+      String json, Consumer<String> reader, Validators validator) {
     try {
-      reader.apply(json);
+      reader.accept(json);
     } catch (JsonInputException e) {
       assertThat(e.getMessage()).startsWith("$").doesNotContainPattern("\\R").hasSizeLessThan(1000);
       return;
