@@ -200,7 +200,7 @@ class RowsTest {
           """
           parts => '' => line 3, column parts: missing: allowed a text
           screwKind => fuel => line 3, column screwKind: "fuel": allowed mixture, air
-          clip => 9 of 5 from top => line 3, column clip: clip position "9 of 5 from top" cannot be read: allowed "2 of 5 from top" or "4 of 5 from bottom", grooves counted from 1, at most 50
+          clip => 9 of 5 from top => line 3, column clip: clip position 9 of 5 from top: allowed from 1 to 5
           mainJet => ' ' => line 3, column mainJet: missing: allowed a text
           """)
   void spoiltKitRow_isRefusedByLineAndColumn(String column, String value, String message) {
