@@ -3,6 +3,7 @@ package dev.jetting.core.parts;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.Length;
+import dev.jetting.units.VolumeFlow;
 import java.util.Objects;
 
 /**
@@ -14,6 +15,8 @@ import java.util.Objects;
  * @param discharge discharge coefficient of valve, tap and hose together, more than 0 and at most 1
  */
 public record FloatValve(Diameter seat, Length supplyHead, Coefficient discharge) {
+
+  private static final double STANDARD_GRAVITY = 9.80665;
 
   /**
    * Checks the numbers.
@@ -38,5 +41,18 @@ public record FloatValve(Diameter seat, Length supplyHead, Coefficient discharge
         "discharge coefficient of the float valve",
         discharge,
         "more than 0 and at most 1");
+  }
+
+  /**
+   * What it passes, held open, under the head of an almost empty tank: C A √(2 g h), with standard
+   * gravity g = 9.80665 m/s² (by definition).
+   *
+   * @return the flow
+   */
+  public VolumeFlow greatestFlow() {
+    double diameter = seat.millimetres() * 1e-3;
+    double area = Math.PI / 4 * diameter * diameter;
+    double speed = Math.sqrt(2 * STANDARD_GRAVITY * supplyHead.millimetres() * 1e-3);
+    return VolumeFlow.ofCubicMetresPerSecond(discharge.value() * area * speed);
   }
 }

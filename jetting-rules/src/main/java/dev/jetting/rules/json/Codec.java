@@ -31,6 +31,7 @@ final class Codec<T> {
   private final JsonFactory factory;
   private final ObjectReader reader;
   private final ObjectWriter writer;
+  private final ObjectWriter lineWriter;
 
   /**
    * @param header fields of the root that are looked at before anything else, with the one value
@@ -43,6 +44,7 @@ final class Codec<T> {
     this.factory = Document.factory(limits);
     JsonMapper mapper = JsonMapper.builder(factory).addModule(module).build();
     this.reader = mapper.readerFor(type);
+    this.lineWriter = mapper.writer();
     this.writer =
         mapper.writer(
             new DefaultPrettyPrinter(
@@ -101,8 +103,17 @@ final class Codec<T> {
   }
 
   String write(T value) {
+    return written(writer, value) + "\n";
+  }
+
+  /** On one line, which it does not end. */
+  String writeLine(T value) {
+    return written(lineWriter, value);
+  }
+
+  private static String written(ObjectWriter writer, Object value) {
     try {
-      return writer.writeValueAsString(value) + "\n";
+      return writer.writeValueAsString(value);
     } catch (JsonMappingException e) {
       throw new IllegalArgumentException(Path.of(e.getPath()) + ": " + e.getOriginalMessage(), e);
     } catch (JsonProcessingException e) {

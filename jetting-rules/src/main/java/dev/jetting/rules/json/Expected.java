@@ -5,6 +5,7 @@ import dev.jetting.units.Quantity;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -96,8 +97,11 @@ record Expected(Type type, boolean id) {
     if (raw.isEnum()) {
       return quoted(Enums.names(raw));
     }
-    if (raw == double.class || raw == Double.class) {
+    if (raw == double.class || raw == Double.class || raw == BigDecimal.class) {
       return "a finite number";
+    }
+    if (raw == boolean.class || raw == Boolean.class) {
+      return "true or false";
     }
     if (raw == int.class) {
       return "a whole number";

@@ -13,8 +13,12 @@ import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Waiver;
+import dev.jetting.rules.kit.Catalogue;
+import dev.jetting.rules.kit.Kit;
+import dev.jetting.rules.kit.Part;
 import dev.jetting.rules.tuning.Seen;
 import dev.jetting.rules.tuning.TuningSession;
+import dev.jetting.units.JetCalibration;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
@@ -39,6 +43,11 @@ record Form<T, F extends Record>(
       List.of(
           new Form<>(SetupSheet.class, SheetForm.class, SheetForm::of, SheetForm::sheet),
           new Form<>(PartsAtHand.class, PartsForm.class, PartsForm::of, PartsForm::parts),
+          new Form<>(
+              Catalogue.class, CatalogueForm.class, CatalogueForm::of, CatalogueForm::catalogue),
+          new Form<>(Part.class, PartForm.class, PartForm::of, PartForm::part),
+          new Form<>(JetCalibration.class, BenchForm.class, BenchForm::of, BenchForm::bench),
+          new Form<>(Kit.class, KitForm.class, KitForm::of, KitForm::kit),
           new Form<>(Seen.class, SeenForm.class, SeenForm::of, SeenForm::seen),
           new Form<>(TuningSession.class, SessionForm.class, SessionForm::of, SessionForm::session),
           new Form<>(Waiver.class, WaiverForm.class, WaiverForm::of, WaiverForm::waiver),

@@ -46,7 +46,12 @@ final class Optionals {
         DeserializationContext context, @Nullable BeanProperty property)
         throws JsonMappingException {
       JavaType type = context.getContextualType().containedTypeOrUnknown(0);
-      return new Deserializer(context.findContextualValueDeserializer(type, property));
+      JsonDeserializer<?> strict =
+          property != null && StrictIntrospector.isOurs(property.getMember())
+              ? StrictIntrospector.reader(type.getRawClass())
+              : null;
+      return new Deserializer(
+          strict == null ? context.findContextualValueDeserializer(type, property) : strict);
     }
 
     @Override

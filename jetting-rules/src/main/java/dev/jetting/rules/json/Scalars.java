@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import java.io.IOException;
+import java.math.BigDecimal;
 
 /** Plain numbers and texts, taken as they are written and as nothing else. */
 final class Scalars {
@@ -17,6 +18,8 @@ final class Scalars {
 
   static final JsonDeserializer<Double> NUMBER = new NumberDeserializer();
   static final JsonDeserializer<Integer> WHOLE_NUMBER = new WholeNumberDeserializer();
+  static final JsonDeserializer<BigDecimal> DECIMAL = new DecimalDeserializer();
+  static final JsonDeserializer<Boolean> TRUTH = new TruthDeserializer();
   static final JsonDeserializer<String> TEXT = new TextDeserializer(Integer.MAX_VALUE);
   static final JsonDeserializer<String> ID = new TextDeserializer(LONGEST_ID);
   static final JsonSerializer<Double> FINITE_NUMBER = new FiniteNumberSerializer();
@@ -30,6 +33,25 @@ final class Scalars {
       return Double.isFinite(value)
           ? (Double) value
           : (Double) context.handleUnexpectedToken(double.class, in);
+    }
+  }
+
+  private static final class DecimalDeserializer extends JsonDeserializer<BigDecimal> {
+    @Override
+    public BigDecimal deserialize(JsonParser in, DeserializationContext context)
+        throws IOException {
+      return in.currentToken().isNumeric()
+          ? in.getDecimalValue()
+          : (BigDecimal) context.handleUnexpectedToken(BigDecimal.class, in);
+    }
+  }
+
+  private static final class TruthDeserializer extends JsonDeserializer<Boolean> {
+    @Override
+    public Boolean deserialize(JsonParser in, DeserializationContext context) throws IOException {
+      return in.currentToken().isBoolean()
+          ? (Boolean) in.getBooleanValue()
+          : (Boolean) context.handleUnexpectedToken(boolean.class, in);
     }
   }
 

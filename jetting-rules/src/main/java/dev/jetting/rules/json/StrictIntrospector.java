@@ -4,11 +4,13 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.databind.JavaType;
+import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.introspect.Annotated;
 import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
 import com.fasterxml.jackson.databind.introspect.AnnotatedParameter;
 import com.fasterxml.jackson.databind.introspect.NopAnnotationIntrospector;
 import java.io.Serial;
+import java.math.BigDecimal;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -65,9 +67,16 @@ final class StrictIntrospector extends NopAnnotationIntrospector {
         : null;
   }
 
-  private static @Nullable Object reader(Class<?> type) {
-    if (type == double.class) {
+  /** The strict reader of a plain type; null for all others. */
+  static @Nullable JsonDeserializer<?> reader(Class<?> type) {
+    if (type == double.class || type == Double.class) {
       return Scalars.NUMBER;
+    }
+    if (type == boolean.class || type == Boolean.class) {
+      return Scalars.TRUTH;
+    }
+    if (type == BigDecimal.class) {
+      return Scalars.DECIMAL;
     }
     if (type == int.class) {
       return Scalars.WHOLE_NUMBER;
@@ -79,7 +88,7 @@ final class StrictIntrospector extends NopAnnotationIntrospector {
     return Expected.isId(parameter.getDeclaringClass().getRecordComponents()[parameter.getIndex()]);
   }
 
-  private static boolean isOurs(Annotated annotated) {
+  static boolean isOurs(@Nullable Annotated annotated) {
     return annotated instanceof AnnotatedMember member
         && member.getDeclaringClass().isRecord()
         && Ours.is(member.getDeclaringClass());

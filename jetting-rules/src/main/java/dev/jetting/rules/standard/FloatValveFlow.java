@@ -45,7 +45,7 @@ final class FloatValveFlow {
             / density
             * 3.6e6;
     FloatValve valve = setting.setting().carburettor().floatValve();
-    double capacity = capacity(valve);
+    double capacity = valve.greatestFlow().litresPerHour();
     double limit = capacity / Limits.FLOAT_VALVE_RESERVE.value();
     if (litresPerHour <= limit) {
       return Outcome.passed();
@@ -64,13 +64,5 @@ final class FloatValveFlow {
                     + " almost empty tank, too little reserve.",
                 "Fit a bigger float valve, and check tap, filter and hose; until then no long open"
                     + " runs."));
-  }
-
-  /** Flow in L/h under the head of the tank: Cd A √(2 g h). */
-  private static double capacity(FloatValve valve) {
-    double seat = valve.seat().millimetres() * 1e-3;
-    double head = valve.supplyHead().millimetres() * 1e-3;
-    double speed = Math.sqrt(2 * GRAVITY * head);
-    return valve.discharge().value() * Math.PI / 4 * seat * seat * speed * 3.6e6;
   }
 }

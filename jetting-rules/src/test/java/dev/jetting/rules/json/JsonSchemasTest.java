@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.rules.Report;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.kit.Catalogue;
+import dev.jetting.rules.kit.Kit;
+import dev.jetting.rules.kit.KitValidation;
 import dev.jetting.rules.tuning.TuningSession;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -43,6 +46,18 @@ class JsonSchemasTest {
         "tuning-session.schema.json",
         SchemaWriter.of(
             "tuning-session", "A jetting tuning session", TuningSession.class, SessionForm.HEADER));
+    Documents.assertIsPublished(
+        "catalogue.schema.json",
+        SchemaWriter.of("catalogue", "A jetting catalogue", Catalogue.class, CatalogueForm.HEADER));
+    Documents.assertIsPublished(
+        "kit.schema.json", SchemaWriter.of("kit", "A jetting kit", Kit.class, KitForm.HEADER));
+    Documents.assertIsPublished(
+        "kit-validation.schema.json",
+        SchemaWriter.of(
+            "kit-validation",
+            "What is said of a jetting kit",
+            KitValidation.class,
+            Map.of("schemaVersion", "1")));
   }
 
   @Test
@@ -51,6 +66,9 @@ class JsonSchemasTest {
     assertThat(Validators.complaintsOfSchema(JsonSchemas.report())).isEmpty();
     assertThat(Validators.complaintsOfSchema(JsonSchemas.ruleFile())).isEmpty();
     assertThat(Validators.complaintsOfSchema(JsonSchemas.tuningSession())).isEmpty();
+    assertThat(Validators.complaintsOfSchema(JsonSchemas.catalogue())).isEmpty();
+    assertThat(Validators.complaintsOfSchema(JsonSchemas.kit())).isEmpty();
+    assertThat(Validators.complaintsOfSchema(JsonSchemas.kitValidation())).isEmpty();
   }
 
   @ParameterizedTest

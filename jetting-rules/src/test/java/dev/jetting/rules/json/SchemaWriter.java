@@ -13,12 +13,15 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.rules.Measure;
+import dev.jetting.rules.kit.Part;
 import dev.jetting.rules.tuning.Seen;
+import dev.jetting.units.JetCalibration;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.Quantity;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -107,10 +110,10 @@ final class SchemaWriter {
       schema.set(list ? "items" : "additionalProperties", content);
       return schema;
     }
-    if (type == double.class || type == Double.class) {
+    if (type == double.class || type == Double.class || type == BigDecimal.class) {
       return typed("number");
     }
-    if (type == Boolean.class) {
+    if (type == boolean.class || type == Boolean.class) {
       return typed("boolean");
     }
     if (type == int.class) {
@@ -172,6 +175,12 @@ final class SchemaWriter {
     if (type == FuelComponent.class) {
       return Optional.of(requiring(List.of("composition"), List.of("stoichiometricRatio")));
     }
+    if (type == Part.class) {
+      return Optional.of(requiring(PartForm.SHAPES.stream().map(List::of).toList()));
+    }
+    if (type == JetCalibration.class) {
+      return Optional.of(requiring(List.of("dischargeCoefficient"), List.of("lengthToDiameter")));
+    }
     return type == Fuel.class
         ? Optional.of(
             requiring(
@@ -181,8 +190,12 @@ final class SchemaWriter {
   }
 
   private static ArrayNode requiring(List<String> one, List<String> other) {
+    return requiring(List.of(one, other));
+  }
+
+  private static ArrayNode requiring(List<List<String>> choices) {
     ArrayNode choice = NODES.arrayNode();
-    for (List<String> names : List.of(one, other)) {
+    for (List<String> names : choices) {
       ArrayNode required = choice.addObject().putArray("required");
       names.forEach(required::add);
     }

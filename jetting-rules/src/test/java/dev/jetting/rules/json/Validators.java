@@ -16,6 +16,9 @@ final class Validators {
   static final Validators REPORT = new Validators(JsonSchemas.report());
   static final Validators RULE_FILE = new Validators(JsonSchemas.ruleFile());
   static final Validators SESSION = new Validators(JsonSchemas.tuningSession());
+  static final Validators CATALOGUE = new Validators(JsonSchemas.catalogue());
+  static final Validators KIT = new Validators(JsonSchemas.kit());
+  static final Validators KIT_VALIDATION = new Validators(JsonSchemas.kitValidation());
 
   private static final SchemaRegistry REGISTRY =
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);

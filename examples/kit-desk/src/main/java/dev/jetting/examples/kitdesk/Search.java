@@ -1,0 +1,193 @@
+package dev.jetting.examples.kitdesk;
+
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.json.JsonInputException;
+import dev.jetting.rules.json.SheetJson;
+import dev.jetting.rules.kit.Catalogue;
+import dev.jetting.rules.kit.CatalogueChoices;
+import dev.jetting.rules.kit.Family;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.search.Choices;
+import dev.jetting.rules.search.Found;
+import dev.jetting.rules.search.PartKind;
+import dev.jetting.rules.search.Run;
+import dev.jetting.rules.search.SettingSearch;
+import dev.jetting.rules.search.Standing;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Looks for the best settings that a catalogue allows. */
+@Command(
+    name = "search",
+    mixinStandardHelpOptions = true,
+    versionProvider = KitDesk.Version.class,
+    header = "Looks through every setting that a catalogue allows on an engine.",
+    description = {
+      "",
+      "The sheet tells engine, air, fuel and riding, and the setting that is there now.",
+      ""
+    },
+    sortOptions = false)
+final class Search implements Callable<Integer> {
+
+  @Mixin private CatalogueOptions catalogue = new CatalogueOptions();
+
+  @Option(names = "--sheet", paramLabel = "FILE", description = "Setup sheet (JSON).")
+  private @Nullable String sheet;
+
+  @Option(
+      names = "--family",
+      paramLabel = "ID",
+      description = "Family of its carburettor; the only one that has its name unless given.")
+  private @Nullable String family;
+
+  @Option(
+      names = "--own",
+      paramLabel = "ID",
+      description = "A part that is there already; may be given again.")
+  private Set<String> owned = Set.of();
+
+  @Option(
+      names = "--keep",
+      paramLabel = "KIND",
+      description =
+          "Keep what the sheet has: pilot-jet, screw, slide, needle-jet, needle, clip, main-jet;"
+              + " may be given again.")
+  private List<String> kept = List.of();
+
+  @Option(names = "--buy", paramLabel = "N", description = "At most so many new parts.")
+  private @Nullable Integer mostParts;
+
+  @Option(names = "--pay", paramLabel = "PRICE", description = "New parts of at most this price.")
+  private @Nullable BigDecimal mostPrice;
+
+  @Option(
+      names = "--top",
+      paramLabel = "K",
+      defaultValue = "10",
+      description = "How many settings to show, 1 to 100; 10 unless given.")
+  private int top = 10;
+
+  @Option(
+      names = "--front",
+      paramLabel = "COST",
+      description =
+          "Show those that no other beats in risk, richness and cost at once: parts or price.")
+  private @Nullable String front;
+
+  @Option(
+      names = "--threads",
+      paramLabel = "N",
+      description = "1 to 64; as many as processors unless given.")
+  private @Nullable Integer threads;
+
+  @ParentCommand private @Nullable KitDesk desk;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Override
+  public Integer call() throws UnusableException, IOException {
+    KitDesk parent = Objects.requireNonNull(desk, "desk");
+    if (top < 1 || top > 100) {
+      throw new UnusableException("--top " + top + ": allowed 1 to 100");
+    }
+    Catalogue parts = catalogue.read(parent.in());
+    SetupSheet given = sheet(parent);
+    Family of = family(parts, given);
+    SetupSheet fitted = fitted(given, of);
+    CatalogueChoices choices = CatalogueChoices.of(parts, of, owned, Choices.of(fitted).screws());
+    Found found = found(parent, fitted, keeping(choices.choices(), fitted));
+    PrintWriter page = Objects.requireNonNull(spec, "spec").commandLine().getOut();
+    page.print(FoundText.of(fitted, of, found, top));
+    return found.settings().stream().anyMatch(setting -> setting.standing() == Standing.RIGHT)
+        ? ExitCode.OK
+        : ExitCode.FAILED;
+  }
+
+  private SetupSheet sheet(KitDesk parent) throws UnusableException, IOException {
+    if (sheet == null && !catalogue.isDemo()) {
+      throw new UnusableException("no --sheet: allowed a setup sheet, or - for standard input");
+    }
+    Source source = sheet == null ? Source.demo("sheet.json") : Source.of(sheet, parent.in());
+    try (InputStream in = source.open()) {
+      return SheetJson.read(in);
+    } catch (JsonInputException e) {
+      throw new UnusableException(source.name() + ": " + e.getMessage());
+    }
+  }
+
+  private Family family(Catalogue parts, SetupSheet given) throws UnusableException {
+    String carburettor = given.setup().setting().carburettor().id();
+    List<Family> families =
+        parts.families().stream()
+            .filter(
+                each ->
+                    family == null
+                        ? each.carburettor().id().equals(carburettor)
+                        : each.id().equals(family))
+            .toList();
+    if (families.size() != 1) {
+      throw new UnusableException(
+          (family == null
+                  ? "carburettor \"" + carburettor + "\" of the sheet"
+                  : "--family " + family)
+              + ": allowed one of "
+              + parts.families().stream().map(Family::id).collect(Collectors.joining(", ")));
+    }
+    return families.get(0);
+  }
+
+  /** The sheet with the family's carburettor, which may differ from what its owner wrote down. */
+  private static SetupSheet fitted(SetupSheet given, Family of) throws UnusableException {
+    Setting setting = given.setup().setting();
+    try {
+      return given.withSetup(given.setup().withSetting(setting.withCarburettor(of.carburettor())));
+    } catch (IllegalArgumentException e) {
+      throw new UnusableException(
+          "the sheet's setting in family " + of.id() + ": " + e.getMessage());
+    }
+  }
+
+  private Choices keeping(Choices choices, SetupSheet fitted) throws UnusableException {
+    Choices left = choices;
+    for (String each : kept) {
+      left = left.keeping(Words.constant("--keep", PartKind.class, each), fitted.setup().setting());
+    }
+    return left;
+  }
+
+  private Found found(KitDesk parent, SetupSheet fitted, Choices choices) throws UnusableException {
+    SettingSearch search = SettingSearch.of(fitted, choices, RiskModel.assumed());
+    if (mostParts != null) {
+      search = search.buyingAtMost(mostParts);
+    }
+    if (mostPrice != null) {
+      search = search.payingAtMost(mostPrice);
+    }
+    int most = Words.threads(threads);
+    ExecutorService workers = Executors.newFixedThreadPool(most);
+    try (Bar bar = Bar.of("settings", 0, parent.err(), parent.terminal())) {
+      Run run = Run.on(most, workers).telling(bar::of);
+      return front == null ? search.best(top, run) : search.front(Words.cost(front), run);
+    } finally {
+      workers.shutdownNow();
+    }
+  }
+}

@@ -1,0 +1,60 @@
+package dev.jetting.examples.kitdesk;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Columns of text under their names; numbers to the right. */
+final class Table {
+
+  private static final String GAP = "  ";
+
+  private final List<String[]> rows = new ArrayList<>();
+  private final boolean[] right;
+
+  /** Names of the columns; one that begins with {@code >} holds numbers. */
+  Table(String... columns) {
+    right = new boolean[columns.length];
+    String[] names = new String[columns.length];
+    for (int i = 0; i < columns.length; i++) {
+      right[i] = columns[i].startsWith(">");
+      names[i] = right[i] ? columns[i].substring(1) : columns[i];
+    }
+    rows.add(names);
+  }
+
+  void row(Object... cells) {
+    rows.add(Arrays.stream(cells).map(String::valueOf).toArray(String[]::new));
+  }
+
+  /** Each line begins with two blanks and ends without any. */
+  String text() {
+    int[] widths =
+        IntStream.range(0, right.length)
+            .map(i -> rows.stream().mapToInt(row -> width(row[i])).max().orElse(0))
+            .toArray();
+    StringBuilder text = new StringBuilder();
+    for (String[] row : rows) {
+      StringBuilder line = new StringBuilder();
+      for (int i = 0; i < row.length; i++) {
+        String blanks = " ".repeat(widths[i] - width(row[i]));
+        line.append(GAP).append(right[i] ? blanks + row[i] : row[i] + blanks);
+      }
+      text.append(line.toString().stripTrailing()).append('\n');
+    }
+    return text.toString();
+  }
+
+  private static int width(String text) {
+    return text.codePointCount(0, text.length());
+  }
+
+  /** A text that takes no more than so many columns, and no more than one line. */
+  static String fitted(String text, int columns) {
+    String line = text.replaceAll("\\p{Cntrl}+", " ");
+    return width(line) <= columns
+        ? line
+        : line.substring(0, line.offsetByCodePoints(0, columns - 1)) + "…";
+  }
+}

@@ -1,0 +1,49 @@
+package dev.jetting.examples.kitdesk;
+
+import dev.jetting.rules.search.Cost;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+
+/** What may stand after an option. */
+final class Words {
+
+  private static final int MOST_THREADS = 64;
+
+  private Words() {}
+
+  static <E extends Enum<E>> E constant(String option, Class<E> type, String text)
+      throws UnusableException {
+    List<String> names = new ArrayList<>();
+    for (E constant : type.getEnumConstants()) {
+      String name = word(constant);
+      if (name.equals(text)) {
+        return constant;
+      }
+      names.add(name);
+    }
+    throw new UnusableException(
+        option + " " + text + ": allowed one of " + String.join(", ", names));
+  }
+
+  static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  static Cost cost(String text) throws UnusableException {
+    return switch (text) {
+      case "parts" -> Cost.NEW_PARTS;
+      case "price" -> Cost.PRICE;
+      default -> throw new UnusableException("--front " + text + ": allowed parts or price");
+    };
+  }
+
+  static int threads(@Nullable Integer told) throws UnusableException {
+    int threads = told == null ? Runtime.getRuntime().availableProcessors() : told;
+    if (threads < 1 || threads > MOST_THREADS) {
+      throw new UnusableException("--threads " + threads + ": allowed 1 to " + MOST_THREADS);
+    }
+    return threads;
+  }
+}

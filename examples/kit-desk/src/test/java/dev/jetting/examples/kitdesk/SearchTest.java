@@ -1,0 +1,96 @@
+package dev.jetting.examples.kitdesk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The demo's catalogue searched for the demo's engine. */
+class SearchTest {
+
+  private static final String[] OWNED = {
+    "search",
+    "--demo",
+    "--own",
+    "main 96",
+    "--own",
+    "pilot 42",
+    "--own",
+    "slide 24-30",
+    "--own",
+    "needle jet 215",
+    "--own",
+    "needle 202 slow"
+  };
+
+  @Test
+  void withTwoPartsToBuy_printsTheGoldenTable() throws IOException {
+    Run run = Run.with(with("--buy", "2", "--top", "5", "--keep", "screw"));
+
+    Golden.assertIs("search-buy.txt", run.out());
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.err()).isEmpty();
+  }
+
+  @Test
+  void frontByPrice_printsTheGoldenTable() throws IOException {
+    Run run = Run.with(with("--front", "price", "--keep", "screw", "--keep", "clip"));
+
+    Golden.assertIs("search-front.txt", run.out());
+    assertThat(run.exitCode()).isZero();
+  }
+
+  @Test
+  void withNothingToBuy_knowsOnlyWhatIsOwned() {
+    Run run = Run.with(with("--buy", "0", "--keep", "screw", "--keep", "clip"));
+
+    assertThat(run.out().lines().filter(line -> line.contains("/2."))).hasSize(1);
+    assertThat(run.out()).containsPattern(" 96 +42 +1½ +30 +202 slow/2.15 ");
+  }
+
+  @Test
+  void results_areTheSameOnAnyNumberOfThreads() {
+    assertThat(Run.with(with("--keep", "screw", "--threads", "5")))
+        .isEqualTo(Run.with(with("--keep", "screw", "--threads", "1")));
+  }
+
+  /** The milk cart's needle and needle jet as they are, on a slide with the highest cutaway. */
+  @Test
+  void noRightSetting_isTheExitCode() {
+    Run run =
+        Run.with(with("--own", "slide 24-40", "--buy", "0", "--keep", "screw", "--keep", "clip"));
+
+    assertThat(run.out()).contains(" lean ");
+    assertThat(run.exitCode()).isEqualTo(run.out().contains(" right ") ? 0 : 1);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiterString = "=>",
+      textBlock =
+          """
+          search --demo --own nothing => owned part nothing: allowed a part of the catalogue
+          search --demo --keep jet => --keep jet: allowed one of pilot-jet, screw, slide, needle-jet, needle, clip, main-jet
+          search --demo --family x => --family x: allowed one of slide 24, slide 26, slide 28
+          search --demo --top 0 => --top 0: allowed 1 to 100
+          search --demo --front weight => --front weight: allowed parts or price
+          search --demo --buy -1 => most new parts -1: allowed 0 or more
+          search --demo --sheet nowhere => "nowhere": no such file
+          search --catalogue nowhere => "nowhere": no such file
+          """)
+  void wrongArguments_areRefusedInOneLine(String args, String message) {
+    Run run = Run.with(args.split(" "));
+
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err()).startsWith("kit-desk: ").contains(message);
+    assertThat(run.err().lines()).hasSize(1);
+  }
+
+  private static String[] with(String... more) {
+    return java.util.stream.Stream.concat(
+            java.util.Arrays.stream(OWNED), java.util.Arrays.stream(more))
+        .toArray(String[]::new);
+  }
+}

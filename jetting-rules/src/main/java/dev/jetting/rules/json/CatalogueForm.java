@@ -1,0 +1,48 @@
+package dev.jetting.rules.json;
+
+import com.google.common.collect.ImmutableMap;
+import dev.jetting.rules.kit.Catalogue;
+import dev.jetting.rules.kit.Family;
+import dev.jetting.rules.kit.Machine;
+import dev.jetting.rules.kit.Market;
+import dev.jetting.rules.kit.Part;
+import dev.jetting.rules.kit.PartSeries;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** A catalogue in JSON, with its header. */
+record CatalogueForm(
+    String format,
+    int schemaVersion,
+    String title,
+    List<Family> families,
+    List<PartSeries> series,
+    List<Part> parts,
+    Optional<List<Machine>> machines,
+    Optional<List<Market>> markets) {
+
+  static final String FORMAT = "jetting catalogue";
+  static final int VERSION = 1;
+
+  /** The fields that tell a catalogue from other documents, as they are written. */
+  static final Map<String, String> HEADER =
+      ImmutableMap.of("format", '"' + FORMAT + '"', "schemaVersion", String.valueOf(VERSION));
+
+  static CatalogueForm of(Catalogue catalogue) {
+    return new CatalogueForm(
+        FORMAT,
+        VERSION,
+        catalogue.title(),
+        catalogue.families(),
+        catalogue.series(),
+        catalogue.parts(),
+        Optional.of(catalogue.machines()).filter(list -> !list.isEmpty()),
+        Optional.of(catalogue.markets()).filter(list -> !list.isEmpty()));
+  }
+
+  Catalogue catalogue() {
+    return Catalogue.of(
+        title, families, series, parts, machines.orElse(List.of()), markets.orElse(List.of()));
+  }
+}

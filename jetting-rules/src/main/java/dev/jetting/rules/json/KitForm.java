@@ -1,0 +1,42 @@
+package dev.jetting.rules.json;
+
+import com.google.common.collect.ImmutableMap;
+import dev.jetting.rules.kit.Kit;
+import dev.jetting.rules.kit.Recommendation;
+import java.util.List;
+import java.util.Map;
+
+/** A kit in JSON, with its header. */
+record KitForm(
+    String format,
+    int schemaVersion,
+    String id,
+    String description,
+    String family,
+    List<String> parts,
+    String market,
+    List<Recommendation> recommendations) {
+
+  static final String FORMAT = "jetting kit";
+  static final int VERSION = 1;
+
+  /** The fields that tell a kit from other documents, as they are written. */
+  static final Map<String, String> HEADER =
+      ImmutableMap.of("format", '"' + FORMAT + '"', "schemaVersion", String.valueOf(VERSION));
+
+  static KitForm of(Kit kit) {
+    return new KitForm(
+        FORMAT,
+        VERSION,
+        kit.id(),
+        kit.description(),
+        kit.family(),
+        kit.parts(),
+        kit.market(),
+        kit.recommendations());
+  }
+
+  Kit kit() {
+    return new Kit(id, description, family, parts, market, recommendations);
+  }
+}

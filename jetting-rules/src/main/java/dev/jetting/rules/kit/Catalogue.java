@@ -1,0 +1,293 @@
+package dev.jetting.rules.kit;
+
+import com.google.common.collect.ImmutableMap;
+import dev.jetting.units.JetBore;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a seller lists: families of carburettors, the parts that they take, the machines that kits
+ * are sold for, and the markets. Immutable.
+ *
+ * <p>Not a stock list: it does not say how many there are.
+ */
+public final class Catalogue {
+
+  private final String title;
+  private final ImmutableMap<String, Family> families;
+  private final ImmutableMap<String, PartSeries> series;
+  private final ImmutableMap<String, Part> parts;
+  private final ImmutableMap<String, Machine> machines;
+  private final ImmutableMap<String, Market> markets;
+
+  /** The bores of jets, those numbered by flow included, by part id. */
+  private final ImmutableMap<String, JetBore> bores;
+
+  private Catalogue(
+      String title,
+      List<Family> families,
+      List<PartSeries> series,
+      List<Part> parts,
+      List<Machine> machines,
+      List<Market> markets) {
+    this.title = Objects.requireNonNull(title, "title");
+    this.families = byId("family", families, Family::id);
+    this.series = byId("series", series, PartSeries::id);
+    this.parts = byId("part", parts, Part::id);
+    this.machines = byId("machine", machines, Machine::id);
+    this.markets = byId("market", markets, Market::id);
+    for (Family family : families) {
+      family.takes().forEach(id -> known("series " + id + " of family " + family.id(), id));
+    }
+    ImmutableMap.Builder<String, JetBore> found = ImmutableMap.builder();
+    parts.forEach(part -> bore(part).ifPresent(bore -> found.put(part.id(), bore)));
+    this.bores = found.buildOrThrow();
+  }
+
+  private static <T> ImmutableMap<String, T> byId(
+      String what, List<T> things, Function<T, String> id) {
+    Set<String> taken = new HashSet<>();
+    ImmutableMap.Builder<String, T> map = ImmutableMap.builder();
+    for (T thing : things) {
+      if (!taken.add(id.apply(thing))) {
+        throw new IllegalArgumentException(
+            what + " " + id.apply(thing) + " twice in the catalogue: allowed once");
+      }
+      map.put(id.apply(thing), thing);
+    }
+    return map.buildOrThrow();
+  }
+
+  private PartSeries known(String what, String id) {
+    PartSeries found = series.get(id);
+    if (found == null) {
+      throw new IllegalArgumentException(
+          what + " is not in the catalogue: allowed a series that is");
+    }
+    return found;
+  }
+
+  /** Checks a part against its series; the bore if it is a jet. */
+  private Optional<JetBore> bore(Part part) {
+    PartSeries its = known("series " + part.series() + " of part " + part.id(), part.series());
+    boolean byFlow = its.bench().isPresent();
+    boolean suits =
+        part.shape().suits(its.kind()) && part.shape() instanceof PartShape.FlowedJet == byFlow;
+    if (!suits) {
+      throw new IllegalArgumentException(
+          "part "
+              + part.id()
+              + " of series "
+              + its.id()
+              + ": allowed a "
+              + its.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')
+              + (byFlow ? " numbered by flow" : " not numbered by flow"));
+    }
+    if (part.shape() instanceof PartShape.FlowedJet jet) {
+      return its.bench().map(bench -> bench.boreOf(jet.flow()).value());
+    }
+    return part.shape() instanceof PartShape.BoredJet jet
+        ? Optional.of(jet.bore())
+        : Optional.empty();
+  }
+
+  /**
+   * A catalogue.
+   *
+   * @param title a line for people
+   * @param families the families of carburettors
+   * @param series the series of parts
+   * @param parts the parts, each of one of these series
+   * @param machines the machines that kits are sold for; may be none
+   * @param markets the markets; may be none
+   * @return the catalogue
+   * @throws IllegalArgumentException if an id is there twice among its like, a family takes a
+   *     series or a part is of a series that is not in the catalogue, or a part is of another kind
+   *     or numbering than its series
+   * @throws dev.jetting.units.QuantityException if a jet is numbered by a flow that its bench does
+   *     not reach
+   */
+  public static Catalogue of(
+      String title,
+      List<Family> families,
+      List<PartSeries> series,
+      List<Part> parts,
+      List<Machine> machines,
+      List<Market> markets) {
+    return new Catalogue(title, families, series, parts, machines, markets);
+  }
+
+  /**
+   * This catalogue with more parts, such as those of a parts list.
+   *
+   * @param more the parts
+   * @return the larger catalogue
+   * @throws IllegalArgumentException as {@link #of}
+   */
+  public Catalogue withParts(List<Part> more) {
+    return of(
+        title,
+        families(),
+        series(),
+        Stream.concat(parts.values().stream(), more.stream()).toList(),
+        machines(),
+        markets());
+  }
+
+  /** {@return a line for people} */
+  public String title() {
+    return title;
+  }
+
+  /** {@return the families in the order they were given} */
+  public List<Family> families() {
+    return families.values().asList();
+  }
+
+  /** {@return the series in the order they were given} */
+  public List<PartSeries> series() {
+    return series.values().asList();
+  }
+
+  /** {@return the parts in the order they were given} */
+  public List<Part> parts() {
+    return parts.values().asList();
+  }
+
+  /** {@return the machines in the order they were given} */
+  public List<Machine> machines() {
+    return machines.values().asList();
+  }
+
+  /** {@return the markets in the order they were given} */
+  public List<Market> markets() {
+    return markets.values().asList();
+  }
+
+  /**
+   * Looks a family up.
+   *
+   * @param id its id
+   * @return the family; empty if there is none of this id
+   */
+  public Optional<Family> family(String id) {
+    return Optional.ofNullable(families.get(id));
+  }
+
+  /**
+   * Looks a part up.
+   *
+   * @param id its id
+   * @return the part; empty if there is none of this id
+   */
+  public Optional<Part> part(String id) {
+    return Optional.ofNullable(parts.get(id));
+  }
+
+  /**
+   * Looks a machine up.
+   *
+   * @param id its id
+   * @return the machine; empty if there is none of this id
+   */
+  public Optional<Machine> machine(String id) {
+    return Optional.ofNullable(machines.get(id));
+  }
+
+  /**
+   * Looks a market up.
+   *
+   * @param id its id
+   * @return the market; empty if there is none of this id
+   */
+  public Optional<Market> market(String id) {
+    return Optional.ofNullable(markets.get(id));
+  }
+
+  /**
+   * The kind of a part of this catalogue.
+   *
+   * @param part the part
+   * @return the kind of its series
+   * @throws IllegalArgumentException if its series is not in this catalogue
+   */
+  public SeriesKind kind(Part part) {
+    return known("series " + part.series() + " of part " + part.id(), part.series()).kind();
+  }
+
+  /**
+   * Whether a part fits a family.
+   *
+   * @param part the part
+   * @param family the family
+   * @return true if the family takes the part's series
+   */
+  public boolean fits(Part part, Family family) {
+    return family.takes().contains(part.series());
+  }
+
+  /**
+   * The parts of a kind that fit a family.
+   *
+   * @param family the family
+   * @param kind the kind
+   * @return the parts in the order of the catalogue; may be none
+   */
+  public List<Part> fitting(Family family, SeriesKind kind) {
+    return parts.values().stream()
+        .filter(part -> fits(part, family) && kind(part) == kind)
+        .toList();
+  }
+
+  /**
+   * The bore of a jet: its own, or what its bench makes of its flow.
+   *
+   * @param part a pilot or main jet of this catalogue
+   * @return the bore, the best estimate where the jet is numbered by flow
+   * @throws IllegalArgumentException if the part is no jet of this catalogue
+   */
+  public JetBore boreOf(Part part) {
+    JetBore bore = bores.get(part.id());
+    if (bore == null) {
+      throw new IllegalArgumentException(
+          "part " + part.id() + ": allowed a jet of the catalogue " + title);
+    }
+    return bore;
+  }
+
+  Map<String, PartSeries> seriesById() {
+    return series;
+  }
+
+  /** Equal where title and all lists are, in their order. */
+  @Override
+  @SuppressWarnings("exports") // callers compile without the annotation
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Catalogue that
+        && title.equals(that.title)
+        && families().equals(that.families())
+        && series().equals(that.series())
+        && parts().equals(that.parts())
+        && machines().equals(that.machines())
+        && markets().equals(that.markets());
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(title, families, series, parts, machines, markets);
+  }
+
+  /** {@return the title and how many parts there are} */
+  @Override
+  public String toString() {
+    return title + ", " + families.size() + " families, " + parts.size() + " parts";
+  }
+}

@@ -1,0 +1,176 @@
+package dev.jetting.rules.kit;
+
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.rules.search.Choice;
+import dev.jetting.rules.search.Choices;
+import dev.jetting.rules.search.HungNeedle;
+import dev.jetting.rules.search.PartKind;
+import dev.jetting.rules.search.Pick;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.ScrewTurns;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Stream;
+
+/**
+ * The parts of a catalogue that fit a family, as choices for a search, and the way back from what
+ * was found to the parts.
+ *
+ * <p>Of parts that are the same to the mixture model, such as equal jets of two series, one stands
+ * for all: one that is owned, else the cheapest, else the first of the catalogue.
+ */
+public final class CatalogueChoices {
+
+  private static final BigDecimal DEAREST = new BigDecimal("1e9");
+
+  private final Catalogue catalogue;
+  private final Set<String> owned;
+  private final List<Part> pilotJets;
+  private final List<Part> slides;
+  private final List<Part> needleJets;
+  private final List<Part> needles;
+  private final List<Part> mainJets;
+  private final Choices choices;
+
+  private CatalogueChoices(
+      Catalogue catalogue, List<Part> parts, Set<String> owned, List<ScrewTurns> screws) {
+    this.catalogue = catalogue;
+    this.owned = Set.copyOf(owned);
+    pilotJets = distinct(parts, SeriesKind.PILOT_JET, catalogue::boreOf);
+    slides = distinct(parts, SeriesKind.SLIDE, CatalogueChoices::cutaway);
+    needleJets = distinct(parts, SeriesKind.NEEDLE_JET, CatalogueChoices::needleJet);
+    needles = distinct(parts, SeriesKind.NEEDLE, CatalogueChoices::needle);
+    mainJets = distinct(parts, SeriesKind.MAIN_JET, catalogue::boreOf);
+    choices =
+        new Choices(
+            choices(pilotJets, catalogue::boreOf),
+            screws,
+            choices(slides, CatalogueChoices::cutaway),
+            choices(needleJets, CatalogueChoices::needleJet),
+            choices(needles, CatalogueChoices::needle),
+            choices(mainJets, catalogue::boreOf));
+  }
+
+  /**
+   * All parts of a catalogue that fit a family.
+   *
+   * @param catalogue the catalogue
+   * @param family the family
+   * @param owned ids of the parts that are there already; those that do not fit do not count
+   * @param screws turns at which the screw may stand; at least one, none twice
+   * @return the choices
+   * @throws IllegalArgumentException if an id is not in the catalogue, or nothing of a kind fits
+   */
+  public static CatalogueChoices of(
+      Catalogue catalogue, Family family, Set<String> owned, List<ScrewTurns> screws) {
+    for (String id : owned) {
+      if (catalogue.part(id).isEmpty()) {
+        throw new IllegalArgumentException(
+            "owned part " + id + ": allowed a part of the catalogue " + catalogue.title());
+      }
+    }
+    List<Part> fitting =
+        catalogue.parts().stream().filter(part -> catalogue.fits(part, family)).toList();
+    return new CatalogueChoices(catalogue, fitting, owned, screws);
+  }
+
+  /** These parts and no others, all of them owned. */
+  static CatalogueChoices owning(Catalogue catalogue, List<Part> parts, List<ScrewTurns> screws) {
+    Set<String> ids = Set.copyOf(parts.stream().map(Part::id).toList());
+    return new CatalogueChoices(catalogue, parts, ids, screws);
+  }
+
+  private List<Part> distinct(List<Part> parts, SeriesKind kind, Function<Part, ?> shape) {
+    Comparator<Part> preference =
+        Comparator.<Part, Boolean>comparing(part -> !owned.contains(part.id()))
+            .thenComparing(part -> part.price().orElse(DEAREST));
+    Map<Object, Part> byShape = new LinkedHashMap<>();
+    for (Part part : parts) {
+      if (catalogue.kind(part) == kind) {
+        byShape.merge(shape.apply(part), part, (a, b) -> preference.compare(b, a) < 0 ? b : a);
+      }
+    }
+    return List.copyOf(byShape.values());
+  }
+
+  private <P> List<Choice<P>> choices(List<Part> parts, Function<Part, P> shape) {
+    List<Choice<P>> all = new ArrayList<>();
+    for (Part part : parts) {
+      boolean has = owned.contains(part.id());
+      all.add(new Choice<>(shape.apply(part), has, part.price()));
+    }
+    return all;
+  }
+
+  private static Cutaway cutaway(Part part) {
+    return ((PartShape.Slide) part.shape()).cutaway();
+  }
+
+  private static NeedleJet needleJet(Part part) {
+    return ((PartShape.Tube) part.shape()).needleJet();
+  }
+
+  private static HungNeedle needle(Part part) {
+    return HungNeedle.inAnyGroove(((PartShape.Rod) part.shape()).needle());
+  }
+
+  /** {@return the choices; needles may hang in any groove} */
+  public Choices choices() {
+    return choices;
+  }
+
+  /**
+   * The part behind a choice.
+   *
+   * @param kind the kind of part
+   * @param index its place in the list of its kind in {@link #choices()}, from 0
+   * @return the part; empty for screw and clip, of which there is nothing to buy
+   * @throws IndexOutOfBoundsException if there is no such place
+   */
+  public Optional<Part> part(PartKind kind, int index) {
+    return switch (kind) {
+      case PILOT_JET -> Optional.of(pilotJets.get(index));
+      case SLIDE -> Optional.of(slides.get(index));
+      case NEEDLE_JET -> Optional.of(needleJets.get(index));
+      case NEEDLE -> Optional.of(needles.get(index));
+      case MAIN_JET -> Optional.of(mainJets.get(index));
+      case SCREW, CLIP -> Optional.empty();
+    };
+  }
+
+  /**
+   * The parts of a setting that was found among {@link #choices()}.
+   *
+   * @param pick which of the choices it is made of
+   * @return pilot jet, slide, needle jet, needle and main jet
+   * @throws IndexOutOfBoundsException if it was picked among other choices
+   */
+  public List<Part> parts(Pick pick) {
+    return Stream.of(
+            part(PartKind.PILOT_JET, pick.pilotJet()),
+            part(PartKind.SLIDE, pick.cutaway()),
+            part(PartKind.NEEDLE_JET, pick.needleJet()),
+            part(PartKind.NEEDLE, pick.needle()),
+            part(PartKind.MAIN_JET, pick.mainJet()))
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  /** Whether nothing of a kind is left to choose from, so that no setting can be made. */
+  static boolean lacksAKind(Catalogue catalogue, List<Part> parts) {
+    return Stream.of(
+            SeriesKind.PILOT_JET,
+            SeriesKind.SLIDE,
+            SeriesKind.NEEDLE_JET,
+            SeriesKind.NEEDLE,
+            SeriesKind.MAIN_JET)
+        .anyMatch(kind -> parts.stream().noneMatch(part -> catalogue.kind(part) == kind));
+  }
+}

@@ -1,0 +1,11 @@
+package dev.jetting.rules.kit;
+
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.Provenance;
+
+/**
+ * A recommendation whose parts could be put together.
+ *
+ * @param place its place in the kit, from 0
+ */
+record Fitted(int place, Family family, Machine machine, Setting setting, Provenance provenance) {}

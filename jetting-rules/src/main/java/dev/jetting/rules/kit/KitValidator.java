@@ -1,0 +1,257 @@
+package dev.jetting.rules.kit;
+
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.Report;
+import dev.jetting.rules.RuleResult;
+import dev.jetting.rules.Rulebook;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.Severity;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.VolumeFlow;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Looks into kits before they are sold: whether the parts fit each other, whether what the seller
+ * recommends is safe on every day and with every fuel of the market, and for how many engines of
+ * each kind the kit has a setting that is right. Immutable; any number of threads may share one.
+ *
+ * <p>What it finds on the kit itself goes by these ids: {@code kit-unknown-id}, {@code
+ * kit-part-fits}, {@code kit-part-in-kit}, {@code kit-part-kind}, {@code kit-needle-in-needle-jet},
+ * {@code kit-clip-grooves}, {@code kit-screw-kind}, {@code kit-setting}, {@code
+ * kit-float-valve-flow}, {@code kit-coverage} and {@code kit-part-never-used}; what it finds on a
+ * recommended setting, by those of the rulebook.
+ *
+ * <p>Not for a setting that somebody rides already: assess its {@link SetupSheet}.
+ */
+public final class KitValidator {
+
+  /** Share of engines for which a kit should have a right setting: the trade's aim (assumed). */
+  private static final double LEAST_COVERAGE = 0.95;
+
+  private final Catalogue catalogue;
+  private final Rulebook rulebook;
+  private final RiskModel riskModel;
+
+  private KitValidator(Catalogue catalogue, Rulebook rulebook, RiskModel riskModel) {
+    this.catalogue = Objects.requireNonNull(catalogue, "catalogue");
+    this.rulebook = Objects.requireNonNull(rulebook, "rulebook");
+    this.riskModel = Objects.requireNonNull(riskModel, "riskModel");
+  }
+
+  /**
+   * A validator with the standard rulebook and the library's own assumed limits and spreads.
+   *
+   * @param catalogue the catalogue by whose ids kits speak
+   * @return the validator
+   */
+  public static KitValidator of(Catalogue catalogue) {
+    return of(catalogue, StandardRulebook.rulebook(), RiskModel.assumed());
+  }
+
+  /**
+   * A validator.
+   *
+   * @param catalogue the catalogue by whose ids kits speak
+   * @param rulebook the rulebook that recommended settings are held against
+   * @param riskModel limits, spreads and steps
+   * @return the validator
+   */
+  public static KitValidator of(Catalogue catalogue, Rulebook rulebook, RiskModel riskModel) {
+    return new KitValidator(catalogue, rulebook, riskModel);
+  }
+
+  /**
+   * Looks into a kit.
+   *
+   * @param kit the kit
+   * @param depth how far
+   * @return what is to be said of it; never throws for a bad kit
+   */
+  public KitValidation validate(Kit kit, KitDepth depth) {
+    Objects.requireNonNull(depth, "depth");
+    KitFindings findings = new KitFindings();
+    List<Fitted> fitted = FitCheck.of(catalogue, kit, findings);
+    fitted.forEach(each -> tellScrewKind(each, depth, findings));
+    Optional<Market> market = catalogue.market(kit.market());
+    List<MachineResult> machines = new ArrayList<>();
+    if (market.isPresent()) {
+      for (Fitted each : fitted) {
+        if (tells("float-valve-flow", depth)) {
+          findFloatValve(each, market.get(), findings);
+        }
+        if (depth != KitDepth.FIT) {
+          List<MachineResult> results = machines(kit, each, market.get(), depth);
+          results.forEach(result -> findCoverage(each, result, findings));
+          machines.addAll(results);
+        }
+      }
+    }
+    findNeverUsed(kit, machines, findings);
+    boolean passes = !findings.danger() && machines.stream().allMatch(KitValidator::passes);
+    return new KitValidation(
+        KitValidation.SCHEMA_VERSION,
+        kit.id(),
+        depth,
+        rulebook.name() + " " + rulebook.version(),
+        passes,
+        findings.ranked(),
+        machines);
+  }
+
+  /** Whether a check is the kit's own to tell: the rulebook does not tell it at this depth. */
+  private boolean tells(String ruleId, KitDepth depth) {
+    return depth == KitDepth.FIT || rulebook.rule(ruleId).isEmpty();
+  }
+
+  private void tellScrewKind(Fitted fitted, KitDepth depth, KitFindings findings) {
+    Setting setting = fitted.setting();
+    if (setting.screw().kind() != setting.carburettor().pilot().screwKind()
+        && tells("screw-kind", depth)) {
+      findings.screwKind(
+          "recommendations[" + fitted.place() + "].screw",
+          setting.screw().kind(),
+          setting.carburettor().pilot().screwKind());
+    }
+  }
+
+  /** Found where the valve passes less than full throttle draws, without any reserve. */
+  private static void findFloatValve(Fitted fitted, Market market, KitFindings findings) {
+    VolumeFlow passes = fitted.setting().carburettor().floatValve().greatestFlow();
+    VolumeFlow most =
+        market.fuels().stream()
+            .map(fuel -> new Setup(fitted.machine().engine(), fitted.setting(), market.air(), fuel))
+            .map(KitValidator::drawn)
+            .max(VolumeFlow::compareTo)
+            .orElseThrow();
+    if (most.isMoreThan(passes)) {
+      findings.floatValve("recommendations[" + fitted.place() + "].floatValve", most, passes);
+    }
+  }
+
+  private static VolumeFlow drawn(Setup setup) {
+    MixturePoint open = MixtureModel.of(setup).at(ThrottleOpening.FULL);
+    return VolumeFlow.from(
+        open.mainFuelFlow().plus(open.pilotFuelFlow()),
+        setup.fuel().density(setup.air().temperature()));
+  }
+
+  private static boolean passes(MachineResult result) {
+    return result.passes()
+        && result.coverage().stream().allMatch(c -> c.share().value() >= LEAST_COVERAGE);
+  }
+
+  private static void findCoverage(Fitted fitted, MachineResult result, KitFindings findings) {
+    result
+        .coverage()
+        .filter(coverage -> coverage.share().value() < LEAST_COVERAGE)
+        .ifPresent(
+            coverage ->
+                findings.coverage(
+                    "recommendations[" + fitted.place() + "], fuel " + result.fuel(),
+                    coverage,
+                    LEAST_COVERAGE));
+  }
+
+  /** Parts in no best setting on any machine, told where every machine was looked at. */
+  private void findNeverUsed(Kit kit, List<MachineResult> machines, KitFindings findings) {
+    if (machines.isEmpty() || machines.stream().anyMatch(m -> m.coverage().isEmpty())) {
+      return;
+    }
+    Set<String> used = new HashSet<>();
+    machines.forEach(m -> m.coverage().ifPresent(c -> used.addAll(c.used())));
+    for (int i = 0; i < kit.parts().size(); i++) {
+      String id = kit.parts().get(i);
+      boolean chosen =
+          catalogue
+              .part(id)
+              .map(catalogue::kind)
+              .filter(kind -> kind != SeriesKind.SCREW && kind != SeriesKind.FLOAT_VALVE)
+              .isPresent();
+      if (chosen && used.add(id)) {
+        findings.neverUsed("parts[" + i + "]", id);
+      }
+    }
+  }
+
+  private List<MachineResult> machines(Kit kit, Fitted fitted, Market market, KitDepth depth) {
+    List<MachineResult> results = new ArrayList<>();
+    PartsInKit parts = new PartsInKit(catalogue, kit, fitted.family());
+    for (SetupSheet sheet : sheets(kit, fitted, market)) {
+      Report report = rulebook.evaluate(AssessedSetting.of(sheet, riskModel));
+      results.add(
+          new MachineResult(
+              fitted.machine().id(),
+              results.size() + 1,
+              report.passes(),
+              CornerRisk.of(report.profile().worst()),
+              CornerRisk.of(report.coldestDay()),
+              CornerRisk.of(report.hottestDay()),
+              report.findings(),
+              unanswered(report),
+              depth == KitDepth.COVERAGE
+                  ? new CoverageStudy(catalogue, riskModel)
+                      .of(sheet, parts.parts(), fitted.family())
+                  : Optional.empty()));
+    }
+    return results;
+  }
+
+  private static List<String> unanswered(Report report) {
+    return report.results().stream()
+        .filter(KitValidator::unanswered)
+        .map(RuleResult::ruleId)
+        .toList();
+  }
+
+  private static boolean unanswered(RuleResult result) {
+    return switch (result.outcome().status()) {
+      case NOT_EVALUATED -> result.severity() == Severity.DANGER;
+      case BROKEN -> true;
+      case PASSED, FAILED, NOT_APPLICABLE -> false;
+    };
+  }
+
+  /**
+   * The setup sheets that a kit makes: each recommended setting that can be put together, with each
+   * fuel of the market. At hand are the jets of the kit, and the slides, needle jets and needles
+   * that the catalogue has for the family. A rulebook's full {@link Report} on one of them tells
+   * more than a {@link MachineResult}.
+   *
+   * @param kit the kit
+   * @return the sheets in the order of the kit and its market; none if the kit cannot be put
+   *     together
+   */
+  public List<SetupSheet> sheets(Kit kit) {
+    Optional<Market> market = catalogue.market(kit.market());
+    List<Fitted> fitted = FitCheck.of(catalogue, kit, new KitFindings());
+    return market.stream()
+        .flatMap(its -> fitted.stream().flatMap(each -> sheets(kit, each, its).stream()))
+        .toList();
+  }
+
+  private List<SetupSheet> sheets(Kit kit, Fitted fitted, Market market) {
+    PartsAtHand parts = new PartsInKit(catalogue, kit, fitted.family()).atHand();
+    return market.fuels().stream()
+        .map(
+            fuel ->
+                new SetupSheet(
+                    kit.id() + " on " + fitted.machine().id(),
+                    new Setup(fitted.machine().engine(), fitted.setting(), market.air(), fuel),
+                    market.riding(),
+                    parts,
+                    fitted.provenance()))
+        .toList();
+  }
+}

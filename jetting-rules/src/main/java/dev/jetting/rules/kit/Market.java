@@ -1,0 +1,38 @@
+package dev.jetting.rules.kit;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.fuel.Fuel;
+import dev.jetting.rules.risk.Riding;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * Where kits are sold: the air and the fuels that their buyers will meet, and the risk that they
+ * accept.
+ *
+ * @param id its name, unique among the markets of the catalogue
+ * @param air the air of an ordinary day
+ * @param fuels the fuels that are sold there, premix included; at least one
+ * @param riding the coldest and the hottest day, what is ridden, and the accepted risk
+ */
+public record Market(String id, Air air, List<Fuel> fuels, Riding riding) {
+
+  /**
+   * Copies the fuels.
+   *
+   * @param id its name, unique among the markets of the catalogue
+   * @param air the air of an ordinary day
+   * @param fuels the fuels that are sold there, premix included; at least one
+   * @param riding the coldest and the hottest day, what is ridden, and the accepted risk
+   * @throws IllegalArgumentException if the id is blank or there is no fuel
+   */
+  public Market {
+    Ids.check("market", id);
+    Objects.requireNonNull(air, "air");
+    fuels = List.copyOf(fuels);
+    Objects.requireNonNull(riding, "riding");
+    if (fuels.isEmpty()) {
+      throw new IllegalArgumentException("market " + id + " without fuel: allowed at least one");
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package dev.jetting.rules.kit;
+
+import dev.jetting.rules.PartsAtHand;
+import java.util.List;
+import java.util.function.Function;
+
+/** The parts of a kit that are in the catalogue and fit, and what else there is for its family. */
+final class PartsInKit {
+
+  private final Catalogue catalogue;
+  private final List<Part> parts;
+  private final List<Part> fitting;
+
+  PartsInKit(Catalogue catalogue, Kit kit, Family family) {
+    this.catalogue = catalogue;
+    this.fitting = catalogue.parts().stream().filter(part -> catalogue.fits(part, family)).toList();
+    this.parts =
+        kit.parts().stream()
+            .distinct()
+            .flatMap(id -> catalogue.part(id).stream())
+            .filter(part -> catalogue.fits(part, family))
+            .toList();
+  }
+
+  List<Part> parts() {
+    return parts;
+  }
+
+  /**
+   * Jets as they are in the kit, for the rulebook asks how many are left; slides, needle jets and
+   * needles as the catalogue has them, for it asks which are the leanest that there are.
+   */
+  PartsAtHand atHand() {
+    return new PartsAtHand(
+        of(parts, SeriesKind.PILOT_JET, catalogue::boreOf),
+        of(fitting, SeriesKind.SLIDE, part -> ((PartShape.Slide) part.shape()).cutaway()),
+        of(fitting, SeriesKind.NEEDLE_JET, part -> ((PartShape.Tube) part.shape()).needleJet()),
+        of(fitting, SeriesKind.NEEDLE, part -> ((PartShape.Rod) part.shape()).needle()),
+        of(parts, SeriesKind.MAIN_JET, catalogue::boreOf));
+  }
+
+  private <P> List<P> of(List<Part> all, SeriesKind kind, Function<Part, P> shape) {
+    return all.stream().filter(part -> catalogue.kind(part) == kind).map(shape).distinct().toList();
+  }
+}

@@ -1,0 +1,199 @@
+package dev.jetting.rules.kit;
+
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.FloatValve;
+import dev.jetting.core.parts.PilotCircuit;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.Provenance;
+import dev.jetting.units.Area;
+import dev.jetting.units.JetFlow;
+import java.util.Optional;
+import java.util.Set;
+
+/** Whether one recommendation of a kit can be followed with what is in the kit. */
+final class RecommendationFit {
+
+  private final Catalogue catalogue;
+  private final Optional<Family> family;
+  private final Set<String> included;
+  private final Recommendation says;
+  private final int place;
+  private final KitFindings findings;
+
+  RecommendationFit(
+      Catalogue catalogue,
+      Optional<Family> family,
+      Set<String> included,
+      Recommendation says,
+      int place,
+      KitFindings findings) {
+    this.catalogue = catalogue;
+    this.family = family;
+    this.included = included;
+    this.says = says;
+    this.place = place;
+    this.findings = findings;
+  }
+
+  /** The setting, if it can be put together. */
+  Optional<Fitted> fitted() {
+    Optional<Machine> machine = catalogue.machine(says.machine());
+    if (machine.isEmpty()) {
+      findings.unknown(at("machine"), says.machine());
+    }
+    Optional<Part> pilotJet = part("pilotJet", says.pilotJet(), SeriesKind.PILOT_JET);
+    Optional<PartShape.Slide> slide =
+        shape("slide", says.slide(), SeriesKind.SLIDE, PartShape.Slide.class);
+    Optional<PartShape.Tube> tube =
+        shape("needleJet", says.needleJet(), SeriesKind.NEEDLE_JET, PartShape.Tube.class);
+    Optional<PartShape.Rod> rod =
+        shape("needle", says.needle(), SeriesKind.NEEDLE, PartShape.Rod.class);
+    Optional<Part> mainJet = part("mainJet", says.mainJet(), SeriesKind.MAIN_JET);
+    Optional<Carburettor> carburettor = family.flatMap(this::carburettor);
+    boolean hangs = hangs(tube, rod);
+    if (machine.isEmpty()
+        || pilotJet.isEmpty()
+        || slide.isEmpty()
+        || tube.isEmpty()
+        || rod.isEmpty()
+        || mainJet.isEmpty()
+        || carburettor.isEmpty()
+        || !hangs) {
+      return Optional.empty();
+    }
+    try {
+      Setting setting =
+          new Setting(
+              carburettor.get(),
+              machine.get().intake(),
+              catalogue.boreOf(pilotJet.get()),
+              says.screw(),
+              slide.get().cutaway(),
+              says.idleLift(),
+              tube.get().needleJet(),
+              rod.get().needle(),
+              says.clip(),
+              catalogue.boreOf(mainJet.get()),
+              says.floats());
+      return Optional.of(
+          new Fitted(
+              place,
+              family.orElseThrow(),
+              machine.get(),
+              setting,
+              numbering(pilotJet.get(), mainJet.get())));
+    } catch (IllegalArgumentException e) {
+      findings.cannotBeSet("recommendations[" + place + "]", e);
+      return Optional.empty();
+    }
+  }
+
+  private String at(String field) {
+    return "recommendations[" + place + "]." + field;
+  }
+
+  /** A part that is named: in the catalogue, in the kit and of the right kind. */
+  private Optional<Part> part(String field, String id, SeriesKind kind) {
+    Optional<Part> part = catalogue.part(id);
+    if (part.isEmpty()) {
+      findings.unknown(at(field), id);
+      return part;
+    }
+    if (!included.contains(id)) {
+      findings.notInKit(at(field), part.get());
+    }
+    SeriesKind is = catalogue.kind(part.get());
+    if (is != kind) {
+      findings.ofAnotherKind(at(field), part.get(), is, kind);
+      return Optional.empty();
+    }
+    return part;
+  }
+
+  private <S extends PartShape> Optional<S> shape(
+      String field, String id, SeriesKind kind, Class<S> type) {
+    return part(field, id, kind).map(part -> type.cast(part.shape()));
+  }
+
+  private boolean hangs(Optional<PartShape.Tube> tube, Optional<PartShape.Rod> rod) {
+    boolean hangs = true;
+    if (rod.isPresent() && says.clip().grooves() != rod.get().needle().grooves()) {
+      findings.clip(at("clip"), says.clip(), rod.get().needle());
+      hangs = false;
+    }
+    if (tube.isPresent()
+        && rod.isPresent()
+        && rod.get().needle().cylinder().millimetres()
+            >= tube.get().needleJet().bore().millimetres()) {
+      findings.needleTooThick(at("needle"), rod.get().needle(), tube.get().needleJet());
+      hangs = false;
+    }
+    return hangs;
+  }
+
+  /** The family's carburettor with the screw and the float valve that are to be fitted. */
+  private Optional<Carburettor> carburettor(Family its) {
+    Carburettor body = its.carburettor();
+    Optional<Area> areaPerTurn = Optional.of(body.pilot().areaPerTurn());
+    if (says.fittedScrew().isPresent()) {
+      areaPerTurn =
+          shape(
+                  "fittedScrew",
+                  says.fittedScrew().get(),
+                  SeriesKind.SCREW,
+                  PartShape.PilotScrew.class)
+              .map(PartShape.PilotScrew::areaPerTurn);
+    }
+    Optional<FloatValve> floatValve = Optional.of(body.floatValve());
+    if (says.floatValve().isPresent()) {
+      floatValve =
+          shape(
+                  "floatValve",
+                  says.floatValve().get(),
+                  SeriesKind.FLOAT_VALVE,
+                  PartShape.Valve.class)
+              .map(PartShape.Valve::floatValve);
+    }
+    if (areaPerTurn.isEmpty() || floatValve.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Carburettor(
+            body.id(),
+            body.bore(),
+            body.needleJetLength(),
+            body.needleJetHead(),
+            withScrew(body.pilot(), areaPerTurn.get()),
+            floatValve.get(),
+            body.flow()));
+  }
+
+  private static PilotCircuit withScrew(PilotCircuit pilot, Area areaPerTurn) {
+    return new PilotCircuit(
+        pilot.screwKind(),
+        areaPerTurn,
+        pilot.fixedArea(),
+        pilot.progressionHole(),
+        pilot.uncoversFrom(),
+        pilot.uncoversTo(),
+        pilot.head(),
+        pilot.mostTurns());
+  }
+
+  /** Jets numbered by flow are told as such, so that the rulebook can look at their numbers. */
+  private static Provenance numbering(Part pilotJet, Part mainJet) {
+    return new Provenance(
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        flow(pilotJet),
+        flow(mainJet));
+  }
+
+  private static Optional<JetFlow> flow(Part jet) {
+    return jet.shape() instanceof PartShape.FlowedJet flowed
+        ? Optional.of(flowed.flow())
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,105 @@
+package dev.jetting.rules.kit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.regex.Pattern;
+
+/** One row of a list, read column by column; blank is the same as absent. */
+final class Row {
+
+  private static final Pattern SEPARATOR = Pattern.compile("\\s*;\\s*");
+  private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}+");
+  private static final int LONGEST = 60;
+
+  private final long line;
+  private final Map<String, String> cells;
+
+  Row(long line, Map<String, String> cells, List<String> columns) {
+    this.line = line;
+    this.cells = cells;
+    Set<String> unknown = new TreeSet<>(cells.keySet());
+    columns.forEach(unknown::remove);
+    for (String column : unknown) {
+      throw refused(shown(column), "unknown column: allowed " + String.join(", ", columns));
+    }
+  }
+
+  Optional<String> text(String column) {
+    return Optional.ofNullable(cells.get(column)).map(String::strip).filter(s -> !s.isEmpty());
+  }
+
+  String required(String column) {
+    return text(column).orElseThrow(() -> refused(column, "missing: allowed a text"));
+  }
+
+  /** A cell by the parser of its quantity, whose error tells value, unit and what is allowed. */
+  <Q> Q required(String column, Function<String, Q> parse) {
+    String text = text(column).orElse("");
+    return made(column, () -> parse.apply(text));
+  }
+
+  <Q> Optional<Q> optional(String column, Function<String, Q> parse) {
+    return text(column).map(text -> made(column, () -> parse.apply(text)));
+  }
+
+  /** Texts with semicolons between. */
+  List<String> list(String column) {
+    List<String> texts = new ArrayList<>();
+    text(column).stream().flatMap(SEPARATOR::splitAsStream).forEach(texts::add);
+    return texts;
+  }
+
+  <E extends Enum<E>> E constant(String column, Class<E> type) {
+    String text = text(column).orElse("");
+    List<String> names = new ArrayList<>();
+    for (E constant : type.getEnumConstants()) {
+      String name = constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+      if (name.equals(text)) {
+        return constant;
+      }
+      names.add(name);
+    }
+    throw refused(column, quoted(text) + ": allowed " + String.join(", ", names));
+  }
+
+  int whole(String column) {
+    String text = text(column).orElse("");
+    try {
+      return Integer.parseInt(text);
+    } catch (NumberFormatException e) {
+      throw refused(column, quoted(text) + ": allowed a whole number");
+    }
+  }
+
+  /** What the row makes, its checks told with the place. */
+  <T> T made(String column, Supplier<T> maker) {
+    try {
+      return maker.get();
+    } catch (RowException e) {
+      throw e;
+    } catch (IllegalArgumentException e) {
+      throw refused(column, String.valueOf(e.getMessage()));
+    }
+  }
+
+  RowException refused(String column, String problem) {
+    return new RowException(
+        line, column, text(column).orElse(""), CONTROL.matcher(problem).replaceAll(" "));
+  }
+
+  static String quoted(String text) {
+    return '"' + shown(text) + '"';
+  }
+
+  private static String shown(String text) {
+    String safe = CONTROL.matcher(text).replaceAll(" ");
+    return safe.length() > LONGEST ? safe.substring(0, LONGEST) + "…" : safe;
+  }
+}

@@ -1,0 +1,317 @@
+package dev.jetting.rules.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import dev.jetting.core.parts.Screw;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.Report;
+import dev.jetting.rules.Rulebook;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.Severity;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.JetFlow;
+import dev.jetting.units.Length;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What is found on kits: the sound one of the shop, spoilt in one place each. */
+class KitValidatorTest {
+
+  private static final KitValidator VALIDATOR = KitValidator.of(Shop.CATALOGUE);
+
+  @Test
+  void soundKit_passes() {
+    KitValidation fit = VALIDATOR.validate(Shop.kit(), KitDepth.FIT);
+    assertThat(fit.findings()).isEmpty();
+    assertThat(fit.machines()).isEmpty();
+    assertThat(fit.passes()).isTrue();
+
+    KitValidation setting = VALIDATOR.validate(Shop.kit(), KitDepth.SETTING);
+    assertThat(setting.findings()).isEmpty();
+    assertThat(setting.passes()).isTrue();
+    assertThat(setting.count(Severity.DANGER)).isZero();
+    assertThat(setting.rulebook()).isEqualTo("standard 2");
+  }
+
+  /** A machine's result is the rulebook's own report, not a second opinion. */
+  @Test
+  void machineResult_isWhatTheRulebookSaysOfTheSheet() {
+    Kit kit = Shop.kit();
+    List<SetupSheet> sheets = VALIDATOR.sheets(kit);
+    assertThat(sheets).hasSize(1);
+    Report report = StandardRulebook.rulebook().evaluate(AssessedSetting.of(sheets.get(0)));
+
+    MachineResult result = VALIDATOR.validate(kit, KitDepth.SETTING).machines().get(0);
+
+    assertThat(result.findings()).isEqualTo(report.findings());
+    assertThat(result.passes()).isEqualTo(report.passes());
+    assertThat(result.today().leanRisk()).isEqualTo(report.profile().worst().leanRisk());
+    assertThat(result.coldest().leanRisk()).isEqualTo(report.coldestDay().leanRisk());
+    assertThat(result.hottest().leanRisk()).isEqualTo(report.hottestDay().leanRisk());
+  }
+
+  /**
+   * A standard engine's main jet in a tuned engine: it draws more air, blows back less and wants a
+   * richer mixture (common practice, no source).
+   */
+  @Test
+  void sameSettingForTheTunedEngine_isLeanThere() {
+    Kit kit = Shop.recommending(on("tuned"));
+
+    KitValidation validation = VALIDATOR.validate(kit, KitDepth.SETTING);
+
+    assertThat(validation.passes()).isFalse();
+    assertThat(validation.findings()).isEmpty();
+    assertThat(validation.machines().get(0).findings())
+        .extracting(RankedFinding::ruleId)
+        .contains("lean-anywhere");
+    assertThat(VALIDATOR.validate(kit, KitDepth.FIT).passes()).isTrue();
+  }
+
+  @Test
+  void idsThatTheCatalogueLacks_areFoundWhereTheyStand() {
+    Kit kit =
+        new Kit(
+            "nothing known",
+            "",
+            "no family",
+            List.of("no part"),
+            "no market",
+            List.of(on("no machine")));
+
+    KitValidation validation = VALIDATOR.validate(kit, KitDepth.SETTING);
+
+    assertThat(validation.passes()).isFalse();
+    assertThat(validation.machines()).isEmpty();
+    assertThat(validation.findings())
+        .filteredOn(found -> found.ruleId().equals("kit-unknown-id"))
+        .extracting(found -> found.finding().subject())
+        .containsExactlyInAnyOrder("family", "market", "parts[0]", "recommendations[0].machine");
+  }
+
+  @Test
+  void partOfASeriesThatTheFamilyDoesNotTake_doesNotFit() {
+    assertFinds(Shop.kitWith("other 126"), "kit-part-fits", "parts[9]");
+  }
+
+  /** The number on the jet is the same, and the thread is not. */
+  @Test
+  void recommendedPartThatIsNotInTheKit_isFound() {
+    Kit kit = Shop.kitOf("pilot 55", "slide 40", "tube 266", "needle", "main 132");
+
+    assertFinds(kit, "kit-part-in-kit", "recommendations[0].mainJet");
+  }
+
+  @Test
+  void pilotJetRecommendedAsMainJet_isFound() {
+    Recommendation r = Shop.recommendation();
+    Kit kit =
+        Shop.recommending(
+            new Recommendation(
+                r.machine(),
+                r.pilotJet(),
+                r.screw(),
+                r.slide(),
+                r.idleLift(),
+                r.needleJet(),
+                r.needle(),
+                r.clip(),
+                "pilot 55",
+                r.fittedScrew(),
+                r.floatValve(),
+                r.floats()));
+
+    assertFinds(kit, "kit-part-kind", "recommendations[0].mainJet");
+  }
+
+  @Test
+  void needleThickerThanTheNeedleJet_isFound() {
+    assertFinds(
+        Shop.recommending(hung("tube narrow", "needle", 2, 5), "tube narrow"),
+        "kit-needle-in-needle-jet",
+        "recommendations[0].needle");
+  }
+
+  @Test
+  void needleThatNoNeedleJetOfTheKitTakes_isAWarning() {
+    KitValidation validation = VALIDATOR.validate(Shop.kitWith("thick needle"), KitDepth.FIT);
+
+    assertThat(validation.findings())
+        .extracting(RankedFinding::ruleId, RankedFinding::severity)
+        .containsExactly(tuple("kit-needle-in-needle-jet", Severity.WARNING));
+    assertThat(validation.passes()).isTrue();
+  }
+
+  @Test
+  void clipCountedOnOtherGrooves_isFound() {
+    assertFinds(
+        Shop.recommending(hung("tube 266", "needle", 2, 4)),
+        "kit-clip-grooves",
+        "recommendations[0].clip");
+  }
+
+  @Test
+  void turnsMeantForAnAirScrew_areFoundOnceAtEachDepth() {
+    Kit kit =
+        Shop.recommending(with(new Screw(ScrewKind.AIR, ScrewTurns.of(1.5)), 1.3, "main 126"));
+
+    assertFinds(kit, "kit-screw-kind", "recommendations[0].screw");
+    KitValidation setting = VALIDATOR.validate(kit, KitDepth.SETTING);
+    assertThat(setting.findings()).isEmpty();
+    assertThat(setting.machines().get(0).findings())
+        .extracting(RankedFinding::ruleId)
+        .contains("screw-kind");
+  }
+
+  @Test
+  void airScrewInAKitForMixtureScrews_isFound() {
+    assertFinds(Shop.kitWith("air screw"), "kit-screw-kind", "parts[9]");
+  }
+
+  @Test
+  void slideLiftedBeyondTheBore_cannotBeSet() {
+    Kit kit = Shop.recommending(with(Shop.recommendation().screw(), 31, "main 126"));
+
+    assertFinds(kit, "kit-setting", "recommendations[0]");
+  }
+
+  @Test
+  void fittedScrewAndFloatValve_areInTheSetting() {
+    Recommendation r = Shop.recommendation();
+    Kit kit = Shop.recommending(fitted(r, "fine screw", "big valve"), "fine screw", "big valve");
+
+    SetupSheet sheet = VALIDATOR.sheets(kit).get(0);
+
+    var carburettor = sheet.setup().setting().carburettor();
+    assertThat(carburettor.pilot().areaPerTurn().squareMillimetres()).isEqualTo(0.15);
+    assertThat(carburettor.floatValve().seat().millimetres()).isEqualTo(3);
+    assertThat(VALIDATOR.validate(kit, KitDepth.FIT).passes()).isTrue();
+  }
+
+  @Test
+  void floatValveThatFullThrottleDrains_isFoundWithoutTheRulebook() {
+    Recommendation r = Shop.recommendation();
+    Kit kit = Shop.recommending(fitted(r, null, "small valve"), "small valve");
+
+    assertFinds(kit, "kit-float-valve-flow", "recommendations[0].floatValve");
+    KitValidation setting = VALIDATOR.validate(kit, KitDepth.SETTING);
+    assertThat(setting.findings()).isEmpty();
+    assertThat(setting.machines().get(0).findings())
+        .extracting(RankedFinding::ruleId)
+        .contains("float-valve-flow");
+    Rulebook without = StandardRulebook.rulebook().without("float-valve-flow");
+    assertThat(
+            KitValidator.of(Shop.CATALOGUE, without, RiskModel.assumed())
+                .validate(kit, KitDepth.SETTING)
+                .findings())
+        .extracting(RankedFinding::ruleId)
+        .containsExactly("kit-float-valve-flow");
+  }
+
+  /** Bench and jet lead to a bore; the flow is kept, so that the rulebook can look at it. */
+  @Test
+  void jetNumberedByFlow_isReckonedByItsBench() {
+    Kit kit = Shop.recommending(with(Shop.recommendation().screw(), 1.3, "flow 200"), "flow 200");
+
+    SetupSheet sheet = VALIDATOR.sheets(kit).get(0);
+
+    JetFlow flow = JetFlow.ofCubicCentimetresPerMinute(200);
+    assertThat(sheet.setup().setting().mainJet()).isEqualTo(Shop.BENCH.boreOf(flow).value());
+    assertThat(sheet.provenance().mainJetFlow()).contains(flow);
+    assertThat(sheet.provenance().pilotJetFlow()).isEmpty();
+  }
+
+  @Test
+  void sheet_knowsTheJetsOfTheKitAndTheNeedlesThereAre() {
+    SetupSheet sheet = VALIDATOR.sheets(Shop.kitWith("main 126", "main 144")).get(0);
+
+    assertThat(sheet.parts().mainJets())
+        .extracting(jet -> jet.hundredths())
+        .containsExactly(120.0, 126.0, 132.0, 138.0, 144.0);
+    assertThat(sheet.parts().needles()).hasSize(3); // all that there are for the family
+    assertThat(sheet.title()).isEqualTo("all-round on standard");
+  }
+
+  private static void assertFinds(Kit kit, String ruleId, String subject) {
+    KitValidation validation = VALIDATOR.validate(kit, KitDepth.FIT);
+    assertThat(validation.findings())
+        .extracting(RankedFinding::ruleId, found -> found.finding().subject())
+        .containsExactly(tuple(ruleId, subject));
+    assertThat(validation.findings().get(0).finding().text()).doesNotContain("{");
+    assertThat(validation.passes()).isFalse();
+  }
+
+  private static Recommendation on(String machine) {
+    Recommendation r = Shop.recommendation();
+    return new Recommendation(
+        machine,
+        r.pilotJet(),
+        r.screw(),
+        r.slide(),
+        r.idleLift(),
+        r.needleJet(),
+        r.needle(),
+        r.clip(),
+        r.mainJet(),
+        r.fittedScrew(),
+        r.floatValve(),
+        r.floats());
+  }
+
+  private static Recommendation hung(String needleJet, String needle, int groove, int grooves) {
+    Recommendation r = Shop.recommendation();
+    return new Recommendation(
+        r.machine(),
+        r.pilotJet(),
+        r.screw(),
+        r.slide(),
+        r.idleLift(),
+        needleJet,
+        needle,
+        ClipPosition.fromTop(groove, grooves),
+        r.mainJet(),
+        r.fittedScrew(),
+        r.floatValve(),
+        r.floats());
+  }
+
+  private static Recommendation with(Screw screw, double idleLift, String mainJet) {
+    Recommendation r = Shop.recommendation();
+    return new Recommendation(
+        r.machine(),
+        r.pilotJet(),
+        screw,
+        r.slide(),
+        Length.ofMillimetres(idleLift),
+        r.needleJet(),
+        r.needle(),
+        r.clip(),
+        mainJet,
+        r.fittedScrew(),
+        r.floatValve(),
+        r.floats());
+  }
+
+  private static Recommendation fitted(Recommendation r, String screw, String valve) {
+    return new Recommendation(
+        r.machine(),
+        r.pilotJet(),
+        r.screw(),
+        r.slide(),
+        r.idleLift(),
+        r.needleJet(),
+        r.needle(),
+        r.clip(),
+        r.mainJet(),
+        Optional.ofNullable(screw),
+        Optional.ofNullable(valve),
+        r.floats());
+  }
+}

@@ -1,0 +1,201 @@
+package dev.jetting.rules.kit;
+
+import dev.jetting.core.parts.FloatValve;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RidingProfile;
+import dev.jetting.units.Area;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Density;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.DynamicViscosity;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.JetCalibration;
+import dev.jetting.units.JetFlow;
+import dev.jetting.units.Length;
+import dev.jetting.units.Probability;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** A small catalogue round the engine on which facts of the trade are tried, and a sound kit. */
+public final class Shop {
+
+  static final JetCalibration BENCH =
+      new JetCalibration(
+          Length.ofMillimetres(500),
+          new JetCalibration.Liquid(
+              "test petrol",
+              Density.ofKilogramsPerCubicMetre(750),
+              DynamicViscosity.ofMillipascalSeconds(0.6)),
+          new JetCalibration.ConstantCoefficient(0.8),
+          0.03);
+
+  static final List<PartSeries> SERIES =
+      List.of(
+          series("pilots", SeriesKind.PILOT_JET),
+          series("slides", SeriesKind.SLIDE),
+          series("tubes", SeriesKind.NEEDLE_JET),
+          series("needles", SeriesKind.NEEDLE),
+          series("mains", SeriesKind.MAIN_JET),
+          new PartSeries("flow mains", "by flow", SeriesKind.MAIN_JET, Optional.of(BENCH)),
+          series("screws", SeriesKind.SCREW),
+          series("valves", SeriesKind.FLOAT_VALVE),
+          series("mains of others", SeriesKind.MAIN_JET));
+
+  static final Family FAMILY =
+      new Family(
+          "slide 30",
+          "30 mm, mixture screw",
+          TwoHundred.carburettor(ScrewKind.MIXTURE, 2.5),
+          List.of(
+              "pilots", "slides", "tubes", "needles", "mains", "flow mains", "screws", "valves"));
+
+  /** What the demo sells. */
+  public static final Catalogue CATALOGUE =
+      Catalogue.of(
+          "a small shop",
+          List.of(FAMILY),
+          SERIES,
+          parts(),
+          List.of(
+              new Machine("standard", TwoHundred.STANDARD, TwoHundred.ALL_ROUND.intake()),
+              new Machine("tuned", TwoHundred.tuned(220), TwoHundred.ALL_ROUND.intake())),
+          List.of(
+              new Market(
+                  "seaside",
+                  TwoHundred.DAY,
+                  List.of(TwoHundred.FUEL),
+                  new Riding(
+                      Probability.of(0.1),
+                      RidingProfile.assumedRoad(),
+                      TwoHundred.DAY,
+                      TwoHundred.DAY))));
+
+  private Shop() {}
+
+  private static PartSeries series(String id, SeriesKind kind) {
+    return new PartSeries(id, "of the small shop", kind, Optional.empty());
+  }
+
+  private static List<Part> parts() {
+    List<Part> parts = new ArrayList<>();
+    for (int bore : new int[] {50, 55, 60}) {
+      parts.add(
+          part("pilot " + bore, "pilots", new PartShape.BoredJet(JetBore.ofHundredths(bore))));
+    }
+    for (int tenths : new int[] {35, 40, 45}) {
+      parts.add(part("slide " + tenths, "slides", new PartShape.Slide(Cutaway.ofTenths(tenths))));
+    }
+    for (int bore : new int[] {264, 266, 268}) {
+      parts.add(
+          part("tube " + bore, "tubes", new PartShape.Tube(TwoHundred.needleJet(bore / 100.0))));
+    }
+    parts.add(part("tube narrow", "tubes", new PartShape.Tube(TwoHundred.needleJet(2.49))));
+    parts.add(part("needle", "needles", new PartShape.Rod(TwoHundred.NEEDLE)));
+    parts.add(part("leaner needle", "needles", new PartShape.Rod(TwoHundred.LEANER_NEEDLE)));
+    parts.add(
+        part("thick needle", "needles", new PartShape.Rod(TwoHundred.needle("thick needle", 2.7))));
+    for (int bore = 96; bore <= 150; bore += 6) {
+      parts.add(part("main " + bore, "mains", new PartShape.BoredJet(JetBore.ofHundredths(bore))));
+    }
+    parts.add(
+        part("other 126", "mains of others", new PartShape.BoredJet(JetBore.parse("1.26 mm"))));
+    parts.add(
+        part("flow 200", "flow mains", new PartShape.FlowedJet(JetFlow.parse("200 cm³/min"))));
+    parts.add(
+        part(
+            "air screw",
+            "screws",
+            new PartShape.PilotScrew(ScrewKind.AIR, Area.ofSquareMillimetres(0.2))));
+    parts.add(
+        part(
+            "fine screw",
+            "screws",
+            new PartShape.PilotScrew(ScrewKind.MIXTURE, Area.ofSquareMillimetres(0.15))));
+    parts.add(part("small valve", "valves", new PartShape.Valve(valve(0.8))));
+    parts.add(part("big valve", "valves", new PartShape.Valve(valve(3))));
+    return parts;
+  }
+
+  private static FloatValve valve(double seat) {
+    FloatValve own = TwoHundred.ALL_ROUND.carburettor().floatValve();
+    return new FloatValve(Diameter.ofMillimetres(seat), own.supplyHead(), own.discharge());
+  }
+
+  private static Part part(String id, String series, PartShape shape) {
+    return new Part(id, "of the small shop", series, shape, Optional.of(BigDecimal.valueOf(3)));
+  }
+
+  /** The all-round setting, with the parts for it and a few to either side. */
+  public static Kit kit() {
+    return new Kit(
+        "all-round",
+        "for the standard 200",
+        "slide 30",
+        List.of(
+            "pilot 50",
+            "pilot 55",
+            "slide 40",
+            "tube 266",
+            "needle",
+            "main 120",
+            "main 126",
+            "main 132",
+            "main 138"),
+        "seaside",
+        List.of(recommendation()));
+  }
+
+  static Recommendation recommendation() {
+    return new Recommendation(
+        "standard",
+        "pilot 55",
+        new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)),
+        "slide 40",
+        Length.ofMillimetres(1.3),
+        "tube 266",
+        "needle",
+        ClipPosition.fromTop(2, 5),
+        "main 126",
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** The sound kit with other parts. */
+  static Kit kitOf(String... parts) {
+    Kit kit = kit();
+    return new Kit(
+        kit.id(),
+        kit.description(),
+        kit.family(),
+        List.of(parts),
+        kit.market(),
+        kit.recommendations());
+  }
+
+  /** The sound kit with one more part. */
+  static Kit kitWith(String... more) {
+    List<String> parts = new ArrayList<>(kit().parts());
+    parts.addAll(List.of(more));
+    return kitOf(parts.toArray(String[]::new));
+  }
+
+  /** The sound kit, and this part, with another recommendation. */
+  static Kit recommending(Recommendation recommendation, String... more) {
+    Kit kit = kitWith(more);
+    return new Kit(
+        kit.id(),
+        kit.description(),
+        kit.family(),
+        kit.parts(),
+        kit.market(),
+        List.of(recommendation));
+  }
+}
