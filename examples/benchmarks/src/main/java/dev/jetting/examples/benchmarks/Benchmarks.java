@@ -51,6 +51,7 @@ public final class Benchmarks {
         new OptionsBuilder()
             .include("dev.jetting.examples.benchmarks")
             .param("settings", "10000")
+            .param("kits", "100")
             .mode(Mode.SingleShotTime)
             .forks(0)
             .warmupIterations(0)

@@ -20,6 +20,7 @@ class BenchmarksTest {
         .contains(
             "AssessmentBenchmark.bareSweep",
             "SearchBenchmark.best",
+            "KitBenchmark.validateFit",
             "LawKitBenchmark.laws",
             "QuantityBenchmark.createQuantity");
 
