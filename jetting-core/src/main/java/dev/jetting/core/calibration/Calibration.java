@@ -2,6 +2,8 @@ package dev.jetting.core.calibration;
 
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.Sensitivities;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
@@ -103,8 +105,20 @@ public final class Calibration {
    * @throws IllegalArgumentException if the speed is zero
    */
   public Normal lnLambda(MixtureModel model, ThrottleOpening throttle, EngineSpeed speed) {
-    Normal difference = process.at(Place.of(model, throttle, speed));
-    double modelled = Place.modelled(model, throttle, speed);
+    return lnLambda(model.at(throttle, speed), model.sensitivities(throttle, speed));
+  }
+
+  /**
+   * ln λ of the engine where the model has been worked out.
+   *
+   * @param point the mixture by the model
+   * @param sensitivities its sensitivities at the same operating point
+   * @return the distribution of ln λ there
+   */
+  public Normal lnLambda(MixturePoint point, Sensitivities sensitivities) {
+    Normal difference =
+        process.at(new Place(sensitivities, point.throttle().share(), true));
+    double modelled = StrictMath.log(point.lambda().value());
     return new Normal(modelled + difference.mean(), difference.deviation());
   }
 

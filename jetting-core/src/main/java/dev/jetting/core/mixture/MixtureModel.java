@@ -96,7 +96,26 @@ public final class MixtureModel {
    * @throws IllegalArgumentException if the speed is zero
    */
   public MixturePoint at(ThrottleOpening throttle, EngineSpeed speed) {
+    return point(throttle, speed, flows(throttle, speed));
+  }
+
+  /**
+   * The mixture at a throttle opening, at the speed of the engine's load line, with all that it
+   * answers to: the same as {@link #at}, {@link #effects} and {@link #sensitivities} together, for
+   * less work.
+   *
+   * @param throttle throttle opening by lift
+   * @param steps the customary step of each part
+   * @return the mixture and its answers
+   */
+  public MixtureResponse response(ThrottleOpening throttle, CustomarySteps steps) {
+    EngineSpeed speed = setup.engine().loadLine().at(throttle);
     Flows flows = flows(throttle, speed);
+    return new MixtureResponse(
+        point(throttle, speed, flows), effects(flows, steps), sensitivities(flows));
+  }
+
+  private MixturePoint point(ThrottleOpening throttle, EngineSpeed speed, Flows flows) {
     return new MixturePoint(
         throttle,
         speed,
@@ -174,7 +193,10 @@ public final class MixtureModel {
    */
   public List<PartEffect> effects(
       ThrottleOpening throttle, EngineSpeed speed, CustomarySteps steps) {
-    Flows base = flows(throttle, speed);
+    return effects(flows(throttle, speed), steps);
+  }
+
+  private List<PartEffect> effects(Flows base, CustomarySteps steps) {
     double lambda = StrictMath.log(lambda(base));
     Map<MeteringPart, double[]> changes = new EnumMap<>(MeteringPart.class);
     double sum = 0;
@@ -207,7 +229,10 @@ public final class MixtureModel {
    * @throws IllegalArgumentException if the speed is zero
    */
   public Sensitivities sensitivities(ThrottleOpening throttle, EngineSpeed speed) {
-    Flows base = flows(throttle, speed);
+    return sensitivities(flows(throttle, speed));
+  }
+
+  private Sensitivities sensitivities(Flows base) {
     Map<ErrorSource, Double> slopes = new EnumMap<>(ErrorSource.class);
     for (ErrorSource source : ErrorSource.values()) {
       double up = StrictMath.log(lambda(differing(base, new Difference(source, SMALL_Z))));

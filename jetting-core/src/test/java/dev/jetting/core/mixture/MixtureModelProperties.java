@@ -53,6 +53,21 @@ class MixtureModelProperties {
     }
   }
 
+  /** To the last bit: a report must not depend on which of the two it was made with. */
+  @Property
+  void response_isPointEffectsAndSensitivitiesTogether(
+      @ForAll Setup setup, @ForAll ThrottleOpening throttle) {
+    MixtureModel model = MixtureModel.of(setup);
+    MixturePoint point = model.at(throttle);
+
+    assertThat(model.response(throttle, CustomarySteps.assumed()))
+        .isEqualTo(
+            new MixtureResponse(
+                point,
+                model.effects(throttle, point.speed(), CustomarySteps.assumed()),
+                model.sensitivities(throttle, point.speed())));
+  }
+
   @Property
   void sensitivities_haveTheirSigns(
       @ForAll Setup setup, @ForAll ThrottleOpening throttle, @ForAll EngineSpeed speed) {

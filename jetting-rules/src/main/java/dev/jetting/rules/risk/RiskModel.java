@@ -6,6 +6,7 @@ import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.CustomarySteps;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.MixtureResponse;
 import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
@@ -99,9 +100,10 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
   }
 
   private RiskPoint point(MixtureModel model, ThrottleOpening throttle, Calibration calibration) {
-    MixturePoint mixture = model.at(throttle);
-    List<PartEffect> effects = model.effects(throttle, mixture.speed(), steps);
-    Normal lnLambda = calibration.lnLambda(model, throttle, mixture.speed());
+    MixtureResponse response = model.response(throttle, steps);
+    MixturePoint mixture = response.point();
+    List<PartEffect> effects = response.effects();
+    Normal lnLambda = calibration.lnLambda(mixture, response.sensitivities());
     Normal withParts =
         new Normal(
             lnLambda.mean(), Math.sqrt(square(lnLambda.deviation()) + toleranceVariance(effects)));
