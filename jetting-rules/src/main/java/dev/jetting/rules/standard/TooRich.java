@@ -36,7 +36,7 @@ final class TooRich {
   private static Finding finding(List<RiskPoint> run, AssessedSetting setting) {
     RiskPoint worst = run.get(0);
     for (RiskPoint point : run) {
-      worst = depth(point) > depth(worst) ? point : worst;
+      worst = beyond(point) > beyond(worst) ? point : worst;
     }
     return Finding.below(
             LeanAnywhere.subject(worst.inCharge()),
@@ -50,6 +50,11 @@ final class TooRich {
             "At {throttle} the mixture is {lambda}, richer than the {limit} on which it"
                 + " runs cleanly.",
             Remedies.leaner(worst, setting.setting(), depth(worst)));
+  }
+
+  /** What the finding shows as its margin: by another measure a richer part could better it. */
+  private static double beyond(RiskPoint point) {
+    return point.richLimit().value() - point.lambda().value();
   }
 
   private static double depth(RiskPoint point) {
