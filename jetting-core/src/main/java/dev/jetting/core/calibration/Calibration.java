@@ -116,8 +116,7 @@ public final class Calibration {
    * @return the distribution of ln λ there
    */
   public Normal lnLambda(MixturePoint point, Sensitivities sensitivities) {
-    Normal difference =
-        process.at(new Place(sensitivities, point.throttle().share(), true));
+    Normal difference = process.at(new Place(sensitivities, point.throttle().share(), true));
     double modelled = StrictMath.log(point.lambda().value());
     return new Normal(modelled + difference.mean(), difference.deviation());
   }

@@ -1,6 +1,5 @@
 package dev.jetting.rules.json;
 
-import com.google.common.collect.ImmutableMap;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Family;
 import dev.jetting.rules.kit.Machine;
@@ -26,8 +25,11 @@ record CatalogueForm(
   static final int VERSION = 1;
 
   /** The fields that tell a catalogue from other documents, as they are written. */
-  static final Map<String, String> HEADER =
-      ImmutableMap.of("format", '"' + FORMAT + '"', "schemaVersion", String.valueOf(VERSION));
+  static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
+
+  CatalogueForm {
+    Header.check(format, FORMAT, schemaVersion, VERSION);
+  }
 
   static CatalogueForm of(Catalogue catalogue) {
     return new CatalogueForm(

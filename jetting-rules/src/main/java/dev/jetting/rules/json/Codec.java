@@ -2,9 +2,11 @@ package dev.jetting.rules.json;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.ObjectWriter;
@@ -17,6 +19,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /** Reads and writes one kind of document. Immutable and thread-safe. */
 final class Codec<T> {
@@ -43,7 +46,11 @@ final class Codec<T> {
     this.limits = limits;
     this.factory = Document.factory(limits);
     JsonMapper mapper = JsonMapper.builder(factory).addModule(module).build();
-    this.reader = mapper.readerFor(type);
+    this.reader =
+        mapper
+            .readerFor(type)
+            .with(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .with(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
     this.lineWriter = mapper.writer();
     this.writer =
         mapper.writer(
@@ -56,7 +63,25 @@ final class Codec<T> {
                 .withArrayIndenter(INDENTER));
   }
 
+  /**
+   * Reads once what is as it should be. What is not, and what is another kind of document, is read
+   * again with an eye for what is wrong and where.
+   */
   T read(String text) {
+    if (text.length() <= limits.characters()) {
+      try {
+        @Nullable T value = reader.readValue(text);
+        if (value != null) { // the document may be the word null
+          return value;
+        }
+      } catch (JsonProcessingException | IllegalArgumentException | IllegalStateException e) {
+        // It is told below, where and why.
+      }
+    }
+    return readAgain(text);
+  }
+
+  private T readAgain(String text) {
     Document document = Document.of(text, factory, limits);
     checkHeader(document);
     try {

@@ -1,6 +1,5 @@
 package dev.jetting.rules.json;
 
-import com.google.common.collect.ImmutableMap;
 import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.Recommendation;
 import java.util.List;
@@ -21,8 +20,11 @@ record KitForm(
   static final int VERSION = 1;
 
   /** The fields that tell a kit from other documents, as they are written. */
-  static final Map<String, String> HEADER =
-      ImmutableMap.of("format", '"' + FORMAT + '"', "schemaVersion", String.valueOf(VERSION));
+  static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
+
+  KitForm {
+    Header.check(format, FORMAT, schemaVersion, VERSION);
+  }
 
   static KitForm of(Kit kit) {
     return new KitForm(

@@ -1,6 +1,5 @@
 package dev.jetting.rules.json;
 
-import com.google.common.collect.ImmutableMap;
 import java.util.List;
 import java.util.Map;
 
@@ -12,6 +11,9 @@ record RuleFileForm(
   static final int VERSION = 1;
 
   /** The fields that tell a rule file from other documents, as they are written. */
-  static final Map<String, String> HEADER =
-      ImmutableMap.of("format", '"' + FORMAT + '"', "schemaVersion", String.valueOf(VERSION));
+  static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
+
+  RuleFileForm {
+    Header.check(format, FORMAT, schemaVersion, VERSION);
+  }
 }

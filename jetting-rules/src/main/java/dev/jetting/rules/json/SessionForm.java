@@ -1,6 +1,5 @@
 package dev.jetting.rules.json;
 
-import com.google.common.collect.ImmutableMap;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.rules.tuning.TuningStep;
@@ -14,8 +13,11 @@ record SessionForm(String format, int schemaVersion, SetupSheet sheet, List<Tuni
   static final int VERSION = 1;
 
   /** The fields that tell a session from other documents, as they are written. */
-  static final Map<String, String> HEADER =
-      ImmutableMap.of("format", '"' + FORMAT + '"', "schemaVersion", String.valueOf(VERSION));
+  static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
+
+  SessionForm {
+    Header.check(format, FORMAT, schemaVersion, VERSION);
+  }
 
   static SessionForm of(TuningSession session) {
     return new SessionForm(FORMAT, VERSION, session.sheet(), session.steps());

@@ -1,6 +1,5 @@
 package dev.jetting.rules.json;
 
-import com.google.common.collect.ImmutableMap;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.fuel.Fuel;
@@ -30,16 +29,10 @@ record SheetForm(
   static final int VERSION = 1;
 
   /** The fields that tell a sheet from other documents, as they are written. */
-  static final Map<String, String> HEADER =
-      ImmutableMap.of("format", '"' + FORMAT + '"', "schemaVersion", String.valueOf(VERSION));
+  static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
 
   SheetForm {
-    if (!format.equals(FORMAT)) {
-      throw new IllegalArgumentException("format of another document: allowed \"" + FORMAT + '"');
-    }
-    if (schemaVersion != VERSION) {
-      throw new IllegalArgumentException("schemaVersion " + schemaVersion + ": allowed " + VERSION);
-    }
+    Header.check(format, FORMAT, schemaVersion, VERSION);
   }
 
   static SheetForm of(SetupSheet sheet) {
