@@ -35,7 +35,8 @@ import java.util.Objects;
  *   <li>{@code deliveryRatio}, {@code deliveryFactor}, {@code need} and {@code profile} are objects
  *       with {@code points}, or the bare array of them.
  *   <li>{@code parts} is optional, and so is each list in it.
- *   <li>{@code effectiveArea} of an intake is optional: left out, the mouth is open.
+ *   <li>An {@code intake} has {@code id} and {@code effectiveArea}, or {@code id} and {@code
+ *       openMouth} {@code true}.
  *   <li>Names may stand for the library's own values: {@code flow} {@code "assumed"}; {@code
  *       induction} {@code "mild"}, {@code "tuned"}; {@code need} {@code "very mild"}, {@code
  *       "mild"}, {@code "tuned"}; {@code intake} {@code "open mouth"}; fuels and blends {@code

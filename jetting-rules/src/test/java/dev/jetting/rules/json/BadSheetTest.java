@@ -109,6 +109,8 @@ class BadSheetTest {
       delimiterString = "=>",
       textBlock =
           """
+          "foam-filter", "effectiveArea": "900 mm²" => "foam-filter" => $.setting.intake: intake without an effective area: allowed effectiveArea, or openMouth true
+          "effectiveArea": "900 mm²" => "effectiveArea": "900 mm²", "openMouth": true => $.setting.intake: intake with an effective area and an open mouth: allowed effectiveArea, or openMouth true
           "mainJet": "1.28 mm" => "mainJet": 1.28 => $.setting.mainJet: jet bore "1.28" cannot be read: allowed a decimal number with mm, hundredths, 1/100 mm
           "mainJet": "1.28 mm" => "mainJet": "1,28 mm" => $.setting.mainJet: jet bore "1,28 mm" cannot be read (write a decimal point, not a comma): allowed a decimal number with mm, hundredths, 1/100 mm
           "mainJet": "1.28 mm" => "mainJet": "128 mm" => $.setting.mainJet: jet bore 128 mm: allowed above 0 up to 10 mm

@@ -12,6 +12,7 @@ import com.google.common.base.CaseFormat;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.fuel.FuelComponent;
+import dev.jetting.core.parts.Intake;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.kit.Part;
 import dev.jetting.rules.tuning.Seen;
@@ -171,6 +172,9 @@ final class SchemaWriter {
   private static Optional<ArrayNode> choice(Class<?> type) {
     if (type == Air.class) {
       return Optional.of(requiring(List.of("pressure"), List.of("altitude")));
+    }
+    if (type == Intake.class) {
+      return Optional.of(requiring(List.of("effectiveArea"), List.of("openMouth")));
     }
     if (type == FuelComponent.class) {
       return Optional.of(requiring(List.of("composition"), List.of("stoichiometricRatio")));

@@ -126,7 +126,7 @@ class SheetJsonTest {
             s -> s.setup().setting().intake()),
         shorthand(
             "{\"id\": \"foam-filter\", \"effectiveArea\": \"900 mm²\"}",
-            "{\"id\": \"open mouth\"}",
+            "{\"id\": \"open mouth\", \"openMouth\": true}",
             Intake.openMouth(),
             s -> s.setup().setting().intake()),
         shorthand(
