@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import static java.util.Comparator.comparing;
 import static java.util.Comparator.comparingDouble;
 
 import dev.jetting.core.calibration.Calibration;
@@ -22,6 +23,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Which throttle opening to test next, and with what: the reading that teaches most about the risk
@@ -108,6 +110,37 @@ public record NextTest(
    */
   public static Optional<NextTest> of(
       TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
+    double worth = WORTH_TESTING * session.now().riding().acceptedRisk().value();
+    return tests(session, riskModel, meanings, instruments)
+        .filter(test -> test.taught > worth)
+        .max(comparingDouble((NextTest test) -> test.taught).thenComparing(NextTest::throttle));
+  }
+
+  /**
+   * The test that confirms a setting with which a session could end: what led to it may have been a
+   * wrong reading. Where nothing is worth a test or a change any more, and nothing was seen on the
+   * setup as it is.
+   *
+   * @param session the session so far, with neither a next test nor a next change
+   * @param riskModel limits, spreads and steps
+   * @param meanings what colours and symptoms mean
+   * @param instruments what the rider has to read with; at least one
+   * @return the test, at the opening with the highest risk of those whose turn it is; empty if the
+   *     setup was looked at, or none of them has an accepted risk
+   * @throws IllegalArgumentException if there is no instrument
+   */
+  public static Optional<NextTest> confirming(
+      TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
+    List<TuningStep> steps = session.steps();
+    return steps.get(steps.size() - 1).looks().isEmpty()
+        ? tests(session, riskModel, meanings, instruments)
+            .max(comparing(NextTest::risk).thenComparing(NextTest::throttle))
+        : Optional.empty();
+  }
+
+  /** The tests that are safe and whose turn it is. */
+  private static Stream<NextTest> tests(
+      TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
     if (instruments.isEmpty()) {
       throw new IllegalArgumentException("instruments of a test: allowed at least one");
     }
@@ -117,18 +150,16 @@ public record NextTest(
     Calibration calibration = session.calibration(riskModel, meanings);
     RiskProfile profile = riskModel.profile(model, ORDER, calibration);
     Probability accepted = sheet.riding().acceptedRisk();
-    NextTest best = null;
-    for (RiskPoint point : due(session, profile)) {
-      MixturePoint mixture = point.mixture();
-      double taught = taught(profile, model, calibration, mixture, sharpest.deviation(meanings));
-      boolean safe = point.leanRisk().compareTo(accepted) <= 0;
-      boolean worth = taught > WORTH_TESTING * accepted.value();
-      if (safe && worth && (best == null || taught > best.taught)) {
-        best =
-            new NextTest(mixture.throttle(), mixture.speed(), sharpest, point.leanRisk(), taught);
-      }
-    }
-    return Optional.ofNullable(best);
+    return due(session, profile).stream()
+        .filter(point -> point.leanRisk().compareTo(accepted) <= 0)
+        .map(
+            point -> {
+              MixturePoint mixture = point.mixture();
+              double taught =
+                  taught(profile, model, calibration, mixture, sharpest.deviation(meanings));
+              return new NextTest(
+                  mixture.throttle(), mixture.speed(), sharpest, point.leanRisk(), taught);
+            });
   }
 
   /** The openings that were seen before, though not on this setup, and the widest that was not. */

@@ -7,6 +7,7 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.Look;
 import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.rules.tuning.NextChange;
@@ -27,23 +28,28 @@ final class ByLibrary {
 
   static Course tune(TrueEngine engine, SetupSheet sheet, Rider rider, RiskModel riskModel) {
     TuningSession session = TuningSession.beginning(sheet);
+    Set<Instrument> instruments = Set.of(rider.instrument());
     int tests = 0;
     int changes = 0;
     boolean goesOn = true;
     while (goesOn && tests + changes < MOST_ENTRIES) {
-      Optional<NextTest> test =
-          NextTest.of(session, riskModel, Meanings.assumed(), Set.of(rider.instrument()));
+      Optional<NextTest> test = NextTest.of(session, riskModel, Meanings.assumed(), instruments);
+      Optional<NextChange> change =
+          test.isPresent()
+              ? Optional.empty()
+              : NextChange.of(session, riskModel, Meanings.assumed());
+      if (test.isEmpty() && change.isEmpty()) {
+        test = NextTest.confirming(session, riskModel, Meanings.assumed(), instruments);
+      }
       if (test.isPresent()) {
         session = session.seeing(look(engine, session, rider, test.get()));
         tests++;
-        continue;
-      }
-      Optional<NextChange> change = NextChange.of(session, riskModel, Meanings.assumed());
-      if (change.isPresent()) {
+      } else if (change.isPresent()) {
         session = session.changing(session.now().setup().withSetting(change.get().setting()));
         changes++;
+      } else {
+        goesOn = false;
       }
-      goesOn = change.isPresent();
     }
     Setting end = session.now().setup().setting();
     RiskProfile profile =
