@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import static java.util.Comparator.comparing;
 import static java.util.Comparator.comparingDouble;
 
 import dev.jetting.core.calibration.Calibration;
@@ -22,6 +23,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Which throttle opening to test next, and with what: the reading that teaches most about the risk
@@ -108,6 +110,41 @@ public record NextTest(
    */
   public static Optional<NextTest> of(
       TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
+    double worth = WORTH_TESTING * session.now().riding().acceptedRisk().value();
+    return tests(session, riskModel, meanings, instruments, due(session))
+        .filter(test -> test.taught > worth)
+        .max(comparingDouble((NextTest test) -> test.taught).thenComparing(NextTest::throttle));
+  }
+
+  /**
+   * The test that confirms a setting with which a session could end: what led to it may have been a
+   * wrong reading, or one taken elsewhere in the range. It is asked for where no reading of the
+   * setup as it is agrees with the rest. Every opening with an accepted risk has its turn.
+   *
+   * @param session the session so far, with neither a next test nor a next change; {@link NextStep}
+   *     sees to that
+   * @param riskModel limits, spreads and steps
+   * @param meanings what colours and symptoms mean
+   * @param instruments what the rider has to read with; at least one
+   * @return the test, at the opening with the highest risk of those that are accepted; empty if the
+   *     setup is confirmed, or none of those not yet tested on it has an accepted risk
+   * @throws IllegalArgumentException if there is no instrument
+   */
+  public static Optional<NextTest> confirming(
+      TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
+    Stream<NextTest> tests = tests(session, riskModel, meanings, instruments, ORDER);
+    return session.isConfirmed(riskModel, meanings)
+        ? Optional.empty()
+        : tests.max(comparing(NextTest::risk).thenComparing(NextTest::throttle));
+  }
+
+  /** The tests at some openings that are safe and were not done on this setup. */
+  private static Stream<NextTest> tests(
+      TuningSession session,
+      RiskModel riskModel,
+      Meanings meanings,
+      Set<Instrument> instruments,
+      List<ThrottleOpening> openings) {
     if (instruments.isEmpty()) {
       throw new IllegalArgumentException("instruments of a test: allowed at least one");
     }
@@ -117,34 +154,31 @@ public record NextTest(
     Calibration calibration = session.calibration(riskModel, meanings);
     RiskProfile profile = riskModel.profile(model, ORDER, calibration);
     Probability accepted = sheet.riding().acceptedRisk();
-    NextTest best = null;
-    for (RiskPoint point : due(session, profile)) {
-      MixturePoint mixture = point.mixture();
-      double taught = taught(profile, model, calibration, mixture, sharpest.deviation(meanings));
-      boolean safe = point.leanRisk().compareTo(accepted) <= 0;
-      boolean worth = taught > WORTH_TESTING * accepted.value();
-      if (safe && worth && (best == null || taught > best.taught)) {
-        best =
-            new NextTest(mixture.throttle(), mixture.speed(), sharpest, point.leanRisk(), taught);
-      }
-    }
-    return Optional.ofNullable(best);
+    List<TuningStep> steps = session.steps();
+    Set<ThrottleOpening> done = steps.get(steps.size() - 1).openings();
+    return profile.points().stream()
+        .filter(point -> openings.contains(point.mixture().throttle()))
+        .filter(point -> !done.contains(point.mixture().throttle()))
+        .filter(point -> point.leanRisk().compareTo(accepted) <= 0)
+        .map(
+            point -> {
+              MixturePoint mixture = point.mixture();
+              double taught =
+                  taught(profile, model, calibration, mixture, sharpest.deviation(meanings));
+              return new NextTest(
+                  mixture.throttle(), mixture.speed(), sharpest, point.leanRisk(), taught);
+            });
   }
 
-  /** The openings that were seen before, though not on this setup, and the widest that was not. */
-  private static List<RiskPoint> due(TuningSession session, RiskProfile profile) {
+  /** The openings that were tested before, on any setup, and the widest that was not. */
+  private static List<ThrottleOpening> due(TuningSession session) {
     Set<ThrottleOpening> seen = new HashSet<>();
-    session.steps().forEach(step -> step.looks().forEach(look -> seen.add(look.throttle())));
-    List<RiskPoint> points = profile.points();
+    session.steps().forEach(step -> seen.addAll(step.openings()));
     int unseen = 0;
-    while (unseen < points.size() && seen.contains(points.get(unseen).mixture().throttle())) {
+    while (unseen < ORDER.size() && seen.contains(ORDER.get(unseen))) {
       unseen++;
     }
-    List<TuningStep> steps = session.steps();
-    List<Look> now = steps.get(steps.size() - 1).looks();
-    return points.subList(0, Math.min(unseen + 1, points.size())).stream()
-        .filter(p -> now.stream().noneMatch(l -> l.throttle().equals(p.mixture().throttle())))
-        .toList();
+    return ORDER.subList(0, Math.min(unseen + 1, ORDER.size()));
   }
 
   /** Σ p(1−p) (1 − σ'²/σ²): what a reading at a point is expected to settle. */

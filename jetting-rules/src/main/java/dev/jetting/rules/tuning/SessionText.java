@@ -9,7 +9,6 @@ import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -49,7 +48,7 @@ public final class SessionText {
       page.heading("Be wary");
       warnings.forEach(page::item);
     }
-    page.next(session, riskModel, meanings, instruments, calibration);
+    page.next(session, riskModel, meanings, instruments);
     return page.text.toString();
   }
 
@@ -71,27 +70,29 @@ public final class SessionText {
   }
 
   private void next(
-      TuningSession session,
-      RiskModel riskModel,
-      Meanings meanings,
-      Set<Instrument> instruments,
-      Calibration calibration) {
-    Optional<NextTest> test = NextTest.of(session, riskModel, meanings, instruments);
-    if (test.isPresent()) {
-      heading("Test next: " + TradeStyle.throttle(test.get().throttle()));
-      test.get().howTo().forEach(this::item);
+      TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
+    NextStep step = NextStep.of(session, riskModel, meanings, instruments);
+    if (step.test().isPresent()) {
+      NextTest test = step.test().get();
+      heading("Test next: " + TradeStyle.throttle(test.throttle()));
+      if (step.confirming()) {
+        item(
+            "Nothing is left to change as far as is known, but no reading of this setting bears it out"
+                + " yet: this one is to confirm it, where its lean risk is highest.");
+      }
+      test.howTo().forEach(this::item);
       return;
     }
-    Optional<NextChange> change = NextChange.of(session.now(), riskModel, calibration);
-    if (change.isPresent()) {
-      heading("Change next: " + change.get().what());
-      item(change.get().why());
+    if (step.change().isPresent()) {
+      NextChange change = step.change().get();
+      heading("Change next: " + change.what());
+      item(change.why());
       item("One change, then look again: never two moves towards lean at once.");
-      lambdas(change.get().before(), change.get().after());
+      lambdas(change.before(), change.after());
       return;
     }
     heading("Nothing to test or change");
-    item("No single part at hand makes it better, and no reading would tell much more.");
+    item("No single part at hand is worth changing, and no reading would tell much more.");
   }
 
   private void lambdas(RiskProfile before, RiskProfile after) {

@@ -109,12 +109,14 @@ public record TuningSession(SetupSheet sheet, List<TuningStep> steps) {
    */
   public Calibration calibration(RiskModel riskModel, Meanings meanings) {
     List<Reading> readings = new ArrayList<>();
-    for (TuningStep step : steps) {
-      for (Look look : step.looks()) {
-        readings.add(look.seen().as(step.setup(), look.throttle(), look.speed(), meanings));
-      }
-    }
+    steps.forEach(step -> readings.addAll(step.readings(meanings)));
     return riskModel.untried().with(readings);
+  }
+
+  /** Whether something seen on the setup as it is agrees with the rest. */
+  boolean isConfirmed(RiskModel riskModel, Meanings meanings) {
+    List<Reading> odd = calibration(riskModel, meanings).disagreeing(DISAGREES);
+    return last().readings(meanings).stream().anyMatch(reading -> !odd.contains(reading));
   }
 
   /**

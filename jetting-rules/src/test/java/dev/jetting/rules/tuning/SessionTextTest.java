@@ -9,7 +9,6 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
-import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -55,16 +54,25 @@ class SessionTextTest {
     assertThat(text).contains("Nothing to test or change\n- No single part at hand");
   }
 
+  @Test
+  void of_lastSettingUnread_asksForTheTestThatConfirmsIt() {
+    String text =
+        SessionText.of(NextStepTest.UNREAD, RISK, Meanings.assumed(), Set.of(Instrument.WIDEBAND));
+    assertThat(text)
+        .contains("\nTest next: closed throttle\n- Nothing is left to change as far as is known")
+        .contains("this one is to confirm it")
+        .contains("- The test: closed throttle");
+  }
+
   private static TuningSession next(TuningSession session) {
-    Optional<NextTest> test =
-        NextTest.of(session, RISK, Meanings.assumed(), Set.of(Instrument.PLUG));
-    if (test.isPresent()) {
+    NextStep step = NextStep.of(session, RISK, Meanings.assumed(), Set.of(Instrument.PLUG));
+    if (step.test().isPresent()) {
+      NextTest test = step.test().get();
       MixtureModel model = MixtureModel.of(session.now().setup());
-      Lambda lambda = model.at(test.get().throttle(), test.get().speed()).lambda();
-      return session.seeing(
-          new Look(test.get().throttle(), test.get().speed(), new Seen.Wideband(lambda)));
+      Lambda lambda = model.at(test.throttle(), test.speed()).lambda();
+      return session.seeing(new Look(test.throttle(), test.speed(), new Seen.Wideband(lambda)));
     }
-    NextChange change = NextChange.of(session, RISK, Meanings.assumed()).orElseThrow();
+    NextChange change = step.change().orElseThrow();
     return session.changing(session.now().setup().withSetting(change.setting()));
   }
 

@@ -7,14 +7,14 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.Look;
 import dev.jetting.rules.tuning.Meanings;
-import dev.jetting.rules.tuning.NextChange;
+import dev.jetting.rules.tuning.NextStep;
 import dev.jetting.rules.tuning.NextTest;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
-import java.util.Optional;
 import java.util.Set;
 
 /** Tuning as the library leads it: test what it asks for, change what it says, until it stops. */
@@ -27,23 +27,20 @@ final class ByLibrary {
 
   static Course tune(TrueEngine engine, SetupSheet sheet, Rider rider, RiskModel riskModel) {
     TuningSession session = TuningSession.beginning(sheet);
+    Set<Instrument> instruments = Set.of(rider.instrument());
     int tests = 0;
     int changes = 0;
-    boolean goesOn = true;
-    while (goesOn && tests + changes < MOST_ENTRIES) {
-      Optional<NextTest> test =
-          NextTest.of(session, riskModel, Meanings.assumed(), Set.of(rider.instrument()));
-      if (test.isPresent()) {
-        session = session.seeing(look(engine, session, rider, test.get()));
+    NextStep next = NextStep.of(session, riskModel, Meanings.assumed(), instruments);
+    while (!next.isNone() && tests + changes < MOST_ENTRIES) {
+      if (next.test().isPresent()) {
+        session = session.seeing(look(engine, session, rider, next.test().get()));
         tests++;
-        continue;
-      }
-      Optional<NextChange> change = NextChange.of(session, riskModel, Meanings.assumed());
-      if (change.isPresent()) {
-        session = session.changing(session.now().setup().withSetting(change.get().setting()));
+      } else {
+        Setting setting = next.change().orElseThrow().setting();
+        session = session.changing(session.now().setup().withSetting(setting));
         changes++;
       }
-      goesOn = change.isPresent();
+      next = NextStep.of(session, riskModel, Meanings.assumed(), instruments);
     }
     Setting end = session.now().setup().setting();
     RiskProfile profile =
@@ -53,7 +50,7 @@ final class ByLibrary {
     return new Course(
         tests,
         changes,
-        goesOn,
+        !next.isNone(),
         Truth.of(engine, sheet, begin, riskModel.limits()),
         Truth.of(engine, sheet, end, riskModel.limits()),
         held(engine, begin, untried),
