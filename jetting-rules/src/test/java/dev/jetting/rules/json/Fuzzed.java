@@ -1,6 +1,7 @@
 package dev.jetting.rules.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -10,13 +11,19 @@ import java.nio.charset.StandardCharsets;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** What holds of a reader on any bytes: it reads, or refuses in one line that names a place. */
+/**
+ * What holds of a reader on any bytes: it reads a document that a second, careful reading finds
+ * nothing wrong with, or refuses in one line that names a place.
+ */
 final class Fuzzed {
 
   /** A reader of documents from a stream. */
   interface DocumentReader<T> {
     T read(InputStream in) throws IOException;
   }
+
+  /** As large as the largest document of any reader may be. */
+  private static final Limits LARGEST = new Limits(16_000_000, 200);
 
   private Fuzzed() {}
 
@@ -31,7 +38,15 @@ final class Fuzzed {
       assertThat(e.column()).isPositive();
       return;
     }
+    assertThatCode(() -> readWithCare(json)).doesNotThrowAnyException();
     assertThat(read(reader, bytes(writer.apply(value)))).isEqualTo(value);
+  }
+
+  /** As a reader reads what is not as it should be: one JSON document, each field once. */
+  private static void readWithCare(byte[] json) {
+    String text = new String(json, StandardCharsets.UTF_8);
+    boolean marked = text.startsWith("\ufeff");
+    Document.of(marked ? text.substring(1) : text, Document.factory(LARGEST), LARGEST);
   }
 
   private static <T> T read(DocumentReader<T> reader, byte[] json) {
