@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.jetting.rules.laws.Candidate;
 import dev.jetting.rules.laws.LawKit;
 import dev.jetting.rules.laws.LawReport;
+import dev.jetting.rules.laws.Laws;
 import dev.jetting.rules.laws.Monotone;
 import dev.jetting.rules.laws.Trial;
 import dev.jetting.rules.standard.StandardRulebook;
@@ -28,14 +29,12 @@ class StandardRulebookLawsProperties {
           .declaring("float-valve-flow", Monotone.richSide(1e-6))
           .declaring("too-rich", Monotone.richSide(1e-6));
 
-  /**
-   * Without the law of the lean risk, which rare sheets break: by the change of its spread where a
-   * circuit cuts in. That of λ itself is kept everywhere.
-   */
   @Property(shrinking = ShrinkingMode.OFF)
-  void standardRulebook_onPlausibleSheets_keepsEveryLawButTheLeanRisks(
-      @ForAll("plausible") List<Trial> trials) {
-    keeps(LawKit.allLaws().without("lean-risk"), STANDARD, trials);
+  void standardRulebook_onPlausibleSheets_keepsEveryLaw(@ForAll("plausible") List<Trial> trials) {
+    Candidate candidate =
+        STANDARD.declaring("lean-anywhere", Monotone.leanSide(Laws.RISK_TOLERANCE));
+
+    keeps(LawKit.allLaws(), candidate, trials);
   }
 
   /** Where no tuner would go, the spread of λ can change with a part by far more than λ does. */
