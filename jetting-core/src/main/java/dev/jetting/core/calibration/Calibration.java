@@ -2,8 +2,6 @@ package dev.jetting.core.calibration;
 
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
-import dev.jetting.core.mixture.MixturePoint;
-import dev.jetting.core.mixture.Sensitivities;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
@@ -17,8 +15,10 @@ import java.util.List;
  * through its sensitivity S_c; and a Gaussian process g over the throttle for what is left.
  * Measured λ conditions it in closed form; bands, such as plug colours, by expectation propagation.
  *
- * <p>Linear in the errors: good for the ten or twenty per cent by which engines differ, not for an
- * engine with an air leak or a blocked passage, which shows as readings that disagree.
+ * <p>Readings are linear in the errors, and so is what is foretold of ln λ but for the air, of
+ * which a few cases are worked out ({@link AirCase}): good for the ten or twenty per cent by which
+ * engines differ, not for an engine with an air leak or a blocked passage, which shows as readings
+ * that disagree.
  */
 public final class Calibration {
 
@@ -46,12 +46,12 @@ public final class Calibration {
   /** A reading with what the model says of it, which more readings do not change. */
   private record Read(Reading reading, Place place, double modelled) {
 
-    static Read of(Reading reading) {
+    static Read of(Reading reading, Spreads spreads) {
       MixtureModel model = MixtureModel.of(reading.setup());
       return new Read(
           reading,
-          Place.of(model, reading.throttle(), reading.speed()),
-          Place.modelled(model, reading.throttle(), reading.speed()));
+          Place.of(model, reading.throttle(), reading.speed(), spreads),
+          model.fuelSensitivities(reading.throttle(), reading.speed()).lnLambda());
     }
 
     double from() {
@@ -81,7 +81,7 @@ public final class Calibration {
    */
   public Calibration with(List<Reading> more) {
     List<Read> all = new ArrayList<>(reads);
-    more.forEach(reading -> all.add(Read.of(reading)));
+    more.forEach(reading -> all.add(Read.of(reading, spreads)));
     return new Calibration(spreads, all);
   }
 
@@ -96,7 +96,17 @@ public final class Calibration {
   }
 
   /**
-   * ln λ of the engine with a setup, which need not be one that was read.
+   * The engine with a setup, which need not be one that was read.
+   *
+   * @param model the model of the setup
+   * @return ln λ of the engine with it
+   */
+  public CalibratedModel on(MixtureModel model) {
+    return new CalibratedModel(model, process);
+  }
+
+  /**
+   * ln λ of the engine with a setup, at one operating point.
    *
    * @param model the model of the setup
    * @param throttle throttle opening
@@ -104,21 +114,13 @@ public final class Calibration {
    * @return the distribution of ln λ there
    * @throws IllegalArgumentException if the speed is zero
    */
-  public Normal lnLambda(MixtureModel model, ThrottleOpening throttle, EngineSpeed speed) {
-    return lnLambda(model.at(throttle, speed), model.sensitivities(throttle, speed));
+  public NormalCases lnLambda(MixtureModel model, ThrottleOpening throttle, EngineSpeed speed) {
+    return on(model).lnLambda(throttle, speed);
   }
 
-  /**
-   * ln λ of the engine where the model has been worked out.
-   *
-   * @param point the mixture by the model
-   * @param sensitivities its sensitivities at the same operating point
-   * @return the distribution of ln λ there
-   */
-  public Normal lnLambda(MixturePoint point, Sensitivities sensitivities) {
-    Normal difference = process.at(new Place(sensitivities, point.throttle().share(), true));
-    double modelled = StrictMath.log(point.lambda().value());
-    return new Normal(modelled + difference.mean(), difference.deviation());
+  /** {@return the cases that are told apart by the engine's air, from little air to much} */
+  public List<AirCase> airCases() {
+    return AirCase.of(difference(ErrorSource.AIR));
   }
 
   /**

@@ -87,6 +87,20 @@ public final class GaussianProcess<X> {
   }
 
   /**
+   * The covariance of the values at two inputs, without noise.
+   *
+   * @param one an input
+   * @param other another
+   * @return their covariance
+   */
+  public double covariance(X one, X other) {
+    double covariance = kernel.covariance(one, other);
+    return observations.isEmpty()
+        ? covariance
+        : covariance - covariancesTo(one).dotProduct(inverse.operate(covariancesTo(other)));
+  }
+
+  /**
    * What the others say of an observation: its value, noise included, as predicted without it (eq.
    * 5.12).
    *

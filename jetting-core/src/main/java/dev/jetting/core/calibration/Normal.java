@@ -41,6 +41,16 @@ public record Normal(double mean, double deviation) {
     return upperTail((number - mean) / deviation);
   }
 
+  /**
+   * With an independent normal number of mean zero added.
+   *
+   * @param variance its variance, zero or more
+   * @return the sum
+   */
+  public Normal plus(double variance) {
+    return new Normal(mean, Math.sqrt(deviation * deviation + variance));
+  }
+
   /** P(standard normal &gt; t). */
   static double upperTail(double t) {
     return Erf.erfc(t / Math.sqrt(2)) / 2;

@@ -2,12 +2,9 @@ package dev.jetting.core.calibration;
 
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
-import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.Sensitivities;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
-import java.util.EnumMap;
-import java.util.Map;
 
 /**
  * What ln λ less the model's ln λ is a function of: how it answers to the error sources, and the
@@ -19,20 +16,40 @@ import java.util.Map;
  */
 record Place(Sensitivities slopes, double throttle, boolean hasResidual) {
 
-  static Place of(MixtureModel model, ThrottleOpening throttle, EngineSpeed speed) {
-    return new Place(model.sensitivities(throttle, speed), throttle.share(), true);
+  /**
+   * The chord reaches so many standard deviations to each side: the slope of the line that fits
+   * best under the normal distribution, by the three-point Gauss–Hermite rule.
+   */
+  private static final double CHORD = Math.sqrt(3);
+
+  /**
+   * Where an engine was read. To the air it answers by the chord over the spread and not by the
+   * slope at the model's own point, which has a kink where the main path cuts in.
+   */
+  static Place of(
+      MixtureModel model, ThrottleOpening throttle, EngineSpeed speed, Spreads spreads) {
+    double z = CHORD * spreads.air();
+    double chord = 0;
+    if (z > 0) {
+      MixtureModel less = model.differing(ErrorSource.AIR, -z);
+      MixtureModel more = model.differing(ErrorSource.AIR, z);
+      chord =
+          (more.fuelSensitivities(throttle, speed).lnLambda()
+                  - less.fuelSensitivities(throttle, speed).lnLambda())
+              / (2 * z);
+    }
+    return new Place(model.fuelSensitivities(throttle, speed).with(chord), throttle.share(), true);
   }
 
   static Place of(ErrorSource source) {
-    Map<ErrorSource, Double> one = new EnumMap<>(ErrorSource.class);
-    one.put(source, 1.0);
-    return new Place(new Sensitivities(one), 0, false);
-  }
-
-  /** ln λ by the model. */
-  static double modelled(MixtureModel model, ThrottleOpening throttle, EngineSpeed speed) {
-    MixturePoint point = model.at(throttle, speed);
-    return StrictMath.log(point.lambda().value());
+    Sensitivities only =
+        switch (source) {
+          case PILOT -> new Sensitivities(1, 0, 0, 0);
+          case NEEDLE -> new Sensitivities(0, 1, 0, 0);
+          case MAIN -> new Sensitivities(0, 0, 1, 0);
+          case AIR -> new Sensitivities(0, 0, 0, 1);
+        };
+    return new Place(only, 0, false);
   }
 
   /** Σ τ² S S' over the sources, and the residual's squared exponential over the throttle. */

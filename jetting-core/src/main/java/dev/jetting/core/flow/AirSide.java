@@ -6,10 +6,8 @@ package dev.jetting.core.flow;
  * <p>Filter, upstream gap (raised by the cutaway) and downstream gap lie in series; the depression
  * behind them is the one at which what the gaps pass is what the crankcase takes:
  *
- * <p>A_eff p₀/√(R T₀) Ψ(r) = k r p₀/(R T₀) V η N, k = s (1+2β)/φ. The left side does not rise with
- * r and the right side does, so there is one root in (0, 1). Where the gaps choke the left side is
- * constant and the root is a quotient; elsewhere it is sought in 1 − r, which keeps the digits of a
- * small depression.
+ * <p>A_eff p₀/√(R T₀) Ψ(r) = k r p₀/(R T₀) V η N, k = s (1+2β)/φ: a pump behind a nozzle, solved in
+ * closed form ({@link IsentropicFlow#dropBehindPump}).
  *
  * @param bore bore at the slide, m
  * @param cutaway height by which the cutaway raises the upstream edge, m
@@ -39,9 +37,6 @@ public record AirSide(
     double pressure,
     double temperature,
     double gasConstant) {
-
-  private static final double CRITICAL_RATIO =
-      IsentropicFlow.criticalRatio(IsentropicFlow.GAMMA_AIR);
 
   /**
    * The state of the air side.
@@ -98,19 +93,9 @@ public record AirSide(
 
     double gapFlow = pressure / Math.sqrt(gasConstant * temperature * sum);
     double unthrottled = density() * sweptVolume * deliveryRatio * revolutionsPerSecond;
-    double chokedFlow = gapFlow * IsentropicFlow.psiOfDrop(1, IsentropicFlow.GAMMA_AIR);
-    double ratio = chokedFlow / (peak * unthrottled);
-    double drop = 1 - ratio;
-    if (ratio > CRITICAL_RATIO) {
-      drop =
-          Roots.ofFalling(
-              d ->
-                  peak * (1 - d) * unthrottled
-                      - gapFlow * IsentropicFlow.psiOfDrop(d, IsentropicFlow.GAMMA_AIR),
-              0,
-              1 - CRITICAL_RATIO);
-      ratio = 1 - drop;
-    }
+    double drop =
+        IsentropicFlow.dropBehindPump(gapFlow / (peak * unthrottled), IsentropicFlow.GAMMA_AIR);
+    double ratio = 1 - drop;
     return new State(
         lift,
         phi,

@@ -37,18 +37,26 @@ public record MainPath(
   }
 
   /**
-   * Fuel flow while the inlet is open.
+   * The fuel while the inlet is open.
+   *
+   * @param flow mass flow, kg/s
+   * @param ringsSay ∂ ln flow/∂ ln of what the ring passes, 0 to 1; the main jet has the rest
+   */
+  public record Fuel(double flow, double ringsSay) {}
+
+  /**
+   * The fuel while the inlet is open.
    *
    * @param suction Δp_N, Pa
    * @param needle diameter of the needle in the jet, m
-   * @return mass flow, kg/s
+   * @return its flow, and which of ring and main jet meters it
    */
-  public double flow(double suction, double needle) {
-    return density
-        * annulus
-            .restriction(needleJet, needle, density, viscosity)
-            .passing(annulusFactor)
-            .then(mainJet)
-            .flow(suction - density * GRAVITY * head);
+  public Fuel fuel(double suction, double needle) {
+    Restriction ring =
+        annulus.restriction(needleJet, needle, density, viscosity).passing(annulusFactor);
+    double alpha = ring.alpha() + mainJet.alpha();
+    double beta = ring.beta() + mainJet.beta();
+    double flow = Restriction.flow(alpha, beta, suction - density * GRAVITY * head);
+    return new Fuel(density * flow, Restriction.say(ring.alpha(), ring.beta(), alpha, beta, flow));
   }
 }

@@ -52,4 +52,20 @@ public record Restriction(double alpha, double beta) {
     }
     return 2 * difference / (beta + Math.sqrt(beta * beta + 4 * alpha * difference));
   }
+
+  /**
+   * What a restriction in series has to say in the common flow: ∂ ln Q/∂ ln f, f a factor on what
+   * it passes ({@link #passing}). From α Q² + β Q = Δ: its own 2αQ + β by that of all.
+   *
+   * @param alpha α of the restriction
+   * @param beta β of the restriction
+   * @param allAlpha α of it and the others together
+   * @param allBeta β of it and the others together
+   * @param flow Q through all, m³/s
+   * @return 0 to 1; 0 where nothing flows
+   */
+  public static double say(
+      double alpha, double beta, double allAlpha, double allBeta, double flow) {
+    return flow == 0 ? 0 : (2 * alpha * flow + beta) / (2 * allAlpha * flow + allBeta);
+  }
 }

@@ -3,7 +3,7 @@ package dev.jetting.core.flow;
 import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
-/** Bracketed roots of the model's two balances, by Brent's method. */
+/** Bracketed roots, by Brent's method. */
 final class Roots {
 
   private static final double RELATIVE = 1e-15;

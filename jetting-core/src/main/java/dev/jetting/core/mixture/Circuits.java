@@ -36,9 +36,11 @@ final class Circuits {
   private final double oilShare;
   private final double stoichiometricRatio;
   private final double dryAirShare;
+  private final Differences differences;
 
   Circuits(Setup setup) {
     this.setup = setup;
+    differences = Differences.NONE;
     // The fuel in the float chamber is taken to be as warm as the air.
     fuelDensity = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
     fuelViscosity = setup.fuel().dynamicViscosity(setup.air().temperature()).pascalSeconds();
@@ -47,8 +49,9 @@ final class Circuits {
     dryAirShare = setup.air().dryAirMassFraction();
   }
 
-  private Circuits(Circuits other, Setup setup) {
+  private Circuits(Circuits other, Setup setup, Differences differences) {
     this.setup = setup;
+    this.differences = differences;
     fuelDensity = other.fuelDensity;
     fuelViscosity = other.fuelViscosity;
     oilShare = other.oilShare;
@@ -58,7 +61,12 @@ final class Circuits {
 
   /** The same air and fuel with another setting. */
   Circuits with(Setting setting) {
-    return new Circuits(this, setup.withSetting(setting));
+    return new Circuits(this, setup.withSetting(setting), differences);
+  }
+
+  /** An engine that differs at a source by z more. */
+  Circuits differing(ErrorSource source, double z) {
+    return new Circuits(this, setup, differences.plus(source, z));
   }
 
   /** A part moved from where the setting has it, in the part's own unit; zero moves none. */
@@ -70,16 +78,7 @@ final class Circuits {
     }
   }
 
-  /** An error source by which the engine differs: natural logarithm of true by modelled. */
-  record Difference(ErrorSource source, double z) {
-    static final Difference NONE = new Difference(ErrorSource.MAIN, 0);
-
-    double factor(ErrorSource asked) {
-      return asked == source ? StrictMath.exp(z) : 1;
-    }
-  }
-
-  AirSide air(Shift shift, Difference difference) {
+  AirSide air(Shift shift) {
     Setting setting = setup.setting();
     Engine engine = setup.engine();
     FlowCoefficients flow = setting.carburettor().flow();
@@ -94,14 +93,14 @@ final class Circuits {
         filterArea == 0 ? 0 : 1 / (filterArea * filterArea),
         engine.induction().openShare().value(),
         engine.blowback(),
-        1 / difference.factor(ErrorSource.AIR),
+        1 / differences.factor(ErrorSource.AIR),
         engine.displacement().cubicCentimetres() * 1e-6,
         setup.air().pressure().pascals(),
         setup.air().temperature().kelvin(),
         setup.air().specificGasConstant());
   }
 
-  MainPath main(Shift shift, Difference difference) {
+  MainPath main(Shift shift) {
     Carburettor carburettor = setup.setting().carburettor();
     FlowCoefficients flow = carburettor.flow();
     NeedleJet needleJet = setup.setting().needleJet();
@@ -121,9 +120,9 @@ final class Circuits {
             carburettor.needleJetLength().millimetres() * MM,
             flow.needleEntryLoss().value(),
             flow.needleEccentricity().value()),
-        difference.factor(ErrorSource.NEEDLE),
+        differences.factor(ErrorSource.NEEDLE),
         needleJet(shift),
-        jet.passing(difference.factor(ErrorSource.MAIN)),
+        jet.passing(differences.factor(ErrorSource.MAIN)),
         head(carburettor.needleJetHead()),
         fuelDensity,
         fuelViscosity);
@@ -150,6 +149,11 @@ final class Circuits {
         pilot.uncoversTo().millimetres() * MM,
         fuelDensity,
         setup.air().density().kilogramsPerCubicMetre());
+  }
+
+  /** Mean flow of the pilot's fuel in kg/s, the circuit in a state behind an air side. */
+  double pilotFuel(AirSide.State air, PilotPath.State well) {
+    return air.openShare() * well.fuelFlow() * differences.factor(ErrorSource.PILOT);
   }
 
   /** Height in m of a mouth over the fuel; fuel that stands above it is taken to stand in it. */
@@ -184,6 +188,19 @@ final class Circuits {
     double leanest = MixturePoint.LEANEST.value();
     double needed = fuel * stoichiometricRatio;
     return needed * leanest <= dryAir ? leanest : dryAir / needed;
+  }
+
+  /** How ln λ answers to its fuel, of which {@code ringsSay} of the main path's is the ring's. */
+  static FuelSensitivities fuelSensitivities(
+      double lambda, double mainFuel, double pilotFuel, double ringsSay) {
+    double lnLambda = StrictMath.log(lambda);
+    if (lambda >= MixturePoint.LEANEST.value()) {
+      return new FuelSensitivities(lnLambda, 0, 0, 0);
+    }
+    double fuel = mainFuel + pilotFuel;
+    double main = mainFuel / fuel;
+    return new FuelSensitivities(
+        lnLambda, -pilotFuel / fuel, -main * ringsSay, -main * (1 - ringsSay));
   }
 
   /** Fuel and oil with which λ is 1, by the moist air. */

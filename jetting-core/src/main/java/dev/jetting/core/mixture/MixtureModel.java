@@ -4,7 +4,6 @@ import dev.jetting.core.checks.Checks;
 import dev.jetting.core.flow.AirSide;
 import dev.jetting.core.flow.MainPath;
 import dev.jetting.core.flow.PilotPath;
-import dev.jetting.core.mixture.Circuits.Difference;
 import dev.jetting.core.mixture.Circuits.Shift;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
@@ -12,10 +11,11 @@ import dev.jetting.units.Length;
 import dev.jetting.units.MassFlow;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.ThrottleOpening;
-import java.util.EnumMap;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The mixture that a setup gives, at any throttle opening and engine speed.
@@ -29,8 +29,11 @@ import java.util.stream.IntStream;
  */
 public final class MixtureModel {
 
-  /** Half width of the central differences in z: small against 1, large against rounding. */
-  static final double SMALL_Z = 1e-3;
+  /** Half width of the central difference in z: small against 1, large against rounding. */
+  private static final double SMALL_Z = 1e-3;
+
+  /** Beyond it no carburettor is off. */
+  static final double GREATEST_Z = 5;
 
   private final Setup setup;
   private final Circuits circuits;
@@ -38,11 +41,11 @@ public final class MixtureModel {
   private final MainPath main;
   private final PilotPath pilot;
 
-  private MixtureModel(Setup setup) {
+  private MixtureModel(Setup setup, Circuits circuits) {
     this.setup = setup;
-    circuits = new Circuits(setup);
-    air = circuits.air(Shift.NONE, Difference.NONE);
-    main = circuits.main(Shift.NONE, Difference.NONE);
+    this.circuits = circuits;
+    air = circuits.air(Shift.NONE);
+    main = circuits.main(Shift.NONE);
     pilot = circuits.pilot(Shift.NONE);
   }
 
@@ -55,7 +58,20 @@ public final class MixtureModel {
    *     whose density and viscosity are not known there
    */
   public static MixtureModel of(Setup setup) {
-    return new MixtureModel(setup);
+    return new MixtureModel(setup, new Circuits(setup));
+  }
+
+  /**
+   * The model of an engine or carburettor that differs from this one in a known way.
+   *
+   * @param source in what it differs
+   * @param z natural logarithm of its flow by this one's, −5 to 5
+   * @return the model of the other, with the same setup
+   * @throws IllegalArgumentException if z is out of range
+   */
+  public MixtureModel differing(ErrorSource source, double z) {
+    Checks.within("difference of " + source, z, -GREATEST_Z, GREATEST_Z);
+    return new MixtureModel(setup, circuits.differing(source, z));
   }
 
   /** {@return the setup that this is the model of} */
@@ -100,19 +116,23 @@ public final class MixtureModel {
   }
 
   /**
-   * The mixture at a throttle opening, at the speed of the engine's load line, with all that it
-   * answers to: the same as {@link #at}, {@link #effects} and {@link #sensitivities} together, for
-   * less work.
+   * The mixture over throttle openings along the engine's load line, with what it answers to: the
+   * same as {@link #at}, {@link #effects} and {@link #fuelSensitivities} together, for less work.
    *
-   * @param throttle throttle opening by lift
+   * @param throttles the openings, in any order
    * @param steps the customary step of each part
-   * @return the mixture and its answers
+   * @return the mixture and its answers for each opening, in their order
    */
-  public MixtureResponse response(ThrottleOpening throttle, CustomarySteps steps) {
+  public List<MixtureResponse> responses(List<ThrottleOpening> throttles, CustomarySteps steps) {
+    List<Move> moves = moves(steps);
+    return throttles.stream().map(throttle -> response(throttle, moves)).toList();
+  }
+
+  private MixtureResponse response(ThrottleOpening throttle, List<Move> moves) {
     EngineSpeed speed = setup.engine().loadLine().at(throttle);
     Flows flows = flows(throttle, speed);
     return new MixtureResponse(
-        point(throttle, speed, flows), effects(flows, steps), sensitivities(flows));
+        point(throttle, speed, flows), effects(flows, moves), fuelSensitivities(flows));
   }
 
   private MixturePoint point(ThrottleOpening throttle, EngineSpeed speed, Flows flows) {
@@ -122,11 +142,11 @@ public final class MixtureModel {
         Length.ofMillimetres(flows.air.lift() * 1e3),
         flows.air.pressureRatio(),
         Pressure.ofPascals(flows.air.depression()),
-        Pressure.ofPascals(main.suction(flows.air, flows.air.lift() / circuits.bore())),
+        Pressure.ofPascals(flows.suction),
         Pressure.ofPascals(flows.well.wellDepression()),
         massFlow(flows.air.airFlow()),
-        massFlow(flows.mainFuel),
-        massFlow(flows.pilotFuel()),
+        massFlow(flows.mainFuel()),
+        massFlow(flows.pilotFuel),
         Lambda.of(lambda(flows)));
   }
 
@@ -173,13 +193,13 @@ public final class MixtureModel {
     EngineSpeed speed = setup.engine().loadLine().peak();
     Flows shut = flows(ThrottleOpening.CLOSED, speed);
     Flows open = flows(ThrottleOpening.FULL, speed);
-    double openFuel = open.mainFuel + open.pilotFuel();
+    double openFuel = open.mainFuel() + open.pilotFuel;
     return new Overrun(
         speed,
         massFlow(shut.air.airFlow()),
-        massFlow(shut.pilotFuel()),
-        Lambda.of(circuits.lambda(shut.air.airFlow(), 0, shut.pilotFuel())),
-        openFuel == 0 ? 0 : shut.pilotFuel() / openFuel);
+        massFlow(shut.pilotFuel),
+        Lambda.of(circuits.lambda(shut.air.airFlow(), 0, shut.pilotFuel)),
+        openFuel == 0 ? 0 : shut.pilotFuel / openFuel);
   }
 
   /**
@@ -193,30 +213,66 @@ public final class MixtureModel {
    */
   public List<PartEffect> effects(
       ThrottleOpening throttle, EngineSpeed speed, CustomarySteps steps) {
-    return effects(flows(throttle, speed), steps);
+    return effects(flows(throttle, speed), moves(steps));
   }
 
-  private List<PartEffect> effects(Flows base, CustomarySteps steps) {
-    double lambda = StrictMath.log(lambda(base));
-    Map<MeteringPart, double[]> changes = new EnumMap<>(MeteringPart.class);
-    double sum = 0;
-    for (MeteringPart part : MeteringPart.values()) {
-      double step = circuits.richerSign(part) * steps.of(part);
-      double richer = StrictMath.log(lambda(shifted(base, new Shift(part, step)))) - lambda;
-      double leaner = StrictMath.log(lambda(shifted(base, new Shift(part, -step)))) - lambda;
-      changes.put(part, new double[] {richer, leaner});
-      sum += Math.abs(leaner - richer);
-    }
-    double total = sum;
-    return changes.entrySet().stream()
+  /** A part with what it is a part of, one step richer and one leaner. */
+  private record Move(MeteringPart part, Way richer, Way leaner) {}
+
+  /** One of the three ways through the carburettor with a part moved; the others stay. */
+  private record Way(
+      Shift shift, @Nullable AirSide air, @Nullable PilotPath pilot, @Nullable MainPath main) {}
+
+  private List<Move> moves(CustomarySteps steps) {
+    return Arrays.stream(MeteringPart.values())
         .map(
-            entry -> {
-              double richer = entry.getValue()[0];
-              double leaner = entry.getValue()[1];
-              double share = total == 0 ? 0 : Math.abs(leaner - richer) / total;
-              return new PartEffect(entry.getKey(), richer, leaner, share);
+            part -> {
+              double step = circuits.richerSign(part) * steps.of(part);
+              return new Move(part, way(new Shift(part, step)), way(new Shift(part, -step)));
             })
         .toList();
+  }
+
+  private Way way(Shift shift) {
+    return switch (shift.part()) {
+      case CUTAWAY -> new Way(shift, circuits.air(shift), null, null);
+      case PILOT_JET, SCREW -> new Way(shift, null, circuits.pilot(shift), null);
+      case NEEDLE_JET, NEEDLE_DIAMETER, NEEDLE_TAPER, CLIP, MAIN_JET ->
+          new Way(shift, null, null, circuits.main(shift));
+    };
+  }
+
+  private List<PartEffect> effects(Flows base, List<Move> moves) {
+    double lnLambda = StrictMath.log(lambda(base));
+    double[] richer = new double[moves.size()];
+    double[] leaner = new double[moves.size()];
+    double sum = 0;
+    for (int i = 0; i < richer.length; i++) {
+      richer[i] = StrictMath.log(lambda(base, moves.get(i).richer)) - lnLambda;
+      leaner[i] = StrictMath.log(lambda(base, moves.get(i).leaner)) - lnLambda;
+      sum += Math.abs(leaner[i] - richer[i]);
+    }
+    List<PartEffect> effects = new ArrayList<>();
+    for (int i = 0; i < richer.length; i++) {
+      double share = sum == 0 ? 0 : Math.abs(leaner[i] - richer[i]) / sum;
+      effects.add(new PartEffect(moves.get(i).part, richer[i], leaner[i], share));
+    }
+    return effects;
+  }
+
+  private double lambda(Flows base, Way moved) {
+    if (moved.air != null) {
+      return lambda(behind(moved.air, base.throttle, base.deliveryRatio, base.turnsPerSecond));
+    }
+    double pilotFuel =
+        moved.pilot == null
+            ? base.pilotFuel
+            : circuits.pilotFuel(base.air, well(moved.pilot, base.air));
+    MainPath.Fuel fuel =
+        moved.main == null
+            ? base.main
+            : moved.main.fuel(base.suction, circuits.needleDiameter(base.air.lift(), moved.shift));
+    return circuits.lambda(base.air.airFlow(), base.air.openShare() * fuel.flow(), pilotFuel);
   }
 
   /**
@@ -229,38 +285,53 @@ public final class MixtureModel {
    * @throws IllegalArgumentException if the speed is zero
    */
   public Sensitivities sensitivities(ThrottleOpening throttle, EngineSpeed speed) {
-    return sensitivities(flows(throttle, speed));
-  }
-
-  private Sensitivities sensitivities(Flows base) {
-    Map<ErrorSource, Double> slopes = new EnumMap<>(ErrorSource.class);
-    for (ErrorSource source : ErrorSource.values()) {
-      double up = StrictMath.log(lambda(differing(base, new Difference(source, SMALL_Z))));
-      double down = StrictMath.log(lambda(differing(base, new Difference(source, -SMALL_Z))));
-      slopes.put(source, (up - down) / (2 * SMALL_Z));
-    }
-    return new Sensitivities(slopes);
+    double up = differing(ErrorSource.AIR, SMALL_Z).lnLambda(throttle, speed);
+    double down = differing(ErrorSource.AIR, -SMALL_Z).lnLambda(throttle, speed);
+    return fuelSensitivities(throttle, speed).with((up - down) / (2 * SMALL_Z));
   }
 
   /**
-   * The flows at an operating point; mean flows are those while the inlet is open, by its share.
+   * ln λ at an operating point, and how it answers to the sources that act on the fuel alone.
+   *
+   * @param throttle throttle opening by lift
+   * @param speed engine speed, more than zero
+   * @return ln λ and ∂ ln λ/∂ z for each
+   * @throws IllegalArgumentException if the speed is zero
+   */
+  public FuelSensitivities fuelSensitivities(ThrottleOpening throttle, EngineSpeed speed) {
+    return fuelSensitivities(flows(throttle, speed));
+  }
+
+  private FuelSensitivities fuelSensitivities(Flows flows) {
+    return Circuits.fuelSensitivities(
+        lambda(flows), flows.mainFuel(), flows.pilotFuel, flows.main.ringsSay());
+  }
+
+  private double lnLambda(ThrottleOpening throttle, EngineSpeed speed) {
+    return StrictMath.log(lambda(flows(throttle, speed)));
+  }
+
+  /**
+   * The flows at an operating point. The main path's is that while the inlet is open, the pilot's
+   * is a mean.
    */
   private record Flows(
       double throttle,
       double deliveryRatio,
       double turnsPerSecond,
       AirSide.State air,
-      double mainFuel,
+      double suction,
+      MainPath.Fuel main,
       PilotPath.State well,
-      double pilotFactor) {
+      double pilotFuel) {
 
-    double pilotFuel() {
-      return air.openShare() * well.fuelFlow() * pilotFactor;
+    double mainFuel() {
+      return air.openShare() * main.flow();
     }
   }
 
   private double lambda(Flows flows) {
-    return circuits.lambda(flows.air.airFlow(), flows.mainFuel, flows.pilotFuel());
+    return circuits.lambda(flows.air.airFlow(), flows.mainFuel(), flows.pilotFuel);
   }
 
   private Flows flows(ThrottleOpening throttle, EngineSpeed speed) {
@@ -270,63 +341,17 @@ public final class MixtureModel {
 
   private Flows behind(AirSide side, double throttle, double deliveryRatio, double turns) {
     AirSide.State state = side.at(throttle, deliveryRatio, turns);
+    double suction = main.suction(state, state.lift() / circuits.bore());
+    PilotPath.State well = well(pilot, state);
     return new Flows(
         throttle,
         deliveryRatio,
         turns,
         state,
-        mainFuel(main, state, Shift.NONE),
-        well(pilot, state),
-        1);
-  }
-
-  private Flows shifted(Flows base, Shift shift) {
-    return switch (shift.part()) {
-      case CUTAWAY ->
-          behind(
-              circuits.air(shift, Difference.NONE),
-              base.throttle,
-              base.deliveryRatio,
-              base.turnsPerSecond);
-      case PILOT_JET, SCREW -> with(base, base.mainFuel, well(circuits.pilot(shift), base.air), 1);
-      case NEEDLE_JET, NEEDLE_DIAMETER, NEEDLE_TAPER, CLIP, MAIN_JET ->
-          with(
-              base, mainFuel(circuits.main(shift, Difference.NONE), base.air, shift), base.well, 1);
-    };
-  }
-
-  private Flows differing(Flows base, Difference difference) {
-    return switch (difference.source()) {
-      case AIR ->
-          behind(
-              circuits.air(Shift.NONE, difference),
-              base.throttle,
-              base.deliveryRatio,
-              base.turnsPerSecond);
-      case PILOT -> with(base, base.mainFuel, base.well, difference.factor(ErrorSource.PILOT));
-      case NEEDLE, MAIN ->
-          with(
-              base,
-              mainFuel(circuits.main(Shift.NONE, difference), base.air, Shift.NONE),
-              base.well,
-              1);
-    };
-  }
-
-  private static Flows with(Flows base, double mainFuel, PilotPath.State well, double pilotFactor) {
-    return new Flows(
-        base.throttle,
-        base.deliveryRatio,
-        base.turnsPerSecond,
-        base.air,
-        mainFuel,
+        suction,
+        main.fuel(suction, circuits.needleDiameter(state.lift(), Shift.NONE)),
         well,
-        pilotFactor);
-  }
-
-  private double mainFuel(MainPath path, AirSide.State state, Shift shift) {
-    double suction = path.suction(state, state.lift() / circuits.bore());
-    return state.openShare() * path.flow(suction, circuits.needleDiameter(state.lift(), shift));
+        circuits.pilotFuel(state, well));
   }
 
   private PilotPath.State well(PilotPath path, AirSide.State state) {

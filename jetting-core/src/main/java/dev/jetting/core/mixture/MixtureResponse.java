@@ -8,17 +8,19 @@ import java.util.Objects;
  *
  * @param point the mixture
  * @param effects what each part does to it, in the order of {@link MeteringPart}
- * @param sensitivities how it answers to the ways in which the engine may differ from the model
+ * @param sensitivities how it answers to the ways in which the engine's fuel may differ from the
+ *     model
  */
 public record MixtureResponse(
-    MixturePoint point, List<PartEffect> effects, Sensitivities sensitivities) {
+    MixturePoint point, List<PartEffect> effects, FuelSensitivities sensitivities) {
 
   /**
    * Copies the list.
    *
    * @param point the mixture
    * @param effects what each part does to it
-   * @param sensitivities how it answers to the ways in which the engine may differ from the model
+   * @param sensitivities how it answers to the ways in which the engine's fuel may differ from the
+   *     model
    */
   public MixtureResponse {
     Objects.requireNonNull(point, "point");

@@ -5,7 +5,6 @@ import dev.jetting.core.flow.AirSide;
 import dev.jetting.core.flow.MainPath;
 import dev.jetting.core.flow.PilotPath;
 import dev.jetting.core.flow.Restriction;
-import dev.jetting.core.mixture.Circuits.Difference;
 import dev.jetting.core.mixture.Circuits.Shift;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
@@ -18,6 +17,7 @@ import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,37 +34,32 @@ import org.jspecify.annotations.Nullable;
  */
 public final class MixtureTable {
 
-  private static final double UP = StrictMath.exp(MixtureModel.SMALL_Z);
-  private static final double DOWN = StrictMath.exp(-MixtureModel.SMALL_Z);
-
   private final Setup setup;
   private final Circuits circuits;
   private final CustomarySteps steps;
   private final AirSide.State[] air;
-  private final AirSide.State[] airUp;
-  private final AirSide.State[] airDown;
+  private final AirSide.State[][] airCase;
   private final AirSide.State shut;
   private final double[] openShare;
   private final double[] fuelAtOne;
-  private final double pilotFactor;
-  private final double ringFactor;
-  private final double jetFactor;
   private final double fuelDensity;
 
   private MixtureTable(
       Setup setup,
+      Circuits circuits,
       List<ThrottleOpening> throttles,
       CustomarySteps steps,
-      Map<ErrorSource, Double> differences) {
+      List<Double> airCases) {
+    Checks.that(!throttles.isEmpty(), "throttle openings", "none", "at least one");
     this.setup = setup;
     this.steps = steps;
-    circuits = new Circuits(setup);
-    double z = differences.getOrDefault(ErrorSource.AIR, 0.0);
-    air = states(throttles, z);
-    airUp = states(throttles, z + MixtureModel.SMALL_Z);
-    airDown = states(throttles, z - MixtureModel.SMALL_Z);
-    EngineSpeed peak = setup.engine().loadLine().peak();
-    shut = state(ThrottleOpening.CLOSED, peak, z);
+    this.circuits = circuits;
+    air = states(circuits, throttles);
+    airCase =
+        airCases.stream()
+            .map(z -> z == 0 ? air : states(circuits.differing(ErrorSource.AIR, z), throttles))
+            .toArray(AirSide.State[][]::new);
+    shut = state(circuits, ThrottleOpening.CLOSED, setup.engine().loadLine().peak());
     openShare = new double[air.length];
     fuelAtOne = new double[air.length];
     double fuelByAir = circuits.fuelByAir();
@@ -72,10 +67,7 @@ public final class MixtureTable {
       openShare[i] = air[i].openShare();
       fuelAtOne[i] = air[i].airFlow() * fuelByAir;
     }
-    pilotFactor = factor(differences, ErrorSource.PILOT);
-    ringFactor = factor(differences, ErrorSource.NEEDLE);
-    jetFactor = factor(differences, ErrorSource.MAIN);
-    fuelDensity = circuits.main(Shift.NONE, Difference.NONE).density();
+    fuelDensity = circuits.main(Shift.NONE).density();
   }
 
   /**
@@ -85,13 +77,16 @@ public final class MixtureTable {
    *     floats count; its jets and needle do not
    * @param throttles the openings; at least one
    * @param steps the customary steps over which {@link #local} takes its differences
+   * @param airCases the differences of the engine's air in which {@link #local} tells ln λ: natural
+   *     logarithms as in {@link ErrorSource#AIR}, each −5 to 5
    * @return the table
-   * @throws IllegalArgumentException if there is no opening, or the air is colder than −40 °C and
-   *     the fuel is a blend
+   * @throws IllegalArgumentException if there is no opening, a difference is out of range, or the
+   *     air is colder than −40 °C and the fuel is a blend
    */
   public static MixtureTable of(
-      Setup setup, List<ThrottleOpening> throttles, CustomarySteps steps) {
-    return of(setup, throttles, steps, Map.of());
+      Setup setup, List<ThrottleOpening> throttles, CustomarySteps steps, List<Double> airCases) {
+    airCases.forEach(z -> check(ErrorSource.AIR, z));
+    return new MixtureTable(setup, new Circuits(setup), throttles, steps, airCases);
   }
 
   /**
@@ -100,36 +95,35 @@ public final class MixtureTable {
    * @param setup engine, air, fuel, and a setting whose carburettor, intake, slide, idle lift and
    *     floats count; its jets and needle do not
    * @param throttles the openings; at least one
-   * @param steps the customary steps over which {@link #local} takes its differences
    * @param differences natural logarithm of true by modelled flow, −5 to 5 for each source; a
    *     source that is not in the map does not differ
-   * @return the table
+   * @return the table; it has no air cases
    * @throws IllegalArgumentException if there is no opening, a difference is out of range, or the
    *     air is colder than −40 °C and the fuel is a blend
    */
   public static MixtureTable of(
-      Setup setup,
-      List<ThrottleOpening> throttles,
-      CustomarySteps steps,
-      Map<ErrorSource, Double> differences) {
-    Checks.that(!throttles.isEmpty(), "throttle openings", "none", "at least one");
-    differences.forEach((source, z) -> Checks.within("difference of " + source, z, -5, 5));
-    return new MixtureTable(setup, throttles, steps, differences);
+      Setup setup, List<ThrottleOpening> throttles, Map<ErrorSource, Double> differences) {
+    Circuits circuits = new Circuits(setup);
+    for (Map.Entry<ErrorSource, Double> difference : differences.entrySet()) {
+      check(difference.getKey(), difference.getValue());
+      circuits = circuits.differing(difference.getKey(), difference.getValue());
+    }
+    return new MixtureTable(setup, circuits, throttles, CustomarySteps.assumed(), List.of());
   }
 
-  private static double factor(Map<ErrorSource, Double> differences, ErrorSource source) {
-    return StrictMath.exp(differences.getOrDefault(source, 0.0));
+  private static void check(ErrorSource source, double z) {
+    Checks.within("difference of " + source, z, -MixtureModel.GREATEST_Z, MixtureModel.GREATEST_Z);
   }
 
-  private AirSide.State[] states(List<ThrottleOpening> throttles, double z) {
+  private AirSide.State[] states(Circuits differing, List<ThrottleOpening> throttles) {
     return throttles.stream()
-        .map(throttle -> state(throttle, setup.engine().loadLine().at(throttle), z))
+        .map(throttle -> state(differing, throttle, setup.engine().loadLine().at(throttle)))
         .toArray(AirSide.State[]::new);
   }
 
-  private AirSide.State state(ThrottleOpening throttle, EngineSpeed speed, double z) {
-    return circuits
-        .air(Shift.NONE, new Difference(ErrorSource.AIR, z))
+  private AirSide.State state(Circuits differing, ThrottleOpening throttle, EngineSpeed speed) {
+    return differing
+        .air(Shift.NONE)
         .at(throttle.share(), setup.engine().deliveryRatioAt(speed), speed.rpm() / 60);
   }
 
@@ -232,8 +226,8 @@ public final class MixtureTable {
   }
 
   /**
-   * ln λ of a setting at an opening and how it answers: as {@link MixtureModel#sensitivities} and
-   * {@link MixtureModel#effects} tell.
+   * ln λ of a setting at an opening in each air case and how it answers there, as {@link
+   * MixtureModel#fuelSensitivities} tells, and what its parts do, as {@link MixtureModel#effects}.
    *
    * @param pilot the pilot circuit, of this table
    * @param ring the ring, of this table
@@ -245,25 +239,22 @@ public final class MixtureTable {
     int i = opening;
     PilotPoint p = pilot.point(i);
     RingPoint r = ring.point(i);
+    double alpha = ring.alpha[i] + jet.alpha;
+    double beta = ring.beta[i] + jet.beta;
+    for (int c = 0; c < airCase.length; c++) {
+      double flow = Restriction.flow(alpha, beta, r.drive[c]);
+      double main = openShare[i] * (fuelDensity * flow);
+      into.fill(
+          c,
+          Circuits.fuelSensitivities(
+              circuits.lambda(airCase[c][i].airFlow(), main, p.fuel[c]),
+              main,
+              p.fuel[c],
+              Restriction.say(ring.alpha[i], ring.beta[i], alpha, beta, flow)));
+    }
     double fuel = pilot.fuel(i);
     double main = mainFuel(ring, jet, i);
     double lnLambda = ln(air[i], main, fuel);
-    into.numbers[Local.LN_LAMBDA] = lnLambda;
-
-    into.slope(ErrorSource.PILOT, ln(air[i], main, fuel * UP), ln(air[i], main, fuel * DOWN));
-    into.slope(
-        ErrorSource.NEEDLE,
-        ln(air[i], with(ring, r.passesUp, jet, i), fuel),
-        ln(air[i], with(ring, r.passesDown, jet, i), fuel));
-    into.slope(
-        ErrorSource.MAIN,
-        ln(air[i], with(ring, jet.passesUp, i), fuel),
-        ln(air[i], with(ring, jet.passesDown, i), fuel));
-    into.slope(
-        ErrorSource.AIR,
-        ln(airUp[i], with(ring, jet, r.driveUp, i), p.airUp),
-        ln(airDown[i], with(ring, jet, r.driveDown, i), p.airDown));
-
     into.effect(
         MeteringPart.PILOT_JET,
         ln(air[i], main, p.jetBigger) - lnLambda,
@@ -296,10 +287,6 @@ public final class MixtureTable {
 
   private double with(Ring ring, Restriction jet, int i) {
     return mainFuel(ring.alpha[i], ring.beta[i], jet.alpha(), jet.beta(), ring.drive[i], i);
-  }
-
-  private double with(Ring ring, MainJet jet, double drive, int i) {
-    return mainFuel(ring.alpha[i], ring.beta[i], jet.alpha, jet.beta, drive, i);
   }
 
   /** A pilot jet and a screw. Belongs to the table that made it. */
@@ -339,7 +326,7 @@ public final class MixtureTable {
 
     private double fuel(PilotPath way, AirSide.State state) {
       double lift = state.lift() - circuits.idleLift();
-      return state.openShare() * way.at(state.depression(), lift).fuelFlow() * pilotFactor;
+      return circuits.pilotFuel(state, way.at(state.depression(), lift));
     }
 
     /** Worked out when first asked for; two threads that do it at once come to the same. */
@@ -351,8 +338,7 @@ public final class MixtureTable {
       double step = steps.of(MeteringPart.PILOT_JET);
       PilotPoint found =
           new PilotPoint(
-              fuel(path, airUp[i]),
-              fuel(path, airDown[i]),
+              inEachCase(i, state -> fuel(path, state)),
               fuel(own.pilot(new Shift(MeteringPart.PILOT_JET, step)), air[i]),
               fuel(own.pilot(new Shift(MeteringPart.PILOT_JET, -step)), air[i]));
       points[i] = found;
@@ -360,8 +346,26 @@ public final class MixtureTable {
     }
   }
 
-  /** The pilot's fuel in other air and with other jets; final fields, so safe to pass by a race. */
-  private record PilotPoint(double airUp, double airDown, double jetBigger, double jetSmaller) {}
+  /** The pilot's fuel in each air case and with other jets. */
+  private static final class PilotPoint {
+    final double[] fuel;
+    final double jetBigger;
+    final double jetSmaller;
+
+    PilotPoint(double[] fuel, double jetBigger, double jetSmaller) {
+      this.fuel = fuel;
+      this.jetBigger = jetBigger;
+      this.jetSmaller = jetSmaller;
+    }
+  }
+
+  private double[] inEachCase(int i, ToDoubleFunction<AirSide.State> number) {
+    double[] numbers = new double[airCase.length];
+    for (int c = 0; c < numbers.length; c++) {
+      numbers[c] = number.applyAsDouble(airCase[c][i]);
+    }
+    return numbers;
+  }
 
   /** A needle in a needle jet. Belongs to the table that made it. */
   public final class Ring {
@@ -375,9 +379,9 @@ public final class MixtureTable {
 
     private Ring(Circuits own) {
       this.own = own;
-      path = own.main(Shift.NONE, Difference.NONE);
+      path = own.main(Shift.NONE);
       for (int i = 0; i < alpha.length; i++) {
-        Restriction ring = ring(Shift.NONE, 1, i);
+        Restriction ring = ring(Shift.NONE, i);
         alpha[i] = ring.alpha();
         beta[i] = ring.beta();
         drive[i] = drive(air[i]);
@@ -389,14 +393,14 @@ public final class MixtureTable {
       return suction - path.density() * MainPath.GRAVITY * path.head();
     }
 
-    private Restriction ring(Shift shift, double factor, int i) {
+    private Restriction ring(Shift shift, int i) {
       return path.annulus()
           .restriction(
               own.needleJet(shift),
               own.needleDiameter(air[i].lift(), shift),
               path.density(),
               path.viscosity())
-          .passing(ringFactor * factor);
+          .passing(path.annulusFactor());
     }
 
     /** Worked out when first asked for; two threads that do it at once come to the same. */
@@ -409,55 +413,53 @@ public final class MixtureTable {
       double needle = steps.of(MeteringPart.NEEDLE_DIAMETER);
       RingPoint found =
           new RingPoint(
-              ring(Shift.NONE, UP, i),
-              ring(Shift.NONE, DOWN, i),
-              ring(new Shift(MeteringPart.NEEDLE_JET, jet), 1, i),
-              ring(new Shift(MeteringPart.NEEDLE_JET, -jet), 1, i),
-              ring(new Shift(MeteringPart.NEEDLE_DIAMETER, -needle), 1, i),
-              ring(new Shift(MeteringPart.NEEDLE_DIAMETER, needle), 1, i),
-              drive(airUp[i]),
-              drive(airDown[i]));
+              inEachCase(i, this::drive),
+              ring(new Shift(MeteringPart.NEEDLE_JET, jet), i),
+              ring(new Shift(MeteringPart.NEEDLE_JET, -jet), i),
+              ring(new Shift(MeteringPart.NEEDLE_DIAMETER, -needle), i),
+              ring(new Shift(MeteringPart.NEEDLE_DIAMETER, needle), i));
       points[i] = found;
       return found;
     }
   }
 
-  /** The ring of other engines and with other parts; final fields, so safe to pass by a race. */
-  private record RingPoint(
-      Restriction passesUp,
-      Restriction passesDown,
-      Restriction jetBigger,
-      Restriction jetSmaller,
-      Restriction needleThinner,
-      Restriction needleThicker,
-      double driveUp,
-      double driveDown) {}
+  /** What drives the fuel in each air case, and the ring with other parts. */
+  private static final class RingPoint {
+    final double[] drive;
+    final Restriction jetBigger;
+    final Restriction jetSmaller;
+    final Restriction needleThinner;
+    final Restriction needleThicker;
+
+    RingPoint(
+        double[] drive,
+        Restriction jetBigger,
+        Restriction jetSmaller,
+        Restriction needleThinner,
+        Restriction needleThicker) {
+      this.drive = drive;
+      this.jetBigger = jetBigger;
+      this.jetSmaller = jetSmaller;
+      this.needleThinner = needleThinner;
+      this.needleThicker = needleThicker;
+    }
+  }
 
   /** A main jet. Belongs to the table that made it. */
   public final class MainJet {
 
     private final double alpha;
     private final double beta;
-    private final Restriction passesUp;
-    private final Restriction passesDown;
     private final Restriction bigger;
     private final Restriction smaller;
 
     private MainJet(Circuits own) {
       double step = steps.of(MeteringPart.MAIN_JET);
-      Restriction jet = jet(own, 0, 1);
+      Restriction jet = own.main(Shift.NONE).mainJet();
       alpha = jet.alpha();
       beta = jet.beta();
-      passesUp = jet(own, 0, UP);
-      passesDown = jet(own, 0, DOWN);
-      bigger = jet(own, step, 1);
-      smaller = jet(own, -step, 1);
-    }
-
-    private Restriction jet(Circuits own, double shift, double factor) {
-      return own.main(new Shift(MeteringPart.MAIN_JET, shift), Difference.NONE)
-          .mainJet()
-          .passing(jetFactor * factor);
+      bigger = own.main(new Shift(MeteringPart.MAIN_JET, step)).mainJet();
+      smaller = own.main(new Shift(MeteringPart.MAIN_JET, -step)).mainJet();
     }
   }
 
@@ -467,63 +469,73 @@ public final class MixtureTable {
    */
   public static final class Local {
 
-    private static final int LN_LAMBDA = 8;
-    private static final int NOT_WORKED_OUT = 9;
+    private static final int SOURCES = ErrorSource.values().length;
+    private static final int NOT_WORKED_OUT = 4;
 
-    private final double[] numbers = new double[NOT_WORKED_OUT + 1];
-
-    /** An empty one. */
-    public Local() {}
-
-    /** {@return ln λ by the model} */
-    public double lnLambda() {
-      return numbers[LN_LAMBDA];
-    }
+    private final double[] lnLambda;
+    private final double[] slopes;
+    private final double[] leaning = new double[NOT_WORKED_OUT + 1];
 
     /**
-     * The sensitivity to an error source.
+     * One with zeroes.
      *
-     * @param source the source
-     * @return ∂ ln λ/∂ z
+     * @param airCases how many air cases the tables have that are to fill it
      */
-    public double slope(ErrorSource source) {
-      return numbers[place(source)];
+    public Local(int airCases) {
+      lnLambda = new double[airCases];
+      slopes = new double[airCases * SOURCES];
     }
 
     /**
-     * What a part does by its own unit: half the difference of ln λ between one customary step
-     * towards lean and one towards rich, by the step.
+     * ln λ in an air case.
+     *
+     * @param airCase index of the case, in the order given to the table
+     * @return ln λ
+     */
+    public double lnLambda(int airCase) {
+      return lnLambda[airCase];
+    }
+
+    /**
+     * The sensitivity to an error source in an air case.
+     *
+     * @param airCase index of the case, in the order given to the table
+     * @param source the source
+     * @return ∂ ln λ/∂ z; 0 for the air, which the case knows
+     */
+    public double slope(int airCase, ErrorSource source) {
+      return slopes[airCase * SOURCES + source.ordinal()];
+    }
+
+    /**
+     * What a part does by its own unit, the engine as modelled: half the difference of ln λ between
+     * one customary step towards lean and one towards rich, by the step.
      *
      * @param part the part
      * @return 1/mm, zero or more; 0 for screw, cutaway, taper and clip, which are not worked out
      */
     public double leaningByUnit(MeteringPart part) {
-      return numbers[place(part)];
+      return leaning[place(part)];
     }
 
-    private void slope(ErrorSource source, double up, double down) {
-      numbers[place(source)] = (up - down) / (2 * MixtureModel.SMALL_Z);
+    private void fill(int airCase, FuelSensitivities there) {
+      lnLambda[airCase] = there.lnLambda();
+      int first = airCase * SOURCES;
+      slopes[first + ErrorSource.PILOT.ordinal()] = there.pilot();
+      slopes[first + ErrorSource.NEEDLE.ordinal()] = there.needle();
+      slopes[first + ErrorSource.MAIN.ordinal()] = there.main();
     }
 
     private void effect(MeteringPart part, double richer, double leaner, CustomarySteps steps) {
-      numbers[place(part)] = (leaner - richer) / 2 / steps.of(part);
-    }
-
-    private static int place(ErrorSource source) {
-      return switch (source) {
-        case PILOT -> 0;
-        case NEEDLE -> 1;
-        case MAIN -> 2;
-        case AIR -> 3;
-      };
+      leaning[place(part)] = (leaner - richer) / 2 / steps.of(part);
     }
 
     private static int place(MeteringPart part) {
       return switch (part) {
-        case PILOT_JET -> 4;
-        case NEEDLE_JET -> 5;
-        case NEEDLE_DIAMETER -> 6;
-        case MAIN_JET -> 7;
+        case PILOT_JET -> 0;
+        case NEEDLE_JET -> 1;
+        case NEEDLE_DIAMETER -> 2;
+        case MAIN_JET -> 3;
         case SCREW, CUTAWAY, NEEDLE_TAPER, CLIP -> NOT_WORKED_OUT;
       };
     }

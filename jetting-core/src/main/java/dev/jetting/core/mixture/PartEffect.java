@@ -25,8 +25,11 @@ public record PartEffect(MeteringPart part, double richer, double leaner, double
    */
   public PartEffect {
     Objects.requireNonNull(part, "part");
-    Checks.that(Double.isFinite(richer), "effect of a richer " + part, richer, "a finite number");
-    Checks.that(Double.isFinite(leaner), "effect of a leaner " + part, leaner, "a finite number");
-    authority = Checks.within("authority of " + part, authority, 0, 1);
+    if (!(Double.isFinite(richer) && Double.isFinite(leaner) && authority >= 0 && authority <= 1)) {
+      Checks.that(Double.isFinite(richer), "effect of a richer " + part, richer, "a finite number");
+      Checks.that(Double.isFinite(leaner), "effect of a leaner " + part, leaner, "a finite number");
+      Checks.within("authority of " + part, authority, 0, 1);
+    }
+    authority += 0.0; // −0.0 becomes 0.0
   }
 }

@@ -1,35 +1,28 @@
 package dev.jetting.core.mixture;
 
-import java.util.Collections;
-import java.util.EnumMap;
-import java.util.Map;
-
 /**
  * How ln λ answers to the ways in which a real engine may differ from the model: ∂ ln λ/∂ z, z the
- * natural logarithm of true by modelled flow.
+ * natural logarithm of true by modelled flow. Plain numbers.
  *
- * @param bySource a plain number for each source
+ * @param pilot to the pilot circuit, −1 to 0: minus its share of the fuel
+ * @param needle to the ring between needle and needle jet, −1 to 0
+ * @param main to the main jet, −1 to 0
+ * @param air to the air by its signal, zero or more
  */
-public record Sensitivities(Map<ErrorSource, Double> bySource) {
-
-  /**
-   * Copies the map, in the order of the sources.
-   *
-   * @param bySource a plain number for each source
-   */
-  public Sensitivities {
-    Map<ErrorSource, Double> copy = new EnumMap<>(ErrorSource.class);
-    copy.putAll(bySource);
-    bySource = Collections.unmodifiableMap(copy);
-  }
+public record Sensitivities(double pilot, double needle, double main, double air) {
 
   /**
    * The sensitivity to one source.
    *
    * @param source the source
-   * @return ∂ ln λ/∂ z, 0 if the source is not in the map
+   * @return ∂ ln λ/∂ z
    */
   public double to(ErrorSource source) {
-    return bySource.getOrDefault(source, 0.0);
+    return switch (source) {
+      case PILOT -> pilot;
+      case NEEDLE -> needle;
+      case MAIN -> main;
+      case AIR -> air;
+    };
   }
 }

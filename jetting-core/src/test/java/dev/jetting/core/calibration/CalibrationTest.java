@@ -15,6 +15,7 @@ import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -32,16 +33,91 @@ class CalibrationTest {
     MixtureModel model = MixtureModel.of(SETUP);
     ThrottleOpening half = ThrottleOpening.ofEighths(4);
     EngineSpeed speed = model.at(half).speed();
-    Normal lnLambda = Calibration.untried(SPREADS).lnLambda(model, half, speed);
-    assertThat(lnLambda.mean())
-        .isCloseTo(StrictMath.log(model.at(half).lambda().value()), within(1e-12));
+    NormalCases lnLambda = Calibration.untried(SPREADS).lnLambda(model, half, speed);
+    double modelled = StrictMath.log(model.at(half).lambda().value());
+    assertThat(lnLambda.cases().get(2).value().mean()).isCloseTo(modelled, within(1e-12));
+    // Near half throttle ln λ is all but linear in the air: within a thousandth of the spread.
+    assertThat(lnLambda.mean()).isCloseTo(modelled, within(1e-4));
     // By hand: the root of the sum of squares of spread times sensitivity, and the residual's.
     double variance = 0.03 * 0.03;
     for (ErrorSource source : ErrorSource.values()) {
       double part = model.sensitivities(half, speed).to(source) * SPREADS.of(source);
       variance += part * part;
     }
-    assertThat(lnLambda.deviation()).isCloseTo(Math.sqrt(variance), within(1e-12));
+    assertThat(lnLambda.deviation()).isCloseTo(Math.sqrt(variance), within(1e-4));
+  }
+
+  /** In the case that the air is as the case says, the model with that air is expected. */
+  @Test
+  void untried_inEachCaseOfTheAir_isTheModelWithThatAir() {
+    MixtureModel model = MixtureModel.of(SETUP);
+    ThrottleOpening eighth = ThrottleOpening.ofEighths(1);
+    EngineSpeed speed = model.at(eighth).speed();
+    Calibration untried = Calibration.untried(SPREADS);
+    NormalCases lnLambda = untried.lnLambda(model, eighth, speed);
+    // The five values of the Gauss-Hermite rule in standard deviations (Abramowitz and Stegun,
+    // table 25.10, times √2; from memory).
+    assertThat(untried.airCases())
+        .extracting(each -> each.z() / 0.04)
+        .usingElementComparator(closeTo())
+        .containsExactly(-2.8569700, -1.3556262, 0.0, 1.3556262, 2.8569700);
+    for (int c = 0; c < 5; c++) {
+      double z = untried.airCases().get(c).z();
+      double there = model.differing(ErrorSource.AIR, z).at(eighth, speed).lambda().value();
+      assertThat(lnLambda.cases().get(c).value().mean())
+          .isCloseTo(StrictMath.log(there), within(1e-12));
+    }
+  }
+
+  private static Comparator<Double> closeTo() {
+    return (a, b) -> Math.abs(a - b) < 1e-7 ? 0 : Double.compare(a, b);
+  }
+
+  @Test
+  void airCases_haveTheMomentsOfTheNormalDistribution() {
+    List<AirCase> cases = Calibration.untried(SPREADS).airCases();
+    // Of a standard normal number by its powers from 0, from any table.
+    double[] moments = {1, 0, 1, 0, 3, 0, 15, 0, 105, 0};
+    for (int power = 0; power < moments.length; power++) {
+      double sum = 0;
+      for (AirCase each : cases) {
+        sum += each.probability() * Math.pow(each.z() / 0.04, power);
+      }
+      assertThat(sum).as("power %s", power).isCloseTo(moments[power], within(1e-11));
+    }
+  }
+
+  /** Told apart by the air and put together again, what readings teach is what they teach. */
+  @Test
+  void lnLambda_overTheCases_isThatOfTheWholeProcess() {
+    Random random = new Random(19);
+    List<Reading> readings = readings(drawn(random), random, settings(), 0.01);
+    Calibration calibration = Calibration.untried(SPREADS).with(readings);
+    MixtureModel model = MixtureModel.of(SETUP);
+    ThrottleOpening half = ThrottleOpening.ofEighths(4);
+    EngineSpeed speed = model.at(half).speed();
+    GaussianProcess<Place> whole =
+        GaussianProcess.prior(Place.kernel(SPREADS))
+            .observing(
+                readings.stream()
+                    .map(
+                        reading -> {
+                          MixtureModel read = MixtureModel.of(reading.setup());
+                          double modelled =
+                              read.at(reading.throttle(), reading.speed()).lambda().value();
+                          return new Observation<>(
+                              Place.of(read, reading.throttle(), reading.speed(), SPREADS),
+                              StrictMath.log(reading.from().value() / modelled),
+                              0.01 * 0.01);
+                        })
+                    .toList());
+    Normal together = whole.at(Place.of(model, half, speed, SPREADS));
+    NormalCases apart = calibration.lnLambda(model, half, speed);
+    double modelled = StrictMath.log(model.at(half).lambda().value());
+    // Near half throttle ln λ is all but linear in the air.
+    assertThat(apart.mean()).isCloseTo(modelled + together.mean(), within(2e-4));
+    assertThat(apart.deviation()).isCloseTo(together.deviation(), within(2e-4));
+    assertThat(together.deviation()).isLessThan(0.01);
   }
 
   /** Engines drawn at random from the spreads: nine bands in ten hold the truth. */
@@ -76,9 +152,9 @@ class CalibrationTest {
     Setup unseen = SETUP.withSetting(SETUP.setting().withMainJet(JetBore.ofMillimetres(1.36)));
     MixtureModel model = MixtureModel.of(unseen);
     EngineSpeed speed = model.at(ThrottleOpening.FULL).speed();
-    Normal found = calibration.lnLambda(model, ThrottleOpening.FULL, speed);
+    NormalCases found = calibration.lnLambda(model, ThrottleOpening.FULL, speed);
     double true1 = lnLambda(model, ThrottleOpening.FULL, truth);
-    Normal before = Calibration.untried(SPREADS).lnLambda(model, ThrottleOpening.FULL, speed);
+    NormalCases before = Calibration.untried(SPREADS).lnLambda(model, ThrottleOpening.FULL, speed);
     assertThat(Math.abs(found.mean() - true1)).isLessThan(3 * found.deviation());
     assertThat(found.deviation()).isLessThan(before.deviation() / 2);
   }
@@ -106,7 +182,7 @@ class CalibrationTest {
     double modelled = model.at(half).lambda().value();
     Calibration told =
         Calibration.untried(SPREADS).with(List.of(band(modelled * 1.05, modelled * 1.15, half)));
-    Normal found = told.lnLambda(model, half, model.at(half).speed());
+    NormalCases found = told.lnLambda(model, half, model.at(half).speed());
     assertThat(found.mean()).isBetween(StrictMath.log(modelled), StrictMath.log(modelled * 1.15));
   }
 
@@ -173,12 +249,11 @@ class CalibrationTest {
 
   private static double lnLambda(
       MixtureModel model, ThrottleOpening throttle, Map<ErrorSource, Double> truth) {
-    double sum = StrictMath.log(model.at(throttle).lambda().value());
-    for (ErrorSource source : ErrorSource.values()) {
-      double slope = model.sensitivities(throttle, model.at(throttle).speed()).to(source);
-      sum += slope * truth.getOrDefault(source, 0.0);
+    MixtureModel engine = model;
+    for (Map.Entry<ErrorSource, Double> difference : truth.entrySet()) {
+      engine = engine.differing(difference.getKey(), difference.getValue());
     }
-    return sum;
+    return StrictMath.log(engine.at(throttle).lambda().value());
   }
 
   private static Reading band(double from, double to, ThrottleOpening throttle) {

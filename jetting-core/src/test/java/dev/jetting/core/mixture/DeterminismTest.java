@@ -80,10 +80,10 @@ class DeterminismTest {
       model
           .effects(throttle, speed, CustomarySteps.assumed())
           .forEach(e -> all.add(e.part() + bits(e.richer()) + bits(e.leaner())));
-      model
-          .sensitivities(throttle, speed)
-          .bySource()
-          .forEach((source, slope) -> all.add(source + bits(slope)));
+      Sensitivities slopes = model.sensitivities(throttle, speed);
+      for (ErrorSource source : ErrorSource.values()) {
+        all.add(source + bits(slopes.to(source)));
+      }
     }
     all.add(bits(model.overrun().lambda().value()));
     all.add(CustomarySteps.assumed().toString());

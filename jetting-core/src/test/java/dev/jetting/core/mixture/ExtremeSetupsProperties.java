@@ -35,9 +35,10 @@ class ExtremeSetupsProperties {
               assertThat(effect.leaner()).isFinite();
               assertThat(effect.authority()).isBetween(0.0, 1.0);
             });
-    assertThat(model.sensitivities(throttle, speed).bySource().values())
-        .hasSize(ErrorSource.values().length)
-        .allSatisfy(slope -> assertThat(slope).isFinite());
+    Sensitivities slopes = model.sensitivities(throttle, speed);
+    for (ErrorSource source : ErrorSource.values()) {
+      assertThat(slopes.to(source)).as("%s", source).isFinite();
+    }
     assertThat(model.overrun().fuelShareOfOpen()).isNotNegative().isFinite();
   }
 }

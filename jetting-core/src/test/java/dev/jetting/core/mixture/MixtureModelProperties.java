@@ -55,17 +55,17 @@ class MixtureModelProperties {
 
   /** To the last bit: a report must not depend on which of the two it was made with. */
   @Property
-  void response_isPointEffectsAndSensitivitiesTogether(
+  void responses_arePointEffectsAndSensitivitiesTogether(
       @ForAll Setup setup, @ForAll ThrottleOpening throttle) {
     MixtureModel model = MixtureModel.of(setup);
     MixturePoint point = model.at(throttle);
 
-    assertThat(model.response(throttle, CustomarySteps.assumed()))
-        .isEqualTo(
+    assertThat(model.responses(List.of(throttle), CustomarySteps.assumed()))
+        .containsExactly(
             new MixtureResponse(
                 point,
                 model.effects(throttle, point.speed(), CustomarySteps.assumed()),
-                model.sensitivities(throttle, point.speed())));
+                model.fuelSensitivities(throttle, point.speed())));
   }
 
   @Property
@@ -73,23 +73,35 @@ class MixtureModelProperties {
       @ForAll Setup setup, @ForAll ThrottleOpening throttle, @ForAll EngineSpeed speed) {
     Sensitivities slopes = MixtureModel.of(setup).sensitivities(throttle, speed);
 
-    double rounding = ROUNDING / 1e-3; // a difference over the width of the step in z
-    assertThat(slopes.to(ErrorSource.PILOT)).isBetween(-1 - rounding, rounding);
-    assertThat(slopes.to(ErrorSource.MAIN)).isLessThanOrEqualTo(rounding);
-    assertThat(slopes.to(ErrorSource.NEEDLE)).isLessThanOrEqualTo(rounding);
-    assertThat(slopes.to(ErrorSource.AIR)).isGreaterThanOrEqualTo(-rounding);
+    assertThat(slopes.pilot()).isBetween(-1.0, 0.0);
+    assertThat(slopes.needle()).isBetween(-1.0, 0.0);
+    assertThat(slopes.main()).isBetween(-1.0, 0.0);
+    // All fuel is the pilot's or the main path's, which ring and main jet share between them.
+    assertThat(slopes.pilot() + slopes.needle() + slopes.main())
+        .satisfiesAnyOf(
+            sum -> assertThat(sum).isCloseTo(-1, within(1e-12)), sum -> assertThat(sum).isZero());
+    // A difference over the width of the step in z.
+    assertThat(slopes.air()).isGreaterThanOrEqualTo(-ROUNDING / 1e-3);
   }
 
+  /** The closed form against engines that do differ, up and down. */
   @Property
-  void sensitivityToThePilot_isThePilotsShareOfTheFuel(
+  void fuelSensitivities_areTheSlopesOfEnginesThatDiffer(
       @ForAll Setup setup, @ForAll ThrottleOpening throttle, @ForAll EngineSpeed speed) {
     MixtureModel model = MixtureModel.of(setup);
-    MixturePoint point = model.at(throttle, speed);
-    if (point.lambda().value() < 99) {
-      // λ is one over the fuel, so ∂ ln λ/∂z is minus the pilot's share; the central difference
-      // is off by its third derivative, at most z²/6 · 1/(6√3).
-      assertThat(model.sensitivities(throttle, speed).to(ErrorSource.PILOT))
-          .isCloseTo(-point.pilotFuelShare(), within(1e-7));
+    FuelSensitivities told = model.fuelSensitivities(throttle, speed);
+    double z = 1e-4;
+
+    assertThat(told.lnLambda())
+        .isEqualTo(StrictMath.log(model.at(throttle, speed).lambda().value()));
+    for (ErrorSource source : List.of(ErrorSource.PILOT, ErrorSource.NEEDLE, ErrorSource.MAIN)) {
+      double up = model.differing(source, z).fuelSensitivities(throttle, speed).lnLambda();
+      double down = model.differing(source, -z).fuelSensitivities(throttle, speed).lnLambda();
+      if (Math.max(up, down) < StrictMath.log(99)) { // beyond it λ is held
+        assertThat((up - down) / (2 * z))
+            .as("%s", source)
+            .isCloseTo(told.with(0).to(source), within(1e-7));
+      }
     }
   }
 

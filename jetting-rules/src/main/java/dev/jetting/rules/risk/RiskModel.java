@@ -1,7 +1,8 @@
 package dev.jetting.rules.risk;
 
+import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
-import dev.jetting.core.calibration.Normal;
+import dev.jetting.core.calibration.NormalCases;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.CustomarySteps;
 import dev.jetting.core.mixture.MixtureModel;
@@ -18,10 +19,11 @@ import java.util.Objects;
 /**
  * From a mixture to the probability that it is too lean.
  *
- * <p>ln λ is taken as normal. On an engine that nobody has measured its mean is the model's, and
- * its variance the sum of those of the four error sources, each through its sensitivity, of the
- * residual, and of the parts' tolerances; readings move the mean and shrink the variance ({@link
- * Calibration}). The lean risk is P(ln λ &gt; ln λ_limit).
+ * <p>In each of three cases of the engine's air, of which each is worked out by the model, ln λ is
+ * taken as normal. On an engine that nobody has measured its mean there is the model's, and its
+ * variance the sum of those of the three errors that act on the fuel, each through its sensitivity,
+ * of the residual, and of the parts' tolerances; readings move the mean and shrink the variance
+ * ({@link Calibration}). The lean risk is P(ln λ &gt; ln λ_limit) over the cases.
  *
  * @param limits how lean and how rich is too much
  * @param uncertainty how far an engine may differ from the model
@@ -79,8 +81,12 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
    */
   public RiskProfile profile(
       MixtureModel model, List<ThrottleOpening> throttles, Calibration calibration) {
+    CalibratedModel engine = calibration.on(model);
+    boolean read = !calibration.readings().isEmpty();
     return new RiskProfile(
-        throttles.stream().map(throttle -> point(model, throttle, calibration)).toList());
+        model.responses(throttles, steps).stream()
+            .map(response -> point(response, engine, read))
+            .toList());
   }
 
   /**
@@ -99,25 +105,20 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
         : Lambda.of(StrictMath.exp(calibration.lnLambda(model, throttle, speed).mean()));
   }
 
-  private RiskPoint point(MixtureModel model, ThrottleOpening throttle, Calibration calibration) {
-    MixtureResponse response = model.response(throttle, steps);
+  private RiskPoint point(MixtureResponse response, CalibratedModel engine, boolean read) {
     MixturePoint mixture = response.point();
     List<PartEffect> effects = response.effects();
-    Normal lnLambda = calibration.lnLambda(mixture, response.sensitivities());
-    Normal withParts =
-        new Normal(
-            lnLambda.mean(), Math.sqrt(square(lnLambda.deviation()) + toleranceVariance(effects)));
-    MixtureNeed need = model.setup().engine().need();
+    NormalCases lnLambda = engine.lnLambda(response).plus(toleranceVariance(effects));
+    ThrottleOpening throttle = mixture.throttle();
+    MixtureNeed need = engine.setup().engine().need();
     Lambda leanLimit = limits.lean(throttle, need);
     return new RiskPoint(
         mixture,
-        calibration.readings().isEmpty()
-            ? mixture.lambda()
-            : Lambda.of(StrictMath.exp(withParts.mean())),
-        withParts.deviation(),
+        read ? Lambda.of(StrictMath.exp(lnLambda.mean())) : mixture.lambda(),
+        lnLambda.deviation(),
         leanLimit,
         limits.rich(throttle, need),
-        Probability.of(withParts.above(StrictMath.log(leanLimit.value()))),
+        Probability.of(lnLambda.above(StrictMath.log(leanLimit.value()))),
         effects);
   }
 

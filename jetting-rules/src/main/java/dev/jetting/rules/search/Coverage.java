@@ -1,5 +1,7 @@
 package dev.jetting.rules.search;
 
+import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.search.Draws.Drawn;
@@ -157,7 +159,11 @@ public record Coverage(
       Limits limits,
       Drawn engine,
       Work work) {
-    Space space = new Space(sheet, extras.all(), riskModel.steps(), engine.differences());
+    Space space =
+        new Space(
+            sheet,
+            extras.all(),
+            setup -> MixtureTable.of(setup, AssessedSetting.openings(), engine.differences()));
     space.fill();
     return new EngineSweep(space, extras, limits, engine, work);
   }

@@ -6,12 +6,10 @@ import java.util.List;
 
 /**
  * The settings that no other beats in lean risk, distance and cost at once. Settings with a lean
- * risk above one half or too lean on the overrun are not for choosing among. Of settings equal in
- * all three the first in part order stays.
+ * risk above the highest, or too lean on the overrun, are not for choosing among. Of settings equal
+ * in all three the first in part order stays.
  */
 final class Front implements Keeper {
-
-  private static final RiskLimit HALF = RiskLimit.of(0.5);
 
   static final Comparator<Candidate> BY_DISTANCE =
       Comparator.comparingDouble(Candidate::distance)
@@ -22,10 +20,12 @@ final class Front implements Keeper {
 
   private record Kept(Candidate candidate, RiskLimit limit) {}
 
+  private final RiskLimit highest;
   private final Cost cost;
   private final List<Kept> kept = new ArrayList<>(); // by rising distance
 
-  Front(Cost cost) {
+  Front(double highestRisk, Cost cost) {
+    highest = RiskLimit.of(highestRisk);
     this.cost = cost;
   }
 
@@ -40,7 +40,7 @@ final class Front implements Keeper {
       return RiskLimit.NOTHING;
     }
     long most = cost.of(newParts, price);
-    RiskLimit least = HALF;
+    RiskLimit least = highest;
     for (int i = 0; i < kept.size(); i++) {
       Kept k = kept.get(i);
       if (k.candidate.distance() > distance) {

@@ -1,5 +1,6 @@
 package dev.jetting.rules.search;
 
+import dev.jetting.core.calibration.AirCase;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MeteringPart;
@@ -29,6 +30,7 @@ final class Limits {
   final double weights;
   final double residualVariance;
   final double pilotSpread;
+  final List<AirCase> airCases;
 
   private final double[] spread = new double[SOURCES.length];
   private final double[] tolerance = new double[PARTS.length];
@@ -65,15 +67,28 @@ final class Limits {
     for (int k = 0; k < PARTS.length; k++) {
       tolerance[k] = uncertainty.tolerance(PARTS[k]);
     }
+    airCases = riskModel.untried().airCases();
     pilotSpread = uncertainty.spreads().of(ErrorSource.PILOT);
   }
 
-  /** Standard deviation of ln λ, by the same steps as {@link RiskModel}. */
-  double deviation(MixtureTable.Local local) {
+  /**
+   * By how many standard deviations ln λ is below the lean limit in an air case, by the same steps
+   * as {@link RiskModel}.
+   */
+  double deviationsAway(MixtureTable.Local local, int airCase, int opening) {
+    double away = lnLean[opening] - local.lnLambda(airCase);
+    double deviation = deviation(local, airCase);
+    if (deviation > 0) {
+      return away / deviation;
+    }
+    return away < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+  }
+
+  private double deviation(MixtureTable.Local local, int airCase) {
     double variance = residualVariance;
     for (int k = 0; k < SOURCES.length; k++) {
       double s = spread[k];
-      double slope = local.slope(SOURCES[k]);
+      double slope = local.slope(airCase, SOURCES[k]);
       variance += s * s * slope * slope;
     }
     double engine = Math.sqrt(variance);

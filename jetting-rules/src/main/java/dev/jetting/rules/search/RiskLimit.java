@@ -6,9 +6,9 @@ import dev.jetting.core.calibration.Normal;
  * A lean risk beyond which a setting no longer matters.
  *
  * @param risk the risk
- * @param quantile by so many standard deviations the limit is above ln λ at least where the risk is
- *     not beyond {@code risk}: a little less than the true quantile, never more; −∞ for risks above
- *     one half, of which nothing is told
+ * @param quantile by so many standard deviations the limit is above ln λ in the middle air case at
+ *     least where the risk is not beyond {@code risk}: a little less than the true quantile, never
+ *     more; −∞ for risks of which nothing is told
  */
 record RiskLimit(double risk, double quantile) {
 
@@ -22,12 +22,16 @@ record RiskLimit(double risk, double quantile) {
 
   private static final int HALVINGS = 42;
 
+  /** The middle air case has at least so much of the probability, and so of the risk. */
+  static final double MIDDLES_PROBABILITY = 0.53;
+
   boolean isNothing() {
     return risk < 0;
   }
 
   static RiskLimit of(double risk) {
-    return new RiskLimit(risk, risk > 0.5 ? Double.NEGATIVE_INFINITY : quantile(risk));
+    double middles = risk / MIDDLES_PROBABILITY;
+    return new RiskLimit(risk, middles > 0.5 ? Double.NEGATIVE_INFINITY : quantile(middles));
   }
 
   /** The lower end of a bracket of the quantile: what lies below has more than the risk. */

@@ -1,5 +1,8 @@
 package dev.jetting.rules.search;
 
+import dev.jetting.core.calibration.AirCase;
+import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.Probability;
@@ -7,7 +10,6 @@ import dev.jetting.units.TradeStyle;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -24,6 +26,9 @@ import java.util.function.Supplier;
  * same. Not for an engine with readings; {@link dev.jetting.rules.tuning.NextChange} goes by them.
  */
 public final class SettingSearch {
+
+  /** Of settings on a front, where the rider accepts no more: assumed, what nobody would choose. */
+  private static final double HIGHEST_RISK = 0.25;
 
   private final SetupSheet sheet;
   private final Choices choices;
@@ -117,9 +122,9 @@ public final class SettingSearch {
 
   /**
    * The settings that no other beats in lean risk, distance from what the engine needs and cost at
-   * once. Left out are settings with a lean risk above one half, which is no longer a risk but
-   * expecting harm, and settings too lean on the overrun. Of settings equal in all three the first
-   * in the order of the parts stands for all.
+   * once. Left out are settings with a lean risk above a quarter, unless the rider accepts more,
+   * and settings too lean on the overrun: who would choose them? Of settings equal in all three the
+   * first in the order of the parts stands for all.
    *
    * @param cost what counts as cost
    * @param run on which threads, until when
@@ -131,7 +136,8 @@ public final class SettingSearch {
     if (cost == Cost.PRICE) {
       checkPriced("the price as cost");
     }
-    return search(() -> new Front(cost), Front::kept, run).found;
+    double highest = Math.max(HIGHEST_RISK, sheet.riding().acceptedRisk().value());
+    return search(() -> new Front(highest, cost), Front::kept, run).found;
   }
 
   /** What was found, and how many settings were worked out to find it. */
@@ -145,8 +151,14 @@ public final class SettingSearch {
 
   <K extends Keeper> Searched search(Supplier<K> keepers, Kept<K> kept, Run run) {
     Costs costs = Costs.of(choices);
-    Space space = new Space(sheet, choices, riskModel.steps(), Map.of());
     Limits limits = new Limits(sheet, riskModel);
+    List<Double> airCases = limits.airCases.stream().map(AirCase::z).toList();
+    Space space =
+        new Space(
+            sheet,
+            choices,
+            setup ->
+                MixtureTable.of(setup, AssessedSetting.openings(), riskModel.steps(), airCases));
     Sweep.Bounds bounds =
         new Sweep.Bounds(
             mostNewParts.orElse(Integer.MAX_VALUE),

@@ -1,8 +1,6 @@
 package dev.jetting.rules.search;
 
 import dev.jetting.core.air.Air;
-import dev.jetting.core.mixture.CustomarySteps;
-import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureTable;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.NeedleJet;
@@ -14,7 +12,7 @@ import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -36,8 +34,7 @@ final class Space {
   final int mains;
   final int openings;
 
-  private final CustomarySteps steps;
-  private final Map<ErrorSource, Double> differences;
+  private final Function<Setup, MixtureTable> tables;
   private final @Nullable Slide[] slides;
 
   /** A slide's tables; the first day is today. */
@@ -70,14 +67,12 @@ final class Space {
     }
   }
 
-  Space(
-      SetupSheet sheet,
-      Choices choices,
-      CustomarySteps steps,
-      Map<ErrorSource, Double> differences) {
+  /**
+   * @param tables makes the table of a setup at the openings of an assessment
+   */
+  Space(SetupSheet sheet, Choices choices, Function<Setup, MixtureTable> tables) {
     this.choices = choices;
-    this.steps = steps;
-    this.differences = differences;
+    this.tables = tables;
     setup = sheet.setup();
     days =
         Stream.of(setup.air(), sheet.riding().coldest(), sheet.riding().hottest())
@@ -121,7 +116,7 @@ final class Space {
     }
     Setup that =
         setup.withAir(days.get(d)).withSetting(setup.setting().withCutaway(cutaway(index)));
-    MixtureTable table = MixtureTable.of(that, AssessedSetting.openings(), steps, differences);
+    MixtureTable table = tables.apply(that);
     slide.day[d] = table;
     slide.main[d] =
         choices.mainJets().stream()

@@ -17,10 +17,10 @@ import dev.jetting.rules.search.Space.Slide;
  *   <li>|ln (F/f)| ≥ 2 |F − f|/(F + f): a setting's distance from below, without a logarithm; over
  *       all pilots at once with the end of their range of fuel that is nearer to F.
  *   <li>ln (f/f₀) ≤ (f/f₀ − f₀/f)/2 where f ≥ f₀: how far the lean limit is at most.
- *   <li>σ² ≥ residual² + (pilot's spread · its share of the fuel · e^(−0.001))²: the other errors
- *       and the tolerances only add; the factor is for the width of the central difference, within
- *       which the share falls by no more than that.
- *   <li>The risk is beyond P(standard normal &gt; q) where the limit is less than q σ away.
+ *   <li>σ² ≥ residual² + (pilot's spread · its share of the fuel)², σ of the middle air case: the
+ *       other errors and the tolerances only add.
+ *   <li>The middle case's risk is beyond P(standard normal &gt; q) where the limit is less than q σ
+ *       away; the whole risk is at least that by the case's probability.
  * </ul>
  *
  * <p>Each is taken with a slack for rounding.
@@ -32,9 +32,6 @@ final class Sweep {
 
   /** Slack of what is compared by its difference. */
   private static final double ROUNDING = 1e-12;
-
-  /** The least by which the pilot's share can fall within the central difference, squared. */
-  private static final double PILOT_SHRINK = StrictMath.exp(-2.1e-3);
 
   /** Above this λ the model may hold it at its leanest, and the bounds are left alone. */
   private static final double SAFELY_BELOW_LEANEST = 50;
@@ -54,7 +51,8 @@ final class Sweep {
   private final double[] termWeight;
   private final double[] richFuel;
   private final double[][] limitFuel;
-  private final MixtureTable.Local local = new MixtureTable.Local();
+  private final MixtureTable.Local local;
+  private final double[] deviationsAway;
   private boolean allLeanOverrun;
   private int criticalDay;
   private int criticalOpening;
@@ -76,6 +74,8 @@ final class Sweep {
     this.bounds = bounds;
     this.keeper = keeper;
     this.work = work;
+    local = new MixtureTable.Local(limits.airCases.size());
+    deviationsAway = new double[limits.airCases.size()];
     int days = space.days.size();
     rings = new MixtureTable.Ring[days];
     main = new double[days][space.openings];
@@ -251,7 +251,7 @@ final class Sweep {
   private boolean isBeyond(Slide slide, int p, RiskLimit limit, boolean bounded) {
     double q = limit.quantile();
     double square = bounded ? q * q * (1 - SLACK) : 0;
-    double pilotVariance = limits.pilotSpread * limits.pilotSpread * PILOT_SHRINK;
+    double pilotVariance = limits.pilotSpread * limits.pilotSpread;
     double closest = Double.POSITIVE_INFINITY;
     for (int d = 0; d < rings.length; d++) {
       double[] pilotFuel = slide.pilotFuel[d][p];
@@ -309,34 +309,32 @@ final class Sweep {
 
   /** The highest risk; any number beyond the limit if it is beyond. */
   private double leanRisk(Slide slide, int m, int p, double limit) {
-    double least = deviationsAway(slide, criticalDay, m, p, criticalOpening);
-    double highest = riskOf(least);
+    double highest = riskAt(slide, criticalDay, m, p, criticalOpening, -1);
     for (int d = 0; d < rings.length; d++) {
       for (int i = 0; i < space.openings && highest <= limit; i++) {
-        double away = deviationsAway(slide, d, m, p, i);
-        // The tail falls with the distance but for rounding, so that only near ties are asked.
-        if (away <= least + ROUNDING) {
-          highest = Math.max(highest, riskOf(away));
-          least = Math.min(least, away);
-        }
+        highest = riskAt(slide, d, m, p, i, highest);
       }
     }
     return highest;
   }
 
-  private static double riskOf(double deviationsAway) {
-    return STANDARD.above(deviationsAway);
-  }
-
-  /** By how many standard deviations ln λ is below the lean limit. */
-  private double deviationsAway(Slide slide, int d, int m, int p, int i) {
+  /** The risk at an opening, or the highest so far where it is surely no more. */
+  private double riskAt(Slide slide, int d, int m, int p, int i, double highest) {
     slide.day[d].local(slide.pilot[d][p], rings[d], slide.main[d][m], i, local);
-    double away = limits.lnLean[i] - local.lnLambda();
-    double deviation = limits.deviation(local);
-    if (deviation > 0) {
-      return away / deviation;
+    double least = Double.POSITIVE_INFINITY;
+    for (int c = 0; c < deviationsAway.length; c++) {
+      deviationsAway[c] = limits.deviationsAway(local, c, i);
+      least = Math.min(least, deviationsAway[c]);
     }
-    return away < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+    // No case has more risk than the one that is nearest, but for rounding.
+    if (STANDARD.above(least - ROUNDING) * (1 + ROUNDING) <= highest) {
+      return highest;
+    }
+    double risk = 0;
+    for (int c = 0; c < deviationsAway.length; c++) {
+      risk += limits.airCases.get(c).probability() * STANDARD.above(deviationsAway[c]);
+    }
+    return Math.max(highest, risk);
   }
 
   private double distance(Slide slide, int p) {

@@ -4,7 +4,7 @@ import static java.util.Comparator.comparing;
 import static java.util.Comparator.comparingDouble;
 
 import dev.jetting.core.calibration.Calibration;
-import dev.jetting.core.calibration.Normal;
+import dev.jetting.core.calibration.NormalCases;
 import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
@@ -195,8 +195,8 @@ public record NextTest(
     for (RiskPoint point : profile.points()) {
       MixturePoint mixture = point.mixture();
       double risk = point.leanRisk().value();
-      Normal old = calibration.lnLambda(model, mixture.throttle(), mixture.speed());
-      Normal sharper = after.lnLambda(model, mixture.throttle(), mixture.speed());
+      NormalCases old = calibration.lnLambda(model, mixture.throttle(), mixture.speed());
+      NormalCases sharper = after.lnLambda(model, mixture.throttle(), mixture.speed());
       double ratio = old.deviation() == 0 ? 1 : sharper.deviation() / old.deviation();
       settled += risk * (1 - risk) * (1 - ratio * ratio);
     }

@@ -1,5 +1,6 @@
 package dev.jetting.rules.search;
 
+import dev.jetting.core.mixture.MixtureTable;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
@@ -9,6 +10,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -70,7 +72,12 @@ final class Plain {
   private Optional<Weighed> weigh(Pick pick) {
     Setting setting;
     try {
-      setting = new Space(sheet, choices, riskModel.steps(), java.util.Map.of()).setting(pick);
+      setting =
+          new Space(
+                  sheet,
+                  choices,
+                  setup -> MixtureTable.of(setup, AssessedSetting.openings(), Map.of()))
+              .setting(pick);
     } catch (IllegalArgumentException cannotBePutTogether) {
       return Optional.empty();
     }
@@ -140,7 +147,12 @@ final class Plain {
   /** The front by new parts, by rising distance. */
   List<Weighed> front(List<Weighed> all) {
     List<Weighed> fit =
-        all.stream().filter(w -> w.leanRisk() <= 0.5 && !leanOverrun.contains(w.pick())).toList();
+        all.stream()
+            .filter(
+                w ->
+                    w.leanRisk() <= Math.max(0.25, sheet.riding().acceptedRisk().value())
+                        && !leanOverrun.contains(w.pick()))
+            .toList();
     List<Weighed> front = new ArrayList<>();
     for (int i = 0; i < fit.size(); i++) {
       Weighed w = fit.get(i);

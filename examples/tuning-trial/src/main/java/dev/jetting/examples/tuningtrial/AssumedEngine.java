@@ -2,7 +2,6 @@ package dev.jetting.examples.tuningtrial;
 
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
-import dev.jetting.core.mixture.Sensitivities;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.risk.ModelUncertainty;
@@ -15,8 +14,8 @@ import org.hipparchus.linear.MatrixUtils;
 import org.hipparchus.linear.RealMatrix;
 
 /**
- * An engine that differs from the model just as the library assumes: in four sources, linearly and
- * normally, and by a smooth residual. On these the bands must hold what they say.
+ * An engine that differs from the model just as the library assumes: in four sources, normally, and
+ * by a smooth residual. On these the bands must hold what they say.
  */
 final class AssumedEngine implements TrueEngine {
 
@@ -50,12 +49,11 @@ final class AssumedEngine implements TrueEngine {
   @Override
   public double lnLambda(Setting setting, ThrottleOpening throttle, EngineSpeed speed) {
     MixtureModel model = MixtureModel.of(setup.withSetting(parts.in(setting)));
-    Sensitivities slopes = model.sensitivities(throttle, speed);
-    double sum = StrictMath.log(model.at(throttle, speed).lambda().value());
     for (Map.Entry<ErrorSource, Double> error : errors.entrySet()) {
-      sum += error.getValue() * slopes.to(error.getKey());
+      model = model.differing(error.getKey(), error.getValue());
     }
-    return sum + residual[(int) Math.rint(throttle.share() * (OPENINGS - 1))];
+    return model.fuelSensitivities(throttle, speed).lnLambda()
+        + residual[(int) Math.rint(throttle.share() * (OPENINGS - 1))];
   }
 
   private static RealMatrix residualFactor(ModelUncertainty spreads) {

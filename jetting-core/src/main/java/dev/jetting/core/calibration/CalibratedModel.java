@@ -1,0 +1,100 @@
+package dev.jetting.core.calibration;
+
+import dev.jetting.core.mixture.ErrorSource;
+import dev.jetting.core.mixture.FuelSensitivities;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.MixtureResponse;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.ThrottleOpening;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * ln λ of an engine with a setup, by the model and by what readings have taught.
+ *
+ * <p>In each {@link AirCase} the model is worked out with that air, and ln λ is normal: linear in
+ * the three errors that act on the fuel alone, which have no kink. λ rises with each part made
+ * leaner in each case, and so does the probability of too much.
+ */
+public final class CalibratedModel {
+
+  private static final Place AIR = Place.of(ErrorSource.AIR);
+
+  private final Setup setup;
+  private final GaussianProcess<Place> process;
+  private final Normal air;
+  private final List<Node> nodes;
+
+  private record Node(AirCase air, MixtureModel model) {}
+
+  CalibratedModel(MixtureModel model, GaussianProcess<Place> process) {
+    setup = model.setup();
+    this.process = process;
+    air = process.at(AIR);
+    nodes =
+        AirCase.of(air).stream()
+            .map(
+                air ->
+                    new Node(air, air.z() == 0 ? model : model.differing(ErrorSource.AIR, air.z())))
+            .toList();
+  }
+
+  /** {@return the setup that this is about} */
+  public Setup setup() {
+    return setup;
+  }
+
+  /**
+   * ln λ at an operating point.
+   *
+   * @param throttle throttle opening
+   * @param speed engine speed, more than zero
+   * @return its distribution
+   * @throws IllegalArgumentException if the speed is zero
+   */
+  public NormalCases lnLambda(ThrottleOpening throttle, EngineSpeed speed) {
+    return lnLambda(throttle, speed, null);
+  }
+
+  /**
+   * ln λ at an operating point where the model has been worked out.
+   *
+   * @param modelled the mixture there by the model of this setup
+   * @return its distribution, as by throttle and speed
+   */
+  public NormalCases lnLambda(MixtureResponse modelled) {
+    MixturePoint point = modelled.point();
+    return lnLambda(point.throttle(), point.speed(), modelled.sensitivities());
+  }
+
+  private NormalCases lnLambda(
+      ThrottleOpening throttle, EngineSpeed speed, @Nullable FuelSensitivities asModelled) {
+    List<NormalCases.Case> cases = new ArrayList<>(nodes.size());
+    for (Node node : nodes) {
+      boolean known = asModelled != null && node.air.z() == 0;
+      FuelSensitivities there = known ? asModelled : node.model.fuelSensitivities(throttle, speed);
+      cases.add(given(node.air, throttle, there));
+    }
+    return new NormalCases(cases);
+  }
+
+  /** By the rules of conditioning: the rest of the errors, the air's being known. */
+  private NormalCases.Case given(
+      AirCase known, ThrottleOpening throttle, FuelSensitivities modelled) {
+    Place place = new Place(modelled.with(0), throttle.share(), true);
+    Normal rest = process.at(place);
+    double shared = process.covariance(place, AIR);
+    double mean = modelled.lnLambda() + rest.mean();
+    if (shared == 0) {
+      return new NormalCases.Case(known.probability(), new Normal(mean, rest.deviation()));
+    }
+    double byAir = shared / (air.deviation() * air.deviation());
+    double left = rest.deviation() * rest.deviation() - byAir * shared;
+    return new NormalCases.Case(
+        known.probability(),
+        new Normal(mean + byAir * (known.z() - air.mean()), Math.sqrt(Math.max(0, left))));
+  }
+}

@@ -1,0 +1,90 @@
+package dev.jetting.core.calibration;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A number that is normally distributed in each of a few cases: what statistics call a finite
+ * mixture of normal distributions, a word that means something else here.
+ *
+ * @param cases the cases; at least one
+ */
+public record NormalCases(List<Case> cases) {
+
+  /**
+   * One case.
+   *
+   * @param probability its probability, more than 0 and at most 1
+   * @param value the number's distribution in this case
+   */
+  public record Case(double probability, Normal value) {}
+
+  /**
+   * Copies the list.
+   *
+   * @param cases the cases; at least one, their probabilities with the sum 1
+   * @throws IllegalArgumentException if there is none or the sum is not 1
+   */
+  public NormalCases {
+    cases = List.copyOf(cases);
+    double sum = 0;
+    boolean possible = true;
+    for (Case each : cases) {
+      sum += each.probability();
+      possible &= each.probability() > 0;
+    }
+    if (!(possible && Math.abs(sum - 1) < 1e-9)) {
+      throw new IllegalArgumentException(
+          "probabilities of the cases: allowed numbers above 0 with the sum 1");
+    }
+  }
+
+  /** {@return the mean over all cases} */
+  public double mean() {
+    double mean = 0;
+    for (Case each : cases) {
+      mean += each.probability() * each.value().mean();
+    }
+    return mean;
+  }
+
+  /** {@return the standard deviation over all cases: within them, and of their means} */
+  public double deviation() {
+    double mean = mean();
+    double variance = 0;
+    for (Case each : cases) {
+      double off = each.value().mean() - mean;
+      double within = each.value().deviation();
+      variance += each.probability() * (within * within + off * off);
+    }
+    return Math.sqrt(variance);
+  }
+
+  /**
+   * The probability of more than a number.
+   *
+   * @param number the number
+   * @return 0 to 1
+   */
+  public double above(double number) {
+    double above = 0;
+    for (Case each : cases) {
+      above += each.probability() * each.value().above(number);
+    }
+    return above;
+  }
+
+  /**
+   * With an independent normal number of mean zero added.
+   *
+   * @param variance its variance, zero or more
+   * @return the sum
+   */
+  public NormalCases plus(double variance) {
+    List<Case> wider = new ArrayList<>(cases.size());
+    for (Case each : cases) {
+      wider.add(new Case(each.probability(), each.value().plus(variance)));
+    }
+    return new NormalCases(wider);
+  }
+}
