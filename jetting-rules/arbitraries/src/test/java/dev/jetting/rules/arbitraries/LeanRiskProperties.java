@@ -1,0 +1,121 @@
+package dev.jetting.rules.arbitraries;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.jetting.core.calibration.Normal;
+import dev.jetting.core.mixture.ErrorSource;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.core.mixture.PartEffect;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.risk.ModelUncertainty;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import java.util.Map;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
+
+/** The lean risk against integration over engines that differ in all four ways at once. */
+class LeanRiskProperties {
+
+  /** Gauss–Hermite rule of seven points for the standard normal distribution: its moments agree. */
+  private static final double[] NODES = {
+    -3.7504397177257425,
+    -2.3667594107345415,
+    -1.1544053947399682,
+    0,
+    1.1544053947399682,
+    2.3667594107345415,
+    3.7504397177257425
+  };
+
+  private static final double[] WEIGHTS = {
+    5.4826885597221875e-4,
+    0.030757123967586491,
+    0.24012317860501253,
+    0.45714285714285713,
+    0.24012317860501253,
+    0.030757123967586491,
+    5.4826885597221875e-4
+  };
+
+  /** Closed and just open, where the main path cuts in, and up to full throttle. */
+  private static final List<ThrottleOpening> OPENINGS =
+      List.of(0.0, 0.03125, 0.0625, 0.125, 0.25, 0.5, 1.0).stream()
+          .map(ThrottleOpening::ofShare)
+          .toList();
+
+  private static final RiskModel RISK = RiskModel.assumed();
+  private static final ModelUncertainty ASSUMED = ModelUncertainty.assumed();
+
+  @Property(tries = 40, shrinking = ShrinkingMode.OFF)
+  void leanRisk_isThatOfAllEngines(@ForAll("plausible") Setup setup) {
+    List<RiskPoint> points = RISK.profile(MixtureModel.of(setup), OPENINGS).points();
+    double[] risk = new double[OPENINGS.size()];
+
+    for (int a = 0; a < NODES.length; a++) {
+      for (int n = 0; n < NODES.length; n++) {
+        for (int m = 0; m < NODES.length; m++) {
+          Map<ErrorSource, Double> differences =
+              Map.of(
+                  ErrorSource.AIR, NODES[a] * ASSUMED.air().value(),
+                  ErrorSource.NEEDLE, NODES[n] * ASSUMED.needle().value(),
+                  ErrorSource.MAIN, NODES[m] * ASSUMED.main().value());
+          add(setup, differences, points, WEIGHTS[a] * WEIGHTS[n] * WEIGHTS[m], risk);
+        }
+      }
+    }
+
+    for (int i = 0; i < risk.length; i++) {
+      assertThat(points.get(i).leanRisk().value())
+          .as("at %s", OPENINGS.get(i))
+          .isCloseTo(risk[i], within(0.02));
+    }
+  }
+
+  private static void add(
+      Setup setup,
+      Map<ErrorSource, Double> differences,
+      List<RiskPoint> points,
+      double weight,
+      double[] into) {
+    Setting s = setup.setting();
+    MixtureTable table = MixtureTable.of(setup, OPENINGS, differences);
+    MixtureTable.Pilot pilot = table.pilot(s.pilotJet(), s.screw().turns());
+    MixtureTable.Ring ring = table.ring(s.needleJet(), s.needle(), s.clip());
+    MixtureTable.MainJet jet = table.mainJet(s.mainJet());
+    for (int i = 0; i < into.length; i++) {
+      double limit = StrictMath.log(points.get(i).leanLimit().value());
+      double rest = rest(points.get(i));
+      for (int p = 0; p < NODES.length; p++) {
+        double factor = StrictMath.exp(NODES[p] * ASSUMED.pilot().value());
+        double lambda = table.lambda(i, table.mainFuel(ring, jet, i), pilot.fuel(i) * factor);
+        into[i] += weight * WEIGHTS[p] * new Normal(StrictMath.log(lambda), rest).above(limit);
+      }
+    }
+  }
+
+  /** What the four sources do not cause: residual and tolerances of the parts. */
+  private static double rest(RiskPoint point) {
+    double residual = ASSUMED.residual().value();
+    double variance = residual * residual;
+    for (PartEffect effect : point.effects()) {
+      double byUnit = (effect.leaner() - effect.richer()) / 2 / RISK.steps().of(effect.part());
+      double off = byUnit * ASSUMED.tolerance(effect.part());
+      variance += off * off;
+    }
+    return Math.sqrt(variance);
+  }
+
+  @Provide
+  Arbitrary<Setup> plausible() {
+    return PlausibleArbitraries.setups();
+  }
+}
