@@ -74,8 +74,10 @@ public final class CalibratedModel {
       ThrottleOpening throttle, EngineSpeed speed, @Nullable FuelSensitivities asModelled) {
     List<NormalCases.Case> cases = new ArrayList<>(nodes.size());
     for (Node node : nodes) {
-      boolean known = asModelled != null && node.air.z() == 0;
-      FuelSensitivities there = known ? asModelled : node.model.fuelSensitivities(throttle, speed);
+      FuelSensitivities there =
+          asModelled != null && node.air.z() == 0
+              ? asModelled
+              : node.model.fuelSensitivities(throttle, speed);
       cases.add(given(node.air, throttle, there));
     }
     return new NormalCases(cases);
