@@ -37,10 +37,12 @@ final class Circuits {
   private final double stoichiometricRatio;
   private final double dryAirShare;
   private final Differences differences;
+  private final double pilotFactor;
 
   Circuits(Setup setup) {
     this.setup = setup;
     differences = Differences.NONE;
+    pilotFactor = 1;
     // The fuel in the float chamber is taken to be as warm as the air.
     fuelDensity = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
     fuelViscosity = setup.fuel().dynamicViscosity(setup.air().temperature()).pascalSeconds();
@@ -52,6 +54,7 @@ final class Circuits {
   private Circuits(Circuits other, Setup setup, Differences differences) {
     this.setup = setup;
     this.differences = differences;
+    pilotFactor = differences.factor(ErrorSource.PILOT);
     fuelDensity = other.fuelDensity;
     fuelViscosity = other.fuelViscosity;
     oilShare = other.oilShare;
@@ -153,7 +156,7 @@ final class Circuits {
 
   /** Mean flow of the pilot's fuel in kg/s, the circuit in a state behind an air side. */
   double pilotFuel(AirSide.State air, PilotPath.State well) {
-    return air.openShare() * well.fuelFlow() * differences.factor(ErrorSource.PILOT);
+    return air.openShare() * well.fuelFlow() * pilotFactor;
   }
 
   /** Height in m of a mouth over the fuel; fuel that stands above it is taken to stand in it. */

@@ -1,28 +1,28 @@
 package dev.jetting.core.mixture;
 
-/** By how much an engine differs from the model: z and its exponential, source by source. */
+import java.util.EnumMap;
+import java.util.Map;
+
+/** By how much an engine differs from the model: z by source, and its exponential as a factor. */
 final class Differences {
 
-  static final Differences NONE = new Differences(new double[ErrorSource.values().length]);
+  static final Differences NONE = new Differences(new EnumMap<>(ErrorSource.class));
 
-  private final double[] z;
-  private final double[] factor;
+  private final Map<ErrorSource, Double> z;
+  private final Map<ErrorSource, Double> factor = new EnumMap<>(ErrorSource.class);
 
-  private Differences(double[] z) {
+  private Differences(Map<ErrorSource, Double> z) {
     this.z = z;
-    factor = new double[z.length];
-    for (int i = 0; i < z.length; i++) {
-      factor[i] = StrictMath.exp(z[i]);
-    }
+    z.forEach((source, difference) -> factor.put(source, StrictMath.exp(difference)));
   }
 
   Differences plus(ErrorSource source, double more) {
-    double[] sum = z.clone();
-    sum[source.ordinal()] += more;
+    Map<ErrorSource, Double> sum = new EnumMap<>(z);
+    sum.merge(source, more, Double::sum);
     return new Differences(sum);
   }
 
   double factor(ErrorSource source) {
-    return factor[source.ordinal()];
+    return factor.getOrDefault(source, 1.0);
   }
 }

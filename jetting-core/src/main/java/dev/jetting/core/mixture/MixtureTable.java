@@ -469,7 +469,7 @@ public final class MixtureTable {
    */
   public static final class Local {
 
-    private static final int SOURCES = ErrorSource.values().length;
+    private static final int SOURCES = 4;
     private static final int NOT_WORKED_OUT = 4;
 
     private final double[] lnLambda;
@@ -504,7 +504,7 @@ public final class MixtureTable {
      * @return ∂ ln λ/∂ z; 0 for the air, which the case knows
      */
     public double slope(int airCase, ErrorSource source) {
-      return slopes[airCase * SOURCES + source.ordinal()];
+      return slopes[airCase * SOURCES + place(source)];
     }
 
     /**
@@ -521,13 +521,22 @@ public final class MixtureTable {
     private void fill(int airCase, FuelSensitivities there) {
       lnLambda[airCase] = there.lnLambda();
       int first = airCase * SOURCES;
-      slopes[first + ErrorSource.PILOT.ordinal()] = there.pilot();
-      slopes[first + ErrorSource.NEEDLE.ordinal()] = there.needle();
-      slopes[first + ErrorSource.MAIN.ordinal()] = there.main();
+      slopes[first + place(ErrorSource.PILOT)] = there.pilot();
+      slopes[first + place(ErrorSource.NEEDLE)] = there.needle();
+      slopes[first + place(ErrorSource.MAIN)] = there.main();
     }
 
     private void effect(MeteringPart part, double richer, double leaner, CustomarySteps steps) {
       leaning[place(part)] = (leaner - richer) / 2 / steps.of(part);
+    }
+
+    private static int place(ErrorSource source) {
+      return switch (source) {
+        case PILOT -> 0;
+        case NEEDLE -> 1;
+        case MAIN -> 2;
+        case AIR -> 3;
+      };
     }
 
     private static int place(MeteringPart part) {
