@@ -123,7 +123,7 @@ public record Coverage(
         engines,
         worker ->
             i -> {
-              fits.set(i, fit(sheet, extras, riskModel, limits, drawn.get(i), work));
+              fits.set(i, fit(sheet, extras, limits, drawn.get(i), work));
               work.done(1);
             });
     List<Fit> found = new ArrayList<>();
@@ -136,29 +136,18 @@ public record Coverage(
     return summed(engines, extras, found, work.isComplete());
   }
 
-  private static Fit fit(
-      SetupSheet sheet,
-      Extras extras,
-      RiskModel riskModel,
-      Limits limits,
-      Drawn engine,
-      Work work) {
-    EngineSweep own = sweep(sheet, Extras.none(extras.own()), riskModel, limits, engine, work);
+  private static Fit fit(SetupSheet sheet, Extras extras, Limits limits, Drawn engine, Work work) {
+    EngineSweep own = sweep(sheet, Extras.none(extras.own()), limits, engine, work);
     Pick best = own.best();
     Set<Extras.Part> helping = new HashSet<>();
     if (best == null && !extras.parts().isEmpty()) {
-      sweep(sheet, extras, riskModel, limits, engine, work).helping(helping);
+      sweep(sheet, extras, limits, engine, work).helping(helping);
     }
     return new Fit(best, helping);
   }
 
   private static EngineSweep sweep(
-      SetupSheet sheet,
-      Extras extras,
-      RiskModel riskModel,
-      Limits limits,
-      Drawn engine,
-      Work work) {
+      SetupSheet sheet, Extras extras, Limits limits, Drawn engine, Work work) {
     Space space =
         new Space(
             sheet,
