@@ -52,11 +52,9 @@ public final class Checks {
    * @throws IllegalArgumentException if it is outside or not a number
    */
   public static double within(String what, double value, double low, double high) {
-    that(
-        value >= low && value <= high,
-        what,
-        value,
-        Decimals.shortest(low) + " to " + Decimals.shortest(high));
+    if (!(value >= low && value <= high)) { // NaN is not within either
+      that(false, what, value, Decimals.shortest(low) + " to " + Decimals.shortest(high));
+    }
     return value + 0.0;
   }
 }
