@@ -207,7 +207,8 @@ public final class Fuel {
     double kinematic =
         fuel.pascalSeconds() / liquid.density(temperature).kilogramsPerCubicMetre() * 1e6;
     double logarithm =
-        (StrictMath.log(kinematic) + oilVolume * oil.logViscosity(temperature.kelvin())) / (1 + oilVolume);
+        (StrictMath.log(kinematic) + oilVolume * oil.logViscosity(temperature.kelvin()))
+            / (1 + oilVolume);
     return DynamicViscosity.ofPascalSeconds(
         StrictMath.exp(logarithm) * 1e-6 * density(temperature).kilogramsPerCubicMetre());
   }

@@ -37,6 +37,9 @@ public final class FullThrottleDraw {
 
   private static final double SQUARE_MM = 1e-6;
 
+  /** In a m³/s. */
+  private static final double LITRES_PER_HOUR = 3.6e6;
+
   private FullThrottleDraw() {}
 
   /**
@@ -83,7 +86,7 @@ public final class FullThrottleDraw {
         Math.sqrt(
             2 * depression / (density * jetResistance(setting.pilotJet(), flow.pilotJetLength())));
     double openShare = setup.engine().induction().openShare().value();
-    return VolumeFlow.ofCubicMetresPerSecond(openShare * (main + pilot) * (1 + SLACK));
+    return VolumeFlow.ofLitresPerHour(LITRES_PER_HOUR * openShare * (main + pilot) * (1 + SLACK));
   }
 
   /** k V η N, m³/s. */

@@ -1,5 +1,6 @@
 package dev.jetting.rules.kit;
 
+import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.FullThrottleDraw;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
@@ -140,11 +141,13 @@ public final class KitValidator {
   }
 
   private static VolumeFlow most(Fitted fitted, Market market, Function<Setup, VolumeFlow> drawn) {
-    return market.fuels().stream()
-        .map(fuel -> new Setup(fitted.machine().engine(), fitted.setting(), market.air(), fuel))
-        .map(drawn)
-        .max(VolumeFlow::compareTo)
-        .orElseThrow();
+    VolumeFlow most = VolumeFlow.ofLitresPerHour(0);
+    for (Fuel fuel : market.fuels()) {
+      VolumeFlow its =
+          drawn.apply(new Setup(fitted.machine().engine(), fitted.setting(), market.air(), fuel));
+      most = its.isMoreThan(most) ? its : most;
+    }
+    return most;
   }
 
   private static boolean passes(MachineResult result) {
