@@ -66,8 +66,7 @@ record NumberText(double value, String rest) {
       return true;
     }
     int unit = from + 1;
-    boolean plain =
-        text.charAt(from) == ' ' && unit < text.length() && !isDigit(text.charAt(unit));
+    boolean plain = text.charAt(from) == ' ' && unit < text.length() && !isDigit(text.charAt(unit));
     for (int i = unit; plain && i < text.length(); i++) {
       char c = text.charAt(i);
       plain = (c > ' ' && c <= '~') || PLAIN_SIGNS.indexOf(c) >= 0;

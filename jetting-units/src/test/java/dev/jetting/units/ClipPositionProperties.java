@@ -21,12 +21,21 @@ class ClipPositionProperties {
   @Provide
   static Arbitrary<String> texts() {
     Arbitrary<String> numbers =
-        Arbitraries.of("1", "2", "5", "07", "0", "50", "51", "123456", "1234567", "", "-1", "\u0662");
+        Arbitraries.of(
+            "1", "2", "5", "07", "0", "50", "51", "123456", "1234567", "", "-1", "\u0662");
     Arbitrary<String> of = Arbitraries.of(" of ", " of ", " of ", "of", " of", " of 3 of ");
     Arbitrary<String> from =
         Arbitraries.of(
-            " from top", " from bottom", " from top", " from bottom", "from top", " from  top",
-            " from", " from top from bottom", " from Top", "");
+            " from top",
+            " from bottom",
+            " from top",
+            " from bottom",
+            "from top",
+            " from  top",
+            " from",
+            " from top from bottom",
+            " from Top",
+            "");
     Arbitrary<String> gaps = Arbitraries.of("", "", " ", "\n", "x");
     return Combinators.combine(gaps, numbers, of, numbers, from, gaps)
         .as((before, n, o, m, f, after) -> before + n + o + m + f + after);

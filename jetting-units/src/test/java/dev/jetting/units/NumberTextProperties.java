@@ -20,15 +20,58 @@ class NumberTextProperties {
   static Arbitrary<String> texts() {
     Arbitrary<String> numbers =
         Arbitraries.of(
-            "0", "1", "18", "007", "99999999", "1.5", "0.25", "12.", ".", ".5", "-1", "+1",
-            "\u22121", "1e3", "1.5E-2", "1e", "3/4", "1/0", "½", "2¾", "1..5", "\u0661", "1,5", "",
-            "123456789.12345", "1234567890.12345", "123456789012345", "1234567890123456");
+            "0",
+            "1",
+            "18",
+            "007",
+            "99999999",
+            "1.5",
+            "0.25",
+            "12.",
+            ".",
+            ".5",
+            "-1",
+            "+1",
+            "\u22121",
+            "1e3",
+            "1.5E-2",
+            "1e",
+            "3/4",
+            "1/0",
+            "½",
+            "2¾",
+            "1..5",
+            "\u0661",
+            "1,5",
+            "",
+            "123456789.12345",
+            "1234567890.12345",
+            "123456789012345",
+            "1234567890123456");
     Arbitrary<String> gaps =
         Arbitraries.of("", " ", " ", "  ", "\u00a0", "\u202f", "\u2003", "\t", "\n", "\u2028");
     Arbitrary<String> units =
         Arbitraries.of(
-            "", "mm", "turns", "%", "°C", "cm³/min", "mm²/s", "mPa·s", "1/100 mm", ":1", "/2",
-            "3/4", "3", ".5", "½", "e3", "-", "é", "\ud83d\ude00", "a b");
+            "",
+            "mm",
+            "turns",
+            "%",
+            "°C",
+            "cm³/min",
+            "mm²/s",
+            "mPa·s",
+            "1/100 mm",
+            ":1",
+            "/2",
+            "3/4",
+            "3",
+            ".5",
+            "½",
+            "e3",
+            "-",
+            "é",
+            "\ud83d\ude00",
+            "a b");
     return Combinators.combine(gaps, numbers, gaps, units, gaps)
         .as((before, number, gap, unit, after) -> before + number + gap + unit + after);
   }
@@ -36,8 +79,7 @@ class NumberTextProperties {
   @Property(tries = 5000)
   void text_isReadAsCarefully(@ForAll("texts") String text) {
     for (boolean fractions : new boolean[] {false, true}) {
-      assertThat(NumberText.at(text, fractions))
-          .isEqualTo(NumberText.carefullyAt(text, fractions));
+      assertThat(NumberText.at(text, fractions)).isEqualTo(NumberText.carefullyAt(text, fractions));
     }
   }
 
