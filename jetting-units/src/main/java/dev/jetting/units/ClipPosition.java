@@ -2,8 +2,6 @@ package dev.jetting.units;
 
 import java.util.Objects;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -34,8 +32,10 @@ public final class ClipPosition implements Quantity<ClipPosition> {
   private static final String FORMS =
       "\"2 of 5 from top\" or \"4 of 5 from bottom\", grooves counted from 1, at most "
           + MOST_GROOVES;
-  private static final Pattern FORM =
-      Pattern.compile("([0-9]{1,6}) of ([0-9]{1,6}) from (top|bottom)");
+  private static final String OF = " of ";
+  private static final String FROM_TOP = " from top";
+  private static final String FROM_BOTTOM = " from bottom";
+  private static final int MOST_DIGITS = 6;
 
   private final int fromTop;
   private final int grooves;
@@ -48,7 +48,7 @@ public final class ClipPosition implements Quantity<ClipPosition> {
     }
     if (groove < 1 || groove > grooves) {
       throw QuantityException.outOfRange(
-          NAME, groove, "of " + grooves + " " + from(countedFrom), "from 1 to " + grooves);
+          NAME, groove, "of " + grooves + from(countedFrom), "from 1 to " + grooves);
     }
     this.fromTop = countedFrom == End.TOP ? groove : grooves + 1 - groove;
     this.grooves = grooves;
@@ -88,14 +88,32 @@ public final class ClipPosition implements Quantity<ClipPosition> {
    * @throws QuantityException if the text has another form or there is no such groove
    */
   public static ClipPosition parse(String text) {
-    Matcher form = FORM.matcher(Objects.requireNonNull(text, "text").strip());
-    if (!form.matches()) {
+    String tidy = Objects.requireNonNull(text, "text").strip();
+    End end = tidy.endsWith(FROM_TOP) ? End.TOP : End.BOTTOM;
+    int of = tidy.indexOf(OF);
+    int from = tidy.length() - from(end).length();
+    int groove = whole(tidy, 0, of);
+    int grooves = whole(tidy, of + OF.length(), from);
+    if (groove < 0 || grooves < 0 || !tidy.endsWith(from(end))) {
       throw QuantityException.unreadable(NAME, text, FORMS);
     }
-    return new ClipPosition(
-        Integer.parseInt(form.group(1)),
-        Integer.parseInt(form.group(2)),
-        form.group(3).equals("top") ? End.TOP : End.BOTTOM);
+    return new ClipPosition(groove, grooves, end);
+  }
+
+  /** A whole number of a few digits and nothing else, or -1. */
+  private static int whole(String text, int from, int to) {
+    if (from < 0 || to <= from || to - from > MOST_DIGITS) {
+      return -1;
+    }
+    int number = 0;
+    for (int i = from; i < to; i++) {
+      char c = text.charAt(i);
+      if (c < '0' || c > '9') {
+        return -1;
+      }
+      number = 10 * number + (c - '0');
+    }
+    return number;
   }
 
   /**
@@ -182,10 +200,10 @@ public final class ClipPosition implements Quantity<ClipPosition> {
   @Override
   public String toString() {
     int groove = countedFrom == End.TOP ? fromTop : grooveFromBottom();
-    return groove + " of " + grooves + " " + from(countedFrom);
+    return groove + OF + grooves + from(countedFrom);
   }
 
   private static String from(End end) {
-    return end == End.TOP ? "from top" : "from bottom";
+    return end == End.TOP ? FROM_TOP : FROM_BOTTOM;
   }
 }

@@ -1,5 +1,6 @@
 package dev.jetting.units;
 
+import dev.jetting.units.number.Decimals;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,8 +22,64 @@ record NumberText(double value, String rest) {
           "½", "1/2", "⅓", "1/3", "⅔", "2/3", "¼", "1/4", "¾", "3/4", "⅛", "1/8", "⅜", "3/8", "⅝",
           "5/8", "⅞", "7/8");
 
+  /** A double holds every number of so many digits, and over a power of ten it rounds once. */
+  private static final int LONGEST_PLAIN = 15;
+
+  private static final String PLAIN_SIGNS = "°²³";
+
   /** Returns null if the text does not start with a number. */
   static @Nullable NumberText at(String text, boolean fractions) {
+    NumberText plain = plainAt(text);
+    return plain == null ? carefullyAt(text, fractions) : plain;
+  }
+
+  /**
+   * Reads what most people write, such as {@code 18 mm} or {@code 1.5}: a few digits, a point and
+   * digits or none, the end or a space and a unit. Returns null for all else, numbers or not.
+   */
+  private static @Nullable NumberText plainAt(String text) {
+    int point = -1;
+    long digits = 0;
+    int end = 0;
+    for (; end < text.length() && end < LONGEST_PLAIN; end++) {
+      char c = text.charAt(end);
+      if (c == '.' && point < 0) {
+        point = end;
+      } else if (isDigit(c)) {
+        digits = 10 * digits + (c - '0');
+      } else {
+        break;
+      }
+    }
+    int places = point < 0 ? 0 : end - point - 1;
+    boolean number = end > 0 && point != end - 1;
+    if (!number || !isEndOrPlainUnit(text, end)) {
+      return null;
+    }
+    String rest = end == text.length() ? "" : text.substring(end + 1);
+    return new NumberText(digits / Decimals.powerOfTen(places), rest);
+  }
+
+  /** Nothing, or a space and a unit of one word that does not start like a fraction. */
+  private static boolean isEndOrPlainUnit(String text, int from) {
+    if (from == text.length()) {
+      return true;
+    }
+    int unit = from + 1;
+    boolean plain = text.charAt(from) == ' ' && unit < text.length() && !isDigit(text.charAt(unit));
+    for (int i = unit; plain && i < text.length(); i++) {
+      char c = text.charAt(i);
+      plain = (c > ' ' && c <= '~') || PLAIN_SIGNS.indexOf(c) >= 0;
+    }
+    return plain;
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+
+  /** Reads every spelling, whatever it costs. */
+  static @Nullable NumberText carefullyAt(String text, boolean fractions) {
     String tidy = text.replace('\u00a0', ' ').replace('\u202f', ' ').replace('\u2212', '-').strip();
     NumberText fraction = fractions ? fractionAt(tidy) : null;
     if (fraction != null) {

@@ -20,6 +20,9 @@ final class Unit {
   private final BigDecimal denominator;
   private final boolean inverse;
 
+  /** Numbers in it are the canonical ones. */
+  private final boolean canonical;
+
   private final double offsetAsDouble;
   private final double numeratorAsDouble;
   private final double denominatorAsDouble;
@@ -35,6 +38,11 @@ final class Unit {
     this.numerator = numerator;
     this.denominator = denominator;
     this.inverse = inverse;
+    this.canonical =
+        !inverse
+            && offset.signum() == 0
+            && numerator.compareTo(BigDecimal.ONE) == 0
+            && denominator.compareTo(BigDecimal.ONE) == 0;
     this.offsetAsDouble = offset.doubleValue();
     this.numeratorAsDouble = numerator.doubleValue();
     this.denominatorAsDouble = denominator.doubleValue();
@@ -72,6 +80,9 @@ final class Unit {
   }
 
   double toCanonical(double given) {
+    if (canonical) {
+      return given;
+    }
     BigDecimal written = Decimals.asWritten(given);
     if (inverse) {
       return reciprocal(given, written);
@@ -81,13 +92,16 @@ final class Unit {
         : divide(written.add(offset).multiply(numerator), denominator);
   }
 
-  double fromCanonical(double canonical) {
-    BigDecimal written = Decimals.asWritten(canonical);
+  double fromCanonical(double number) {
+    if (canonical) {
+      return number;
+    }
+    BigDecimal written = Decimals.asWritten(number);
     if (inverse) {
-      return reciprocal(canonical, written);
+      return reciprocal(number, written);
     }
     return written == null
-        ? canonical * denominatorAsDouble / numeratorAsDouble - offsetAsDouble
+        ? number * denominatorAsDouble / numeratorAsDouble - offsetAsDouble
         : divide(written.multiply(denominator).subtract(offset.multiply(numerator)), numerator);
   }
 

@@ -1,6 +1,7 @@
 package dev.jetting.core.checks;
 
 import dev.jetting.units.number.Decimals;
+import java.util.function.Supplier;
 
 /** Argument checks whose messages name what is wrong, its value, its unit and what is allowed. */
 public final class Checks {
@@ -42,6 +43,21 @@ public final class Checks {
   }
 
   /**
+   * Checks that a condition holds, where what is allowed has to be worded first.
+   *
+   * @param holds the condition
+   * @param what the thing, in plain words
+   * @param value what it is, unit included
+   * @param allowed what would be right
+   * @throws IllegalArgumentException if the condition does not hold
+   */
+  public static void that(boolean holds, String what, Object value, Supplier<String> allowed) {
+    if (!holds) {
+      that(false, what, value, allowed.get());
+    }
+  }
+
+  /**
    * Checks that a plain number lies in a closed range.
    *
    * @param what what the number is of
@@ -52,9 +68,11 @@ public final class Checks {
    * @throws IllegalArgumentException if it is outside or not a number
    */
   public static double within(String what, double value, double low, double high) {
-    if (!(value >= low && value <= high)) { // or the text of the limits is made for nothing
-      that(false, what, value, Decimals.shortest(low) + " to " + Decimals.shortest(high));
-    }
+    that(
+        value >= low && value <= high,
+        what,
+        value,
+        () -> Decimals.shortest(low) + " to " + Decimals.shortest(high));
     return value + 0.0;
   }
 }

@@ -50,10 +50,14 @@ public final class Fuel {
   private final PremixRatio premix;
   private final @Nullable FuelComponent oil;
 
+  /** Of the fuel without its oil, kg/m³. */
+  private final double densityAt15;
+
   private Fuel(Liquid liquid, PremixRatio premix, @Nullable FuelComponent oil) {
     this.liquid = liquid;
     this.premix = premix;
     this.oil = oil;
+    this.densityAt15 = liquid.density(Temperature.ofCelsius(15)).kilogramsPerCubicMetre();
   }
 
   /**
@@ -161,7 +165,7 @@ public final class Fuel {
       return 0;
     }
     double oilMass = premix.oilShareOfPetrol() * oil.density().value();
-    return oilMass / (fuelDensityAt15() + oilMass);
+    return oilMass / (densityAt15 + oilMass);
   }
 
   /**
@@ -178,9 +182,10 @@ public final class Fuel {
       return fuel;
     }
     double oilVolume = premix.oilShareOfPetrol();
-    double mass = fuelDensityAt15() + oilVolume * oil.density().value();
+    double mass = densityAt15 + oilVolume * oil.density().value();
     double volume =
-        fuelDensityAt15() / fuel.kilogramsPerCubicMetre() + oilVolume * oil.expansion(temperature);
+        densityAt15 / fuel.kilogramsPerCubicMetre()
+            + oilVolume * oil.expansion(FuelComponent.celsius(temperature));
     return Density.ofKilogramsPerCubicMetre(mass / volume);
   }
 
@@ -202,7 +207,8 @@ public final class Fuel {
     double kinematic =
         fuel.pascalSeconds() / liquid.density(temperature).kilogramsPerCubicMetre() * 1e6;
     double logarithm =
-        (StrictMath.log(kinematic) + oilVolume * oil.logViscosity(temperature)) / (1 + oilVolume);
+        (StrictMath.log(kinematic) + oilVolume * oil.logViscosity(temperature.kelvin()))
+            / (1 + oilVolume);
     return DynamicViscosity.ofPascalSeconds(
         StrictMath.exp(logarithm) * 1e-6 * density(temperature).kilogramsPerCubicMetre());
   }
@@ -220,10 +226,6 @@ public final class Fuel {
             blend -> blend.shares().forEach(share -> all.putAll(share.component().coefficients())));
     oil().ifPresent(o -> all.putAll(o.coefficients()));
     return Collections.unmodifiableMap(all);
-  }
-
-  private double fuelDensityAt15() {
-    return liquid.density(Temperature.ofCelsius(15)).kilogramsPerCubicMetre();
   }
 
   @Override

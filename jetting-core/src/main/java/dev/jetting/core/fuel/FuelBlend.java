@@ -96,11 +96,12 @@ public final class FuelBlend implements Liquid {
    */
   @Override
   public Density density(Temperature temperature) {
+    double celsius = FuelComponent.celsius(temperature);
     double mass = 0;
     double volume = 0;
     for (FuelShare share : shares) {
       mass += volume(share) * share.component().density().value();
-      volume += volume(share) * share.component().expansion(temperature);
+      volume += volume(share) * share.component().expansion(celsius);
     }
     return Density.ofKilogramsPerCubicMetre(mass / volume);
   }
@@ -113,10 +114,11 @@ public final class FuelBlend implements Liquid {
    * @throws IllegalArgumentException if the temperature is out of range
    */
   public KinematicViscosity kinematicViscosity(Temperature temperature) {
+    FuelComponent.celsius(temperature);
     double logarithm = 0;
     double volume = 0;
     for (FuelShare share : shares) {
-      logarithm += volume(share) * share.component().logViscosity(temperature);
+      logarithm += volume(share) * share.component().logViscosity(temperature.kelvin());
       volume += volume(share);
     }
     return KinematicViscosity.ofSquareMillimetresPerSecond(StrictMath.exp(logarithm / volume));

@@ -212,7 +212,7 @@ public final class FuelComponent {
    * @throws IllegalArgumentException if the temperature is out of range
    */
   public Density density(Temperature temperature) {
-    return Density.ofKilogramsPerCubicMetre(density.value() / expansion(temperature));
+    return Density.ofKilogramsPerCubicMetre(density.value() / expansion(celsius(temperature)));
   }
 
   /**
@@ -224,23 +224,25 @@ public final class FuelComponent {
    * @throws IllegalArgumentException if the temperature is out of range
    */
   public KinematicViscosity kinematicViscosity(Temperature temperature) {
+    celsius(temperature);
     return KinematicViscosity.ofSquareMillimetresPerSecond(
-        StrictMath.exp(logViscosity(temperature)));
+        StrictMath.exp(logViscosity(temperature.kelvin())));
   }
 
-  /** Volume over the volume at 15 °C. */
-  double expansion(Temperature temperature) {
-    return 1 + thermalExpansion.value() * (checked(temperature).celsius() - REFERENCE_CELSIUS);
+  /** Volume over the volume at 15 °C, by a temperature that {@link #celsius} has checked. */
+  double expansion(double celsius) {
+    return 1 + thermalExpansion.value() * (celsius - REFERENCE_CELSIUS);
   }
 
-  /** ln of ν in mm²/s. */
-  double logViscosity(Temperature temperature) {
-    return viscosity.logAt(checked(temperature).kelvin());
+  /** ln of ν in mm²/s, by a temperature that {@link #celsius} has checked. */
+  double logViscosity(double kelvin) {
+    return viscosity.logAt(kelvin);
   }
 
-  private static Temperature checked(Temperature temperature) {
-    Checks.within("fuel temperature in °C", temperature.celsius(), LEAST_CELSIUS, GREATEST_CELSIUS);
-    return temperature;
+  /** A temperature at which the numbers of components hold, in °C. */
+  static double celsius(Temperature temperature) {
+    return Checks.within(
+        "fuel temperature in °C", temperature.celsius(), LEAST_CELSIUS, GREATEST_CELSIUS);
   }
 
   static double valueOf(String quantity, Coefficient coefficient, String unit) {

@@ -12,6 +12,9 @@ final class ViscosityCurve {
 
   private final List<ViscosityPoint> points;
 
+  /** ln of ν in mm²/s at each point. */
+  private final double[] logs;
+
   ViscosityCurve(List<ViscosityPoint> unsorted) {
     points = unsorted.stream().sorted(Comparator.comparing(ViscosityPoint::temperature)).toList();
     Checks.that(
@@ -33,6 +36,7 @@ final class ViscosityCurve {
           warmer.viscosity().value(),
           "less than at the next colder temperature");
     }
+    logs = points.stream().mapToDouble(p -> StrictMath.log(p.viscosity().value())).toArray();
   }
 
   List<ViscosityPoint> points() {
@@ -45,12 +49,9 @@ final class ViscosityCurve {
     while (upper < points.size() - 1 && points.get(upper).temperature().kelvin() < kelvin) {
       upper++;
     }
-    ViscosityPoint a = points.get(upper - 1);
-    ViscosityPoint b = points.get(upper);
-    double inverse = 1 / a.temperature().kelvin();
-    double along = (inverse - 1 / kelvin) / (inverse - 1 / b.temperature().kelvin());
-    double logA = StrictMath.log(a.viscosity().value());
-    double logB = StrictMath.log(b.viscosity().value());
-    return logA + along * (logB - logA);
+    double inverse = 1 / points.get(upper - 1).temperature().kelvin();
+    double along =
+        (inverse - 1 / kelvin) / (inverse - 1 / points.get(upper).temperature().kelvin());
+    return logs[upper - 1] + along * (logs[upper] - logs[upper - 1]);
   }
 }

@@ -67,6 +67,6 @@ public record PilotCircuit(
         uncoversTo.millimetres() > uncoversFrom.millimetres(),
         "lift at which the progression hole is uncovered",
         uncoversTo,
-        "more than the " + uncoversFrom + " at which it begins to be");
+        () -> "more than the " + uncoversFrom + " at which it begins to be");
   }
 }

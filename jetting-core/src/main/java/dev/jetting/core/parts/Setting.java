@@ -66,22 +66,22 @@ public record Setting(
         cutaway.millimetres() < bore,
         "cutaway",
         cutaway,
-        "less than the bore of " + carburettor.bore());
+        () -> "less than the bore of " + carburettor.bore());
     Checks.that(
         idleLift.millimetres() >= 0.01 && idleLift.millimetres() < bore,
         "idle lift",
         idleLift,
-        "0.01 mm or more and less than the bore of " + carburettor.bore());
+        () -> "0.01 mm or more and less than the bore of " + carburettor.bore());
     Checks.that(
         needle.cylinder().millimetres() < needleJet.bore().millimetres(),
         "cylinder of needle " + needle.id(),
         needle.cylinder(),
-        "less than the needle jet's " + needleJet.bore());
+        () -> "less than the needle jet's " + needleJet.bore());
     Checks.that(
         clip.grooves() == needle.grooves(),
         "clip position",
         clip,
-        "a count on the " + needle.grooves() + " grooves of needle " + needle.id());
+        () -> "a count on the " + needle.grooves() + " grooves of needle " + needle.id());
   }
 
   /**

@@ -1,5 +1,7 @@
 package dev.jetting.rules.json;
 
+import static com.google.common.collect.ImmutableMap.toImmutableMap;
+
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
@@ -14,6 +16,7 @@ import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.deser.Deserializers;
 import com.fasterxml.jackson.databind.ser.Serializers;
 import com.google.common.base.CaseFormat;
+import com.google.common.collect.ImmutableMap;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
@@ -58,21 +61,19 @@ final class Enums {
 
   private static final class Deserializer extends JsonDeserializer<Object> {
     private final Class<?> type;
+    private final ImmutableMap<String, Object> constants;
 
     Deserializer(Class<?> type) {
       this.type = type;
+      this.constants =
+          Stream.of(type.getEnumConstants())
+              .collect(toImmutableMap(constant -> name((Enum<?>) constant), constant -> constant));
     }
 
     @Override
     public Object deserialize(JsonParser in, DeserializationContext context) throws IOException {
-      if (in.hasToken(JsonToken.VALUE_STRING)) {
-        for (Object constant : type.getEnumConstants()) {
-          if (name((Enum<?>) constant).equals(in.getText())) {
-            return constant;
-          }
-        }
-      }
-      return context.handleUnexpectedToken(type, in);
+      Object constant = in.hasToken(JsonToken.VALUE_STRING) ? constants.get(in.getText()) : null;
+      return constant == null ? context.handleUnexpectedToken(type, in) : constant;
     }
   }
 }

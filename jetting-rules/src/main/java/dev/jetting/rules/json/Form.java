@@ -2,10 +2,13 @@ package dev.jetting.rules.json;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.databind.BeanProperty;
 import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.JsonDeserializer;
+import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.deser.ContextualDeserializer;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.fuel.FuelBlend;
@@ -25,6 +28,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The record that stands in JSON for a type that is no record, or whose own components are not what
@@ -83,16 +87,39 @@ record Form<T, F extends Record>(
   }
 
   JsonDeserializer<T> deserializer() {
-    return new JsonDeserializer<>() {
-      @Override
-      public Class<?> handledType() {
-        return type;
-      }
+    return new Deserializer<>(this, null);
+  }
 
-      @Override
-      public T deserialize(JsonParser in, DeserializationContext context) throws IOException {
-        return read.apply(context.readValue(in, form));
-      }
-    };
+  /** Reads the stand-in, whose reader it looks up once for each place where the type stands. */
+  private static final class Deserializer<T, F extends Record> extends JsonDeserializer<T>
+      implements ContextualDeserializer {
+
+    private final Form<T, F> form;
+    private final @Nullable JsonDeserializer<Object> reader;
+
+    Deserializer(Form<T, F> form, @Nullable JsonDeserializer<Object> reader) {
+      this.form = form;
+      this.reader = reader;
+    }
+
+    @Override
+    public Class<?> handledType() {
+      return form.type;
+    }
+
+    @Override
+    public JsonDeserializer<?> createContextual(
+        DeserializationContext context, @Nullable BeanProperty property)
+        throws JsonMappingException {
+      return new Deserializer<>(
+          form, context.findRootValueDeserializer(context.constructType(form.form)));
+    }
+
+    @Override
+    public T deserialize(JsonParser in, DeserializationContext context) throws IOException {
+      Object standIn =
+          reader == null ? context.readValue(in, form.form) : reader.deserialize(in, context);
+      return form.read.apply(form.form.cast(standIn));
+    }
   }
 }

@@ -45,7 +45,7 @@ public final class Catalogue {
     this.machines = byId("machine", machines, Machine::id);
     this.markets = byId("market", markets, Market::id);
     for (Family family : families) {
-      family.takes().forEach(id -> known("series " + id + " of family " + family.id(), id));
+      family.takes().forEach(id -> known(id, "family", family.id()));
     }
     ImmutableMap.Builder<String, JetBore> found = ImmutableMap.builder();
     parts.forEach(part -> bore(part).ifPresent(bore -> found.put(part.id(), bore)));
@@ -66,18 +66,24 @@ public final class Catalogue {
     return map.buildOrThrow();
   }
 
-  private PartSeries known(String what, String id) {
+  private PartSeries known(String id, String owner, String ownersId) {
     PartSeries found = series.get(id);
     if (found == null) {
       throw new IllegalArgumentException(
-          what + " is not in the catalogue: allowed a series that is");
+          "series "
+              + id
+              + " of "
+              + owner
+              + " "
+              + ownersId
+              + " is not in the catalogue: allowed a series that is");
     }
     return found;
   }
 
   /** Checks a part against its series; the bore if it is a jet. */
   private Optional<JetBore> bore(Part part) {
-    PartSeries its = known("series " + part.series() + " of part " + part.id(), part.series());
+    PartSeries its = known(part.series(), "part", part.id());
     boolean byFlow = its.bench().isPresent();
     boolean suits =
         part.shape().suits(its.kind()) && part.shape() instanceof PartShape.FlowedJet == byFlow;
@@ -220,7 +226,7 @@ public final class Catalogue {
    * @throws IllegalArgumentException if its series is not in this catalogue
    */
   public SeriesKind kind(Part part) {
-    return known("series " + part.series() + " of part " + part.id(), part.series()).kind();
+    return known(part.series(), "part", part.id()).kind();
   }
 
   /**

@@ -1,10 +1,10 @@
 package dev.jetting.rules.kit;
 
-import com.google.common.collect.ImmutableSet;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Whether what is in a kit, and what is said of it, can be put together. */
 final class FitCheck {
@@ -32,11 +32,8 @@ final class FitCheck {
     if (catalogue.market(kit.market()).isEmpty()) {
       findings.unknown("market", kit.market());
     }
-    for (int i = 0; i < kit.parts().size(); i++) {
-      included("parts[" + i + "]", kit.parts().get(i), family);
-    }
-    needlesForNoNeedleJet();
-    Set<String> included = ImmutableSet.copyOf(kit.parts());
+    Map<String, Part> included = included(family);
+    needlesForNoNeedleJet(included);
     List<Fitted> fitted = new ArrayList<>();
     for (int i = 0; i < kit.recommendations().size(); i++) {
       new RecommendationFit(catalogue, family, included, kit.recommendations().get(i), i, findings)
@@ -46,37 +43,54 @@ final class FitCheck {
     return fitted;
   }
 
-  private void included(String subject, String id, Optional<Family> family) {
-    Optional<Part> part = catalogue.part(id);
-    if (part.isEmpty()) {
-      findings.unknown(subject, id);
-    } else if (family.isPresent()) {
-      fits(subject, part.get(), family.get());
+  /** The parts of the kit that the catalogue has, by their ids. */
+  private Map<String, Part> included(Optional<Family> family) {
+    Map<String, Part> included = new HashMap<>();
+    for (int i = 0; i < kit.parts().size(); i++) {
+      String id = kit.parts().get(i);
+      Optional<Part> part = catalogue.part(id);
+      if (part.isEmpty()) {
+        findings.unknown(subject(i), id);
+      } else {
+        included.put(id, part.get());
+        if (family.isPresent()) {
+          fits(i, part.get(), family.get());
+        }
+      }
     }
+    return included;
   }
 
-  private void fits(String subject, Part part, Family family) {
+  private static String subject(int place) {
+    return "parts[" + place + "]";
+  }
+
+  private void fits(int place, Part part, Family family) {
     if (!catalogue.fits(part, family)) {
-      findings.doesNotFit(subject, part, family);
+      findings.doesNotFit(subject(place), part, family);
     } else if (part.shape() instanceof PartShape.PilotScrew screw
         && screw.kind() != family.carburettor().pilot().screwKind()) {
-      findings.screwKind(subject, screw.kind(), family.carburettor().pilot().screwKind());
+      findings.screwKind(subject(place), screw.kind(), family.carburettor().pilot().screwKind());
     }
   }
 
   /** A needle that goes into no needle jet of the kit cannot be used, whatever is recommended. */
-  private void needlesForNoNeedleJet() {
+  private void needlesForNoNeedleJet(Map<String, Part> included) {
     double widest = 0;
-    for (String id : kit.parts()) {
-      if (catalogue.part(id).map(Part::shape).orElse(null) instanceof PartShape.Tube tube) {
+    double thickest = 0;
+    for (Part part : included.values()) {
+      if (part.shape() instanceof PartShape.Tube tube) {
         widest = Math.max(widest, tube.needleJet().bore().millimetres());
+      } else if (part.shape() instanceof PartShape.Rod rod) {
+        thickest = Math.max(thickest, rod.needle().cylinder().millimetres());
       }
     }
-    for (int i = 0; widest > 0 && i < kit.parts().size(); i++) {
-      if (catalogue.part(kit.parts().get(i)).map(Part::shape).orElse(null)
-              instanceof PartShape.Rod rod
+    for (int i = 0; widest > 0 && thickest >= widest && i < kit.parts().size(); i++) {
+      Part part = included.get(kit.parts().get(i));
+      if (part != null
+          && part.shape() instanceof PartShape.Rod rod
           && rod.needle().cylinder().millimetres() >= widest) {
-        findings.needleForNoNeedleJet("parts[" + i + "]", rod.needle(), widest);
+        findings.needleForNoNeedleJet(subject(i), rod.needle(), widest);
       }
     }
   }

@@ -1,7 +1,7 @@
 package dev.jetting.rules.kit;
 
-import dev.jetting.core.mixture.MixtureModel;
-import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.fuel.Fuel;
+import dev.jetting.core.mixture.FullThrottleDraw;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
@@ -13,7 +13,6 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
-import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.VolumeFlow;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -21,6 +20,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Looks into kits before they are sold: whether the parts fit each other, whether what the seller
@@ -126,25 +126,28 @@ public final class KitValidator {
     }
   }
 
-  /** Found where the valve passes less than full throttle draws, without any reserve. */
+  /**
+   * Found where the valve passes less than full throttle draws, without any reserve. Where the
+   * bound on the draw settles it, the model need not be asked.
+   */
   private static void findFloatValve(Fitted fitted, Market market, KitFindings findings) {
     VolumeFlow passes = fitted.setting().carburettor().floatValve().greatestFlow();
-    VolumeFlow most =
-        market.fuels().stream()
-            .map(fuel -> new Setup(fitted.machine().engine(), fitted.setting(), market.air(), fuel))
-            .map(KitValidator::drawn)
-            .max(VolumeFlow::compareTo)
-            .orElseThrow();
-    if (most.isMoreThan(passes)) {
-      findings.floatValve("recommendations[" + fitted.place() + "].floatValve", most, passes);
+    if (most(fitted, market, FullThrottleDraw::atMost).isMoreThan(passes)) {
+      VolumeFlow most = most(fitted, market, FullThrottleDraw::of);
+      if (most.isMoreThan(passes)) {
+        findings.floatValve("recommendations[" + fitted.place() + "].floatValve", most, passes);
+      }
     }
   }
 
-  private static VolumeFlow drawn(Setup setup) {
-    MixturePoint open = MixtureModel.of(setup).at(ThrottleOpening.FULL);
-    return VolumeFlow.from(
-        open.mainFuelFlow().plus(open.pilotFuelFlow()),
-        setup.fuel().density(setup.air().temperature()));
+  private static VolumeFlow most(Fitted fitted, Market market, Function<Setup, VolumeFlow> drawn) {
+    VolumeFlow most = VolumeFlow.ofLitresPerHour(0);
+    for (Fuel fuel : market.fuels()) {
+      VolumeFlow its =
+          drawn.apply(new Setup(fitted.machine().engine(), fitted.setting(), market.air(), fuel));
+      most = its.isMoreThan(most) ? its : most;
+    }
+    return most;
   }
 
   private static boolean passes(MachineResult result) {

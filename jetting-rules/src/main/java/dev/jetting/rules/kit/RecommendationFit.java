@@ -7,15 +7,15 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Provenance;
 import dev.jetting.units.Area;
 import dev.jetting.units.JetFlow;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** Whether one recommendation of a kit can be followed with what is in the kit. */
 final class RecommendationFit {
 
   private final Catalogue catalogue;
   private final Optional<Family> family;
-  private final Set<String> included;
+  private final Map<String, Part> included;
   private final Recommendation says;
   private final int place;
   private final KitFindings findings;
@@ -23,7 +23,7 @@ final class RecommendationFit {
   RecommendationFit(
       Catalogue catalogue,
       Optional<Family> family,
-      Set<String> included,
+      Map<String, Part> included,
       Recommendation says,
       int place,
       KitFindings findings) {
@@ -94,12 +94,13 @@ final class RecommendationFit {
 
   /** A part that is named: in the catalogue, in the kit and of the right kind. */
   private Optional<Part> part(String field, String id, SeriesKind kind) {
-    Optional<Part> part = catalogue.part(id);
+    Optional<Part> part = Optional.ofNullable(included.get(id));
     if (part.isEmpty()) {
-      findings.unknown(at(field), id);
-      return part;
-    }
-    if (!included.contains(id)) {
+      part = catalogue.part(id);
+      if (part.isEmpty()) {
+        findings.unknown(at(field), id);
+        return part;
+      }
       findings.notInKit(at(field), part.get());
     }
     SeriesKind is = catalogue.kind(part.get());
@@ -134,6 +135,9 @@ final class RecommendationFit {
   /** The family's carburettor with the screw and the float valve that are to be fitted. */
   private Optional<Carburettor> carburettor(Family its) {
     Carburettor body = its.carburettor();
+    if (says.fittedScrew().isEmpty() && says.floatValve().isEmpty()) {
+      return Optional.of(body);
+    }
     Optional<Area> areaPerTurn = Optional.of(body.pilot().areaPerTurn());
     if (says.fittedScrew().isPresent()) {
       areaPerTurn =

@@ -3,8 +3,12 @@ package dev.jetting.rules.kit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import dev.jetting.core.mixture.FullThrottleDraw;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.FloatValve;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Measure;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.Rulebook;
@@ -13,13 +17,17 @@ import dev.jetting.rules.Severity;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Diameter;
 import dev.jetting.units.JetFlow;
 import dev.jetting.units.Length;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.VolumeFlow;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What is found on kits: the sound one of the shop, spoilt in one place each. */
 class KitValidatorTest {
@@ -213,6 +221,37 @@ class KitValidatorTest {
                 .findings())
         .extracting(RankedFinding::ruleId)
         .containsExactly("kit-float-valve-flow");
+  }
+
+  /** Seats whose valve passes less than the draw, or more, by less and by more than the bound. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.80, 0.97, 0.999, 1.001, 1.03, 1.10, 1.50})
+  void floatValve_isFoundExactlyWhereItPassesLessThanTheModelDraws(double passesByDraw) {
+    Recommendation r = Shop.recommendation();
+    Setup setup = VALIDATOR.sheets(Shop.kit()).get(0).setup();
+    FloatValve own = setup.setting().carburettor().floatValve();
+    VolumeFlow drawn = FullThrottleDraw.of(setup);
+    double seat =
+        own.seat().millimetres()
+            * Math.sqrt(passesByDraw * drawn.litresPerHour() / own.greatestFlow().litresPerHour());
+    FloatValve valve =
+        new FloatValve(Diameter.ofMillimetres(seat), own.supplyHead(), own.discharge());
+    Part part =
+        new Part("odd valve", "odd", "valves", new PartShape.Valve(valve), Optional.empty());
+
+    List<RankedFinding> found =
+        KitValidator.of(Shop.CATALOGUE.withParts(List.of(part)))
+            .validate(Shop.recommending(fitted(r, null, "odd valve"), "odd valve"), KitDepth.FIT)
+            .findings();
+
+    if (passesByDraw > 1) {
+      assertThat(found).isEmpty();
+    } else {
+      assertThat(found)
+          .extracting(RankedFinding::ruleId, f -> f.finding().measured())
+          .containsExactly(
+              tuple("kit-float-valve-flow", new Measure(drawn.litresPerHour(), "L/h")));
+    }
   }
 
   /** Bench and jet lead to a bore; the flow is kept, so that the rulebook can look at it. */

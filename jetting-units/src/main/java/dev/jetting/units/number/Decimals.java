@@ -90,7 +90,32 @@ public final class Decimals {
     if (tooLong || digits / POWERS_OF_TEN[places] != value) {
       return null;
     }
-    return BigDecimal.valueOf((long) digits, places).stripTrailingZeros();
+    return withoutTrailingZeros((long) digits, places);
+  }
+
+  /** As {@link BigDecimal#stripTrailingZeros}, which takes the zeros away one by one. */
+  private static BigDecimal withoutTrailingZeros(long digits, int places) {
+    long left = digits;
+    int scale = places;
+    for (int zeros = 8; zeros > 0; zeros /= 2) {
+      long power = (long) POWERS_OF_TEN[zeros];
+      if (left % power == 0) {
+        left /= power;
+        scale -= zeros;
+      }
+    }
+    return BigDecimal.valueOf(left, scale);
+  }
+
+  /**
+   * Returns a power of ten that a double holds exactly.
+   *
+   * @param exponent from 0 to 22
+   * @return ten to that power
+   * @throws IndexOutOfBoundsException if the exponent is out of range
+   */
+  public static double powerOfTen(int exponent) {
+    return POWERS_OF_TEN[exponent];
   }
 
   private static BigDecimal shortestDecimal(double value) {
