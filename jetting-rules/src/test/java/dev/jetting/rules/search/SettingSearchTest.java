@@ -1,15 +1,22 @@
 package dev.jetting.rules.search;
 
+import static java.util.stream.Collectors.counting;
+import static java.util.stream.Collectors.groupingBy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.JetBore;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
@@ -28,6 +35,32 @@ class SettingSearchTest {
     assertThat(searched.found().combinations()).isEqualTo(150_000);
     assertThat(searched.workedOut()).isBetween(10L, 7_500L);
     assertThat(searched.found().settings()).hasSize(10).isSortedAccordingTo(byDistance());
+  }
+
+  /** Near a good setting, where right and too rich lie side by side and each bound has its say. */
+  @Test
+  void best_aroundAGoodSetting_isThatOfPlainEnumeration() {
+    Setting good = TwoHundred.ALL_ROUND;
+    Choices around =
+        new Choices(
+            Shelf.toBuy(4, 0.53, 0.02, JetBore::ofMillimetres),
+            List.of(good.screw().turns()),
+            Shelf.toBuy(2, 3.5, 0.5, Cutaway::ofMillimetres),
+            List.of(Choice.toBuy(good.needleJet())),
+            List.of(Choice.toBuy(HungNeedle.inAnyGroove(good.needle()))),
+            Shelf.toBuy(8, 1.22, 0.02, JetBore::ofMillimetres));
+    SettingSearch search = SettingSearch.of(Shelf.SHEET, around, RISK);
+    List<Plain.Weighed> all = new Plain(Shelf.SHEET, around, RISK).all();
+    Map<Standing, Long> standings =
+        all.stream().collect(groupingBy(Plain.Weighed::standing, counting()));
+    assertThat(standings).hasSize(Standing.values().length);
+    assertThat(standings.values()).allSatisfy(count -> assertThat(count).isGreaterThan(3));
+
+    for (int count : new int[] {1, 2, 3, 4, 5, 30}) {
+      assertThat(search.best(count, Run.alone()).settings().stream().map(Plain.Weighed::of))
+          .as("best %s", count)
+          .isEqualTo(Plain.best(all, count));
+    }
   }
 
   private static java.util.Comparator<FoundSetting> byDistance() {

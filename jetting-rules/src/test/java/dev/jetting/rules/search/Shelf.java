@@ -65,8 +65,7 @@ final class Shelf {
         Length.ofMillimetres(60));
   }
 
-  private static <P> List<Choice<P>> toBuy(
-      int count, double first, double step, DoubleFunction<P> part) {
+  static <P> List<Choice<P>> toBuy(int count, double first, double step, DoubleFunction<P> part) {
     return IntStream.range(0, count)
         .mapToObj(i -> Choice.toBuy(part.apply(hundredths(first + i * step))))
         .toList();
