@@ -52,8 +52,8 @@ public record Report(
   /** The version of the report's form that this library writes and reads. */
   public static final int SCHEMA_VERSION = 1;
 
-  /** Name and version of the mixture model, as MODEL.md tells it. */
-  private static final String MODEL = "jetting slide carburettor 1";
+  /** Name and version of the mixture model, as MODEL.md tells it, and of the risk made of it. */
+  private static final String MODEL = "jetting slide carburettor 2";
 
   /**
    * Copies the lists and checks that they go together.
