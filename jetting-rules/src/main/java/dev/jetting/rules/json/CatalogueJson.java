@@ -3,6 +3,7 @@ package dev.jetting.rules.json;
 import dev.jetting.rules.kit.Catalogue;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.Reader;
 import java.util.Objects;
 
 /**
@@ -40,6 +41,19 @@ public final class CatalogueJson {
    * @throws JsonInputException if the document is no catalogue
    */
   public static Catalogue read(String json) {
+    return CODEC.read(Objects.requireNonNull(json, "json"));
+  }
+
+  /**
+   * Reads a catalogue.
+   *
+   * @param json the document, which is read to its end or the limit and not closed; a byte order
+   *     mark is skipped; not null
+   * @return the catalogue
+   * @throws JsonInputException if the document is no catalogue
+   * @throws IOException if the reader fails
+   */
+  public static Catalogue read(Reader json) throws IOException {
     return CODEC.read(Objects.requireNonNull(json, "json"));
   }
 

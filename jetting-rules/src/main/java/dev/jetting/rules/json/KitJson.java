@@ -3,6 +3,7 @@ package dev.jetting.rules.json;
 import dev.jetting.rules.kit.Kit;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.Reader;
 import java.util.Objects;
 
 /**
@@ -31,6 +32,19 @@ public final class KitJson {
    * @throws JsonInputException if the document is no kit
    */
   public static Kit read(String json) {
+    return CODEC.read(Objects.requireNonNull(json, "json"));
+  }
+
+  /**
+   * Reads a kit.
+   *
+   * @param json the document, which is read to its end or the limit and not closed; a byte order
+   *     mark is skipped; not null
+   * @return the kit
+   * @throws JsonInputException if the document is no kit
+   * @throws IOException if the reader fails
+   */
+  public static Kit read(Reader json) throws IOException {
     return CODEC.read(Objects.requireNonNull(json, "json"));
   }
 

@@ -1,6 +1,9 @@
 package dev.jetting.rules.json;
 
 import dev.jetting.rules.kit.KitValidation;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Reader;
 import java.util.Map;
 import java.util.Objects;
 
@@ -33,6 +36,32 @@ public final class KitValidationJson {
    * @throws JsonInputException if the document is no result of this version
    */
   public static KitValidation read(String json) {
+    return CODEC.read(Objects.requireNonNull(json, "json"));
+  }
+
+  /**
+   * Reads a result.
+   *
+   * @param json the document, which is read to its end or the limit and not closed; a byte order
+   *     mark is skipped; not null
+   * @return the result
+   * @throws JsonInputException if the document is no result of this version
+   * @throws IOException if the reader fails
+   */
+  public static KitValidation read(Reader json) throws IOException {
+    return CODEC.read(Objects.requireNonNull(json, "json"));
+  }
+
+  /**
+   * Reads a result.
+   *
+   * @param json the document in UTF-8, which is read to its end or the limit and not closed; a byte
+   *     order mark is skipped; not null
+   * @return the result
+   * @throws JsonInputException if the document is no result of this version
+   * @throws IOException if the stream fails
+   */
+  public static KitValidation read(InputStream json) throws IOException {
     return CODEC.read(Objects.requireNonNull(json, "json"));
   }
 

@@ -1,6 +1,9 @@
 package dev.jetting.rules.json;
 
 import dev.jetting.rules.tuning.TuningSession;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.Reader;
 import java.util.Objects;
 
 /**
@@ -35,6 +38,32 @@ public final class SessionJson {
    * @throws JsonInputException if the document is no tuning session
    */
   public static TuningSession read(String json) {
+    return CODEC.read(Objects.requireNonNull(json, "json"));
+  }
+
+  /**
+   * Reads a tuning session.
+   *
+   * @param json the document, which is read to its end or the limit and not closed; a byte order
+   *     mark is skipped; not null
+   * @return the session
+   * @throws JsonInputException if the document is no tuning session
+   * @throws IOException if the reader fails
+   */
+  public static TuningSession read(Reader json) throws IOException {
+    return CODEC.read(Objects.requireNonNull(json, "json"));
+  }
+
+  /**
+   * Reads a tuning session.
+   *
+   * @param json the document in UTF-8, which is read to its end or the limit and not closed; a byte
+   *     order mark is skipped; not null
+   * @return the session
+   * @throws JsonInputException if the document is no tuning session
+   * @throws IOException if the stream fails
+   */
+  public static TuningSession read(InputStream json) throws IOException {
     return CODEC.read(Objects.requireNonNull(json, "json"));
   }
 

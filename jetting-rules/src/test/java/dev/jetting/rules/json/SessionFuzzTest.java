@@ -1,7 +1,6 @@
 package dev.jetting.rules.json;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
-import java.nio.charset.StandardCharsets;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -18,9 +17,6 @@ class SessionFuzzTest {
   @MethodSource("seeds")
   @FuzzTest // Jazzer wants it last
   void read_ofAnyBytes_readsOrRefuses(byte[] json) {
-    Fuzzed.read(
-        json,
-        in -> SessionJson.read(new String(in.readAllBytes(), StandardCharsets.UTF_8)),
-        SessionJson::write);
+    Fuzzed.read(json, SessionJson::read, SessionJson::write);
   }
 }
