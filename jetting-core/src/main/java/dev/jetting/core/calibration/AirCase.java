@@ -1,45 +1,67 @@
 package dev.jetting.core.calibration;
 
+import dev.jetting.core.checks.Checks;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * One of the few ways in which the engine's air may differ that stand for all of them.
  *
  * <p>ln λ has a kink in the air where the main path cuts in, so that no one slope tells how it
- * answers. The normal distribution of the difference is replaced by five of its values, those of
- * the Gauss–Hermite rule that is exact for polynomials up to the ninth degree (calculated: the
- * roots of x⁵ − 10x³ + 15x; the tests hold its moments to those of the normal distribution).
+ * answers. The normal distribution of the difference is replaced by nine of its values, about three
+ * quarters of a standard deviation apart, by their densities, and drawn out by half a per cent so
+ * that its variance is kept: the trapezoidal rule, on a smooth function all but exact, and near a
+ * kink better than a Gauss rule. Assumed: as many as that, for more cost more.
  *
- * @param probability of this case
+ * @param probability of this case, more than 0 and at most 1
  * @param z by how much the air differs in it, as {@link Calibration#difference} has it; −5 to 5
  */
 public record AirCase(double probability, double z) {
 
-  private static final double ROOT = Math.sqrt(10);
-  private static final double INNER = Math.sqrt(5 - ROOT);
-  private static final double OUTER = Math.sqrt(5 + ROOT);
-  private static final double INNERS_PROBABILITY = (7 + 2 * ROOT) / 60;
-  private static final double OUTERS_PROBABILITY = (7 - 2 * ROOT) / 60;
-  private static final double MIDDLES_PROBABILITY = 8.0 / 15;
+  private static final int TO_EACH_SIDE = 4;
+  private static final double STEP = 0.75;
 
   /** Further than this no carburettor is off; readings that say so are wrong. */
   private static final double FURTHEST = 5;
 
-  /** From little air to much; a single one where the difference is known. */
-  static List<AirCase> of(Normal difference) {
-    double mean = difference.mean();
-    double deviation = difference.deviation();
-    return deviation == 0
-        ? List.of(held(1, mean))
-        : List.of(
-            held(OUTERS_PROBABILITY, mean - OUTER * deviation),
-            held(INNERS_PROBABILITY, mean - INNER * deviation),
-            held(MIDDLES_PROBABILITY, mean),
-            held(INNERS_PROBABILITY, mean + INNER * deviation),
-            held(OUTERS_PROBABILITY, mean + OUTER * deviation));
+  /**
+   * Checks the numbers.
+   *
+   * @param probability of this case, more than 0 and at most 1
+   * @param z by how much the air differs in it, −5 to 5
+   * @throws IllegalArgumentException if a number is out of range
+   */
+  public AirCase {
+    Checks.that(
+        probability > 0 && probability <= 1,
+        "probability of a case",
+        probability,
+        "more than 0 and at most 1");
+    z = Checks.within("difference of the air", z, -FURTHEST, FURTHEST);
   }
 
-  private static AirCase held(double probability, double z) {
-    return new AirCase(probability, Math.min(Math.max(z, -FURTHEST), FURTHEST));
+  /** From little air to much, as many to each side; a single one where the difference is known. */
+  static List<AirCase> of(Normal difference) {
+    if (difference.deviation() == 0) {
+      return List.of(new AirCase(1, held(difference.mean())));
+    }
+    double sum = 0;
+    double square = 0;
+    for (int i = -TO_EACH_SIDE; i <= TO_EACH_SIDE; i++) {
+      double density = Normal.density(i * STEP);
+      sum += density;
+      square += density * (i * STEP) * (i * STEP);
+    }
+    double step = STEP / Math.sqrt(square / sum) * difference.deviation();
+    List<AirCase> cases = new ArrayList<>();
+    for (int i = -TO_EACH_SIDE; i <= TO_EACH_SIDE; i++) {
+      double probability = Normal.density(i * STEP) / sum;
+      cases.add(new AirCase(probability, held(difference.mean() + i * step)));
+    }
+    return cases;
+  }
+
+  private static double held(double z) {
+    return Math.min(Math.max(z, -FURTHEST), FURTHEST);
   }
 }

@@ -7,6 +7,7 @@ import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.MixtureResponse;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +18,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>In each {@link AirCase} the model is worked out with that air, and ln λ is normal: linear in
  * the three errors that act on the fuel alone, which have no kink. λ rises with each part made
- * leaner in each case, and so does the probability of too much.
+ * leaner in each case, and with it, but for the change of the spread in the case, the probability
+ * of too much.
  */
 public final class CalibratedModel {
 
@@ -70,6 +72,21 @@ public final class CalibratedModel {
     return lnLambda(point.throttle(), point.speed(), modelled.sensitivities());
   }
 
+  /**
+   * The mixture expected at a throttle opening along the engine's load line, the air as it is
+   * expected: that of the {@link NormalCases#middle} case, for less work.
+   *
+   * @param throttle throttle opening
+   * @return the mixture; but for rounding the model's own without readings
+   */
+  public Lambda expected(ThrottleOpening throttle) {
+    Node middle = nodes.get(nodes.size() / 2);
+    EngineSpeed speed = setup.engine().loadLine().at(throttle);
+    Normal lnLambda =
+        given(middle.air, throttle, middle.model.fuelSensitivities(throttle, speed)).value();
+    return Lambda.of(StrictMath.exp(lnLambda.mean()));
+  }
+
   private NormalCases lnLambda(
       ThrottleOpening throttle, EngineSpeed speed, @Nullable FuelSensitivities asModelled) {
     List<NormalCases.Case> cases = new ArrayList<>(nodes.size());
@@ -90,7 +107,7 @@ public final class CalibratedModel {
     Normal rest = process.at(place);
     double shared = process.covariance(place, AIR);
     double mean = modelled.lnLambda() + rest.mean();
-    if (shared == 0) {
+    if (shared == 0 || air.deviation() == 0) {
       return new NormalCases.Case(known.probability(), new Normal(mean, rest.deviation()));
     }
     double byAir = shared / (air.deviation() * air.deviation());

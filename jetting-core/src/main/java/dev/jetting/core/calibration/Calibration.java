@@ -18,7 +18,9 @@ import java.util.List;
  * <p>Readings are linear in the errors, and so is what is foretold of ln λ but for the air, of
  * which a few cases are worked out ({@link AirCase}): good for the ten or twenty per cent by which
  * engines differ, not for an engine with an air leak or a blocked passage, which shows as readings
- * that disagree.
+ * that disagree. A reading taken just where the main path cuts in is used along its chord in the
+ * air and foretold along its curve, so that there λ may be foretold a per cent or so richer than
+ * read.
  */
 public final class Calibration {
 

@@ -21,6 +21,7 @@ public final class GaussianProcess<X> {
   private final Kernel<? super X> kernel;
   private final List<Observation<X>> observations;
   private final RealMatrix inverse;
+  private final RealMatrix factor;
   private final RealVector weights;
   private final double logMarginalLikelihood;
 
@@ -30,18 +31,20 @@ public final class GaussianProcess<X> {
     int n = observations.size();
     if (n == 0) {
       inverse = MatrixUtils.createRealMatrix(1, 1);
+      factor = inverse;
       weights = MatrixUtils.createRealVector(new double[1]);
       logMarginalLikelihood = 0;
       return;
     }
     double[] values = observations.stream().mapToDouble(Observation::value).toArray();
     RealVector seen = MatrixUtils.createRealVector(values);
-    CholeskyDecomposition factor = new CholeskyDecomposition(covariances(), 1e-10, 0);
-    inverse = factor.getSolver().getInverse();
-    weights = factor.getSolver().solve(seen);
+    CholeskyDecomposition decomposition = new CholeskyDecomposition(covariances(), 1e-10, 0);
+    factor = decomposition.getL();
+    inverse = decomposition.getSolver().getInverse();
+    weights = decomposition.getSolver().solve(seen);
     double logDeterminant = 0;
     for (int i = 0; i < n; i++) {
-      logDeterminant += 2 * StrictMath.log(factor.getL().getEntry(i, i));
+      logDeterminant += 2 * StrictMath.log(factor.getEntry(i, i));
     }
     logMarginalLikelihood =
         -(seen.dotProduct(weights) + logDeterminant + n * StrictMath.log(2 * Math.PI)) / 2;
@@ -82,8 +85,9 @@ public final class GaussianProcess<X> {
       return new Normal(0, Math.sqrt(variance));
     }
     RealVector to = covariancesTo(input);
-    double explained = to.dotProduct(inverse.operate(to));
-    return new Normal(to.dotProduct(weights), Math.sqrt(Math.max(0, variance - explained)));
+    RealVector told = told(to);
+    double left = Math.max(0, variance - told.dotProduct(told));
+    return new Normal(to.dotProduct(weights), Math.sqrt(left));
   }
 
   /**
@@ -97,7 +101,14 @@ public final class GaussianProcess<X> {
     double covariance = kernel.covariance(one, other);
     return observations.isEmpty()
         ? covariance
-        : covariance - covariancesTo(one).dotProduct(inverse.operate(covariancesTo(other)));
+        : covariance - told(covariancesTo(one)).dotProduct(told(covariancesTo(other)));
+  }
+
+  /** L⁻¹ k, whose square is what the observations tell; the inverse would lose digits. */
+  private RealVector told(RealVector covariances) {
+    RealVector solved = covariances.copy();
+    MatrixUtils.solveLowerTriangularSystem(factor, solved);
+    return solved;
   }
 
   /**

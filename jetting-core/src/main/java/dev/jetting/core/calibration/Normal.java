@@ -46,8 +46,11 @@ public record Normal(double mean, double deviation) {
    *
    * @param variance its variance, zero or more
    * @return the sum
+   * @throws IllegalArgumentException if the variance is below zero or not finite
    */
   public Normal plus(double variance) {
+    Checks.that(
+        variance >= 0 && Double.isFinite(variance), "variance of a number", variance, "0 or more");
     return new Normal(mean, Math.sqrt(deviation * deviation + variance));
   }
 

@@ -1,7 +1,9 @@
 package dev.jetting.core.calibration;
 
+import dev.jetting.core.checks.Checks;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * A number that is normally distributed in each of a few cases: what statistics call a finite
@@ -17,7 +19,24 @@ public record NormalCases(List<Case> cases) {
    * @param probability its probability, more than 0 and at most 1
    * @param value the number's distribution in this case
    */
-  public record Case(double probability, Normal value) {}
+  public record Case(double probability, Normal value) {
+
+    /**
+     * Checks the probability.
+     *
+     * @param probability its probability, more than 0 and at most 1
+     * @param value the number's distribution in this case
+     * @throws IllegalArgumentException if the probability is out of range
+     */
+    public Case {
+      Checks.that(
+          probability > 0 && probability <= 1,
+          "probability of a case",
+          probability,
+          "more than 0 and at most 1");
+      Objects.requireNonNull(value, "value");
+    }
+  }
 
   /**
    * Copies the list.
@@ -28,15 +47,19 @@ public record NormalCases(List<Case> cases) {
   public NormalCases {
     cases = List.copyOf(cases);
     double sum = 0;
-    boolean possible = true;
     for (Case each : cases) {
       sum += each.probability();
-      possible &= each.probability() > 0;
     }
-    if (!(possible && Math.abs(sum - 1) < 1e-9)) {
-      throw new IllegalArgumentException(
-          "probabilities of the cases: allowed numbers above 0 with the sum 1");
-    }
+    Checks.that(Math.abs(sum - 1) < 1e-9, "probabilities of the cases, sum", sum, "1");
+  }
+
+  /**
+   * The case in the middle of the list: that which is as expected, where they rise.
+   *
+   * @return the number's distribution in this case
+   */
+  public Normal middle() {
+    return cases.get(cases.size() / 2).value();
   }
 
   /** {@return the mean over all cases} */
@@ -71,7 +94,7 @@ public record NormalCases(List<Case> cases) {
     for (Case each : cases) {
       above += each.probability() * each.value().above(number);
     }
-    return above;
+    return Math.min(above, 1); // the probabilities' sum is 1 but for rounding
   }
 
   /**

@@ -203,7 +203,7 @@ final class Circuits {
     double fuel = mainFuel + pilotFuel;
     double main = mainFuel / fuel;
     return new FuelSensitivities(
-        lnLambda, -pilotFuel / fuel, -main * ringsSay, -main * (1 - ringsSay));
+        lnLambda, 0 - pilotFuel / fuel, 0 - main * ringsSay, 0 - main * (1 - ringsSay));
   }
 
   /** Fuel and oil with which λ is 1, by the moist air. */

@@ -1,10 +1,14 @@
 package dev.jetting.core.mixture;
 
+import dev.jetting.core.checks.Checks;
 import java.util.EnumMap;
 import java.util.Map;
 
 /** By how much an engine differs from the model: z by source, and its exponential as a factor. */
 final class Differences {
+
+  /** Beyond it no carburettor is off. */
+  private static final double GREATEST = 5;
 
   static final Differences NONE = new Differences(new EnumMap<>(ErrorSource.class));
 
@@ -19,6 +23,7 @@ final class Differences {
   Differences plus(ErrorSource source, double more) {
     Map<ErrorSource, Double> sum = new EnumMap<>(z);
     sum.merge(source, more, Double::sum);
+    Checks.within("difference of " + source, sum.getOrDefault(source, 0.0), -GREATEST, GREATEST);
     return new Differences(sum);
   }
 

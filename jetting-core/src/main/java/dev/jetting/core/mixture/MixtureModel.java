@@ -32,9 +32,6 @@ public final class MixtureModel {
   /** Half width of the central difference in z: small against 1, large against rounding. */
   private static final double SMALL_Z = 1e-3;
 
-  /** Beyond it no carburettor is off. */
-  static final double GREATEST_Z = 5;
-
   private final Setup setup;
   private final Circuits circuits;
   private final AirSide air;
@@ -65,12 +62,11 @@ public final class MixtureModel {
    * The model of an engine or carburettor that differs from this one in a known way.
    *
    * @param source in what it differs
-   * @param z natural logarithm of its flow by this one's, −5 to 5
+   * @param z natural logarithm of its flow by this one's
    * @return the model of the other, with the same setup
-   * @throws IllegalArgumentException if z is out of range
+   * @throws IllegalArgumentException if it differs from the setup's by a logarithm beyond −5 to 5
    */
   public MixtureModel differing(ErrorSource source, double z) {
-    Checks.within("difference of " + source, z, -GREATEST_Z, GREATEST_Z);
     return new MixtureModel(setup, circuits.differing(source, z));
   }
 

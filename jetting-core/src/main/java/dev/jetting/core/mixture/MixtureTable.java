@@ -85,7 +85,6 @@ public final class MixtureTable {
    */
   public static MixtureTable of(
       Setup setup, List<ThrottleOpening> throttles, CustomarySteps steps, List<Double> airCases) {
-    airCases.forEach(z -> check(ErrorSource.AIR, z));
     return new MixtureTable(setup, new Circuits(setup), throttles, steps, airCases);
   }
 
@@ -105,14 +104,9 @@ public final class MixtureTable {
       Setup setup, List<ThrottleOpening> throttles, Map<ErrorSource, Double> differences) {
     Circuits circuits = new Circuits(setup);
     for (Map.Entry<ErrorSource, Double> difference : differences.entrySet()) {
-      check(difference.getKey(), difference.getValue());
       circuits = circuits.differing(difference.getKey(), difference.getValue());
     }
     return new MixtureTable(setup, circuits, throttles, CustomarySteps.assumed(), List.of());
-  }
-
-  private static void check(ErrorSource source, double z) {
-    Checks.within("difference of " + source, z, -MixtureModel.GREATEST_Z, MixtureModel.GREATEST_Z);
   }
 
   private AirSide.State[] states(Circuits differing, List<ThrottleOpening> throttles) {

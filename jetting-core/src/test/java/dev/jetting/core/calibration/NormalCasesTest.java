@@ -40,10 +40,20 @@ class NormalCasesTest {
         List.of(
             List.<Case>of(),
             List.of(new Case(0.5, normal)),
-            List.of(new Case(1.5, normal), new Case(-0.5, normal)))) {
+            List.of(new Case(0.75, normal), new Case(0.5, normal)))) {
       assertThatIllegalArgumentException()
           .isThrownBy(() -> new NormalCases(wrong))
-          .withMessageContaining("probabilities of the cases");
+          .withMessageContaining("probabilities of the cases, sum")
+          .withMessageContaining("allowed 1");
+    }
+  }
+
+  @Test
+  void probability_thatIsNone_isRefused() {
+    for (double wrong : new double[] {0, -0.5, 1.5, Double.NaN}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> new Case(wrong, new Normal(0, 1)))
+          .withMessageStartingWith("probability of a case");
     }
   }
 }

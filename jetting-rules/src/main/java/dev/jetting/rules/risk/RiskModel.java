@@ -1,5 +1,6 @@
 package dev.jetting.rules.risk;
 
+import dev.jetting.core.calibration.AirCase;
 import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.calibration.NormalCases;
@@ -9,7 +10,6 @@ import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.MixtureResponse;
 import dev.jetting.core.mixture.PartEffect;
-import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
@@ -19,11 +19,11 @@ import java.util.Objects;
 /**
  * From a mixture to the probability that it is too lean.
  *
- * <p>In each of three cases of the engine's air, of which each is worked out by the model, ln λ is
- * taken as normal. On an engine that nobody has measured its mean there is the model's, and its
- * variance the sum of those of the three errors that act on the fuel, each through its sensitivity,
- * of the residual, and of the parts' tolerances; readings move the mean and shrink the variance
- * ({@link Calibration}). The lean risk is P(ln λ &gt; ln λ_limit) over the cases.
+ * <p>In each of a few cases of the engine's air ({@link AirCase}), each worked out by the model, ln
+ * λ is taken as normal. On an engine that nobody has measured its mean there is the model's, and
+ * its variance the sum of those of the three errors that act on the fuel, each through its
+ * sensitivity, of the residual, and of the parts' tolerances; readings move the mean and shrink the
+ * variance ({@link Calibration}). The lean risk is P(ln λ &gt; ln λ_limit) over the cases.
  *
  * @param limits how lean and how rich is too much
  * @param uncertainty how far an engine may differ from the model
@@ -89,22 +89,6 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
             .toList());
   }
 
-  /**
-   * The mixture expected at a throttle opening along the engine's load line, as {@link RiskPoint}
-   * has it, without the risk.
-   *
-   * @param model the mixture model of a setup
-   * @param throttle throttle opening
-   * @param calibration what readings have taught about the engine
-   * @return the mixture; the model's own without readings
-   */
-  public Lambda expected(MixtureModel model, ThrottleOpening throttle, Calibration calibration) {
-    EngineSpeed speed = model.setup().engine().loadLine().at(throttle);
-    return calibration.readings().isEmpty()
-        ? model.at(throttle, speed).lambda()
-        : Lambda.of(StrictMath.exp(calibration.lnLambda(model, throttle, speed).mean()));
-  }
-
   private RiskPoint point(MixtureResponse response, CalibratedModel engine, boolean read) {
     MixturePoint mixture = response.point();
     List<PartEffect> effects = response.effects();
@@ -114,7 +98,7 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
     Lambda leanLimit = limits.lean(throttle, need);
     return new RiskPoint(
         mixture,
-        read ? Lambda.of(StrictMath.exp(lnLambda.mean())) : mixture.lambda(),
+        read ? Lambda.of(StrictMath.exp(lnLambda.middle().mean())) : mixture.lambda(),
         lnLambda.deviation(),
         leanLimit,
         limits.rich(throttle, need),

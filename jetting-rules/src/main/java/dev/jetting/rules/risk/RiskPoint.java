@@ -15,8 +15,8 @@ import java.util.Objects;
  * The lean risk at one throttle opening.
  *
  * @param mixture the mixture there, by the model
- * @param lambda the mixture expected there, with what readings have taught; the model's own without
- *     readings
+ * @param lambda the mixture expected there, with what readings have taught and the engine's air as
+ *     they tell; the model's own without readings
  * @param spread standard deviation of ln λ: near enough, the relative uncertainty of λ
  * @param leanLimit the leanest mixture that does no harm there
  * @param richLimit the richest mixture on which the engine runs cleanly there

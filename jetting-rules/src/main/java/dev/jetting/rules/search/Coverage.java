@@ -20,9 +20,8 @@ import org.jspecify.annotations.Nullable;
  * and not too lean on the overrun.
  *
  * <p>The engines are drawn from the spreads, evenly and the same every time. Each is worked out by
- * the model with its own flows, not by the linear sensitivities from which a lean risk is computed;
- * the parts are taken to measure what they are said to. Not a promise that a tuner finds the
- * setting.
+ * the model with its own flows, in nothing linear as a lean risk is in the errors of the fuel; the
+ * parts are taken to measure what they are said to. Not a promise that a tuner finds the setting.
  *
  * @param engines how many engines were drawn
  * @param covered for how many of them the choices contain a right setting

@@ -68,6 +68,13 @@ final class Limits {
       tolerance[k] = uncertainty.tolerance(PARTS[k]);
     }
     airCases = riskModel.untried().airCases();
+    int middle = airCases.size() / 2;
+    double rests =
+        airCases.subList(middle, airCases.size()).stream().mapToDouble(AirCase::probability).sum();
+    if (airCases.get(middle).probability() < RiskLimit.MIDDLES_PROBABILITY
+        || rests < RiskLimit.RESTS_PROBABILITY) {
+      throw new IllegalStateException("air cases of other probabilities than the bounds rest on");
+    }
     pilotSpread = uncertainty.spreads().of(ErrorSource.PILOT);
   }
 

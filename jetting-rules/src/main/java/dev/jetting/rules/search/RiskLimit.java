@@ -5,15 +5,26 @@ import dev.jetting.core.calibration.Normal;
 /**
  * A lean risk beyond which a setting no longer matters.
  *
+ * <p>Where the risk is not beyond it, the limit is above ln λ of the middle air case by at least so
+ * many standard deviations as are told here: a little less than the true quantiles, never more; −∞
+ * for risks of which nothing is told.
+ *
  * @param risk the risk
- * @param quantile by so many standard deviations the limit is above ln λ in the middle air case at
- *     least where the risk is not beyond {@code risk}: a little less than the true quantile, never
- *     more; −∞ for risks of which nothing is told
+ * @param ofMiddle of standard deviations of the middle case, whose risk is part of the whole
+ * @param ofRest of residual standard deviations, for the cases of as much air or more have no less
+ *     λ than the middle one, and no less spread than the residual
  */
-record RiskLimit(double risk, double quantile) {
+record RiskLimit(double risk, double ofMiddle, double ofRest) {
+
+  /** At least so much of the probability is the middle case's. */
+  static final double MIDDLES_PROBABILITY = 0.299;
+
+  /** At least so much is the middle case's and those of more air. */
+  static final double RESTS_PROBABILITY = 0.649;
 
   /** No setting matters, whatever its risk. */
-  static final RiskLimit NOTHING = new RiskLimit(-1, Double.NEGATIVE_INFINITY);
+  static final RiskLimit NOTHING =
+      new RiskLimit(-1, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY);
 
   private static final Normal STANDARD = new Normal(0, 1);
 
@@ -22,20 +33,25 @@ record RiskLimit(double risk, double quantile) {
 
   private static final int HALVINGS = 42;
 
-  /** The middle air case has at least so much of the probability, and so of the risk. */
-  static final double MIDDLES_PROBABILITY = 0.53;
-
   boolean isNothing() {
     return risk < 0;
   }
 
   static RiskLimit of(double risk) {
-    double middles = risk / MIDDLES_PROBABILITY;
-    return new RiskLimit(risk, middles > 0.5 ? Double.NEGATIVE_INFINITY : quantile(middles));
+    return new RiskLimit(
+        risk, quantile(risk / MIDDLES_PROBABILITY), quantile(risk / RESTS_PROBABILITY));
+  }
+
+  /** Whether anything is told of a setting by its distance from the limit. */
+  boolean tells() {
+    return ofRest > Double.NEGATIVE_INFINITY;
   }
 
   /** The lower end of a bracket of the quantile: what lies below has more than the risk. */
   private static double quantile(double risk) {
+    if (risk > 0.5) {
+      return Double.NEGATIVE_INFINITY;
+    }
     double low = -1e-9;
     double high = FURTHEST;
     for (int i = 0; i < HALVINGS; i++) {

@@ -18,9 +18,11 @@ import dev.jetting.rules.search.Space.Slide;
  *       all pilots at once with the end of their range of fuel that is nearer to F.
  *   <li>ln (f/f₀) ≤ (f/f₀ − f₀/f)/2 where f ≥ f₀: how far the lean limit is at most.
  *   <li>σ² ≥ residual² + (pilot's spread · its share of the fuel)², σ of the middle air case: the
- *       other errors and the tolerances only add.
- *   <li>The middle case's risk is beyond P(standard normal &gt; q) where the limit is less than q σ
- *       away; the whole risk is at least that by the case's probability.
+ *       other errors and the tolerances only add. In all cases σ² ≥ residual².
+ *   <li>Where the limit is less than q σ away from the middle case, that case's risk is beyond
+ *       P(standard normal &gt; q), and the whole risk beyond that by the case's probability. With
+ *       more air λ is no less, so the same holds of all cases from the middle on and the residual
+ *       alone ({@link RiskLimit}).
  * </ul>
  *
  * <p>Each is taken with a slack for rounding.
@@ -159,12 +161,12 @@ final class Sweep {
       return;
     }
     RiskLimit limit = keeper.limit(least, newParts, price, allLeanOverrun);
-    if (limit.isNothing() || isBeyond(slide, 0, limit)) {
+    if (limit.isNothing() || isBlockBeyond(slide, 0, limit)) {
       return;
     }
     for (int d = 1; d < rings.length; d++) {
       fillMain(slide, d, m);
-      if (isBeyond(slide, d, limit)) {
+      if (isBlockBeyond(slide, d, limit)) {
         return;
       }
     }
@@ -229,28 +231,33 @@ final class Sweep {
   }
 
   /** Whether even with the richest pilot the risk is beyond the limit somewhere on a day. */
-  private boolean isBeyond(Slide slide, int d, RiskLimit limit) {
-    double q = limit.quantile();
-    if (q == Double.NEGATIVE_INFINITY) {
+  private boolean isBlockBeyond(Slide slide, int d, RiskLimit limit) {
+    if (!limit.tells()) {
       return false;
     }
-    double needed = q * q * limits.residualVariance * (1 - SLACK);
+    double needed = squared(limit.ofRest()) * limits.residualVariance * (1 - SLACK);
     for (int i = 0; i < space.openings; i++) {
       double ratio = (main[d][i] + slide.mostPilot[d][i]) / limitFuel[d][i];
       double away = (ratio - 1 / ratio) / 2 + ROUNDING;
-      if (ratio < 1 - SLACK || (q > 0 && away > 0 && away * away < needed)) {
+      if (ratio < 1 - SLACK || (away > 0 && away * away < needed)) {
         return true;
       }
     }
     return false;
   }
 
+  /** Of a quantile below zero nothing follows. */
+  private static double squared(double quantile) {
+    return quantile > 0 ? quantile * quantile : 0;
+  }
+
   /**
    * Whether the risk of a setting is beyond the limit; finds the most critical point on the way.
    */
-  private boolean isBeyond(Slide slide, int p, RiskLimit limit, boolean bounded) {
-    double q = limit.quantile();
-    double square = bounded ? q * q * (1 - SLACK) : 0;
+  private boolean isBeyond(Slide slide, int p, RiskLimit limit) {
+    boolean bounded = limit.tells();
+    double ofMiddle = squared(limit.ofMiddle()) * (1 - SLACK);
+    double needed = squared(limit.ofRest()) * limits.residualVariance * (1 - SLACK);
     double pilotVariance = limits.pilotSpread * limits.pilotSpread;
     double closest = Double.POSITIVE_INFINITY;
     for (int d = 0; d < rings.length; d++) {
@@ -265,7 +272,7 @@ final class Sweep {
           }
           double share = pilotFuel[i] / fuel;
           double variance = limits.residualVariance + pilotVariance * share * share;
-          if (q > 0 && away > 0 && away * away < square * variance) {
+          if (away > 0 && away * away < Math.max(needed, ofMiddle * variance)) {
             return true;
           }
         }
@@ -288,8 +295,7 @@ final class Sweep {
     }
     boolean leanOverrun = isLeanOverrun(slide, p);
     RiskLimit limit = keeper.limit(least, newParts, price, leanOverrun);
-    if (limit.isNothing()
-        || isBeyond(slide, p, limit, limit.quantile() > Double.NEGATIVE_INFINITY)) {
+    if (limit.isNothing() || isBeyond(slide, p, limit)) {
       return;
     }
     workedOut++;

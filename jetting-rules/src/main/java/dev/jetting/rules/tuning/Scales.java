@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Setting;
@@ -59,13 +60,13 @@ final class Scales {
    * it is above {@code most}.
    */
   OptionalDouble distance(Setting setting, double most) {
-    MixtureModel model = model(setting);
+    CalibratedModel engine = calibration.on(model(setting));
     double weights = OPENINGS.stream().mapToDouble(this::weight).sum();
     double sum = 0;
     for (int i = 0; i < OPENINGS.size() && !(sum / weights > most); i++) {
       ThrottleOpening throttle = OPENINGS.get(i);
       double need = sheet.setup().engine().need().at(throttle).value();
-      double lean = StrictMath.log(lambda(model, throttle) / need);
+      double lean = StrictMath.log(engine.expected(throttle).value() / need);
       sum += weight(throttle) * (lean > 0 ? RiskProfile.LEAN_WEIGHT * lean : -lean);
     }
     return atMost(most, weights == 0 ? 0 : sum / weights);
@@ -73,11 +74,13 @@ final class Scales {
 
   /** Whether a setting is nowhere leaner than the sheet's by more than {@code most} in ln λ. */
   boolean leansAtMost(double most, Setting setting) {
-    MixtureModel now = model(setting());
-    MixtureModel then = model(setting);
+    CalibratedModel now = calibration.on(model(setting()));
+    CalibratedModel then = calibration.on(model(setting));
     return OPENINGS.stream()
         .allMatch(
-            throttle -> StrictMath.log(lambda(then, throttle) / lambda(now, throttle)) <= most);
+            throttle ->
+                StrictMath.log(then.expected(throttle).value() / now.expected(throttle).value())
+                    <= most);
   }
 
   private static OptionalDouble atMost(double most, double value) {
@@ -91,10 +94,6 @@ final class Scales {
 
   private double weight(ThrottleOpening throttle) {
     return sheet.riding().profile().weightAt(throttle);
-  }
-
-  private double lambda(MixtureModel model, ThrottleOpening throttle) {
-    return riskModel.expected(model, throttle, calibration).value();
   }
 
   private MixtureModel model(Setting setting) {

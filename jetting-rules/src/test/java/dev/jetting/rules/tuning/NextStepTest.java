@@ -89,8 +89,7 @@ class NextStepTest {
   private static TuningSession seeing(TuningSession session, NextTest test, double factor) {
     MixtureModel model = MixtureModel.of(session.now().setup());
     double expected =
-        RISK.expected(model, test.throttle(), session.calibration(RISK, Meanings.assumed()))
-            .value();
+        session.calibration(RISK, Meanings.assumed()).on(model).expected(test.throttle()).value();
     return session.seeing(
         new Look(test.throttle(), test.speed(), new Seen.Wideband(Lambda.of(expected * factor))));
   }
