@@ -39,8 +39,8 @@ public final class CalibratedModel {
     nodes =
         AirCase.of(air).stream()
             .map(
-                air ->
-                    new Node(air, air.z() == 0 ? model : model.differing(ErrorSource.AIR, air.z())))
+                one ->
+                    new Node(one, one.z() == 0 ? model : model.differing(ErrorSource.AIR, one.z())))
             .toList();
   }
 

@@ -281,8 +281,9 @@ public final class MixtureModel {
    * @throws IllegalArgumentException if the speed is zero
    */
   public Sensitivities sensitivities(ThrottleOpening throttle, EngineSpeed speed) {
-    double up = differing(ErrorSource.AIR, SMALL_Z).lnLambda(throttle, speed);
-    double down = differing(ErrorSource.AIR, -SMALL_Z).lnLambda(throttle, speed);
+    double up = differing(ErrorSource.AIR, SMALL_Z).fuelSensitivities(throttle, speed).lnLambda();
+    double down =
+        differing(ErrorSource.AIR, -SMALL_Z).fuelSensitivities(throttle, speed).lnLambda();
     return fuelSensitivities(throttle, speed).with((up - down) / (2 * SMALL_Z));
   }
 
@@ -301,10 +302,6 @@ public final class MixtureModel {
   private FuelSensitivities fuelSensitivities(Flows flows) {
     return Circuits.fuelSensitivities(
         lambda(flows), flows.mainFuel(), flows.pilotFuel, flows.main.ringsSay());
-  }
-
-  private double lnLambda(ThrottleOpening throttle, EngineSpeed speed) {
-    return StrictMath.log(lambda(flows(throttle, speed)));
   }
 
   /**
