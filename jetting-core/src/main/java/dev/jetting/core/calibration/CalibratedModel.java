@@ -11,6 +11,7 @@ import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -58,18 +59,22 @@ public final class CalibratedModel {
    * @throws IllegalArgumentException if the speed is zero
    */
   public NormalCases lnLambda(ThrottleOpening throttle, EngineSpeed speed) {
-    return lnLambda(throttle, speed, null);
+    return lnLambda(throttle, speed, null, none -> 0);
   }
 
   /**
-   * ln λ at an operating point where the model has been worked out.
+   * ln λ at an operating point where the model has been worked out, of an engine whose parts are
+   * not quite as they are said to be.
    *
    * @param modelled the mixture there by the model of this setup
-   * @return its distribution, as by throttle and speed
+   * @param partsVariance variance of ln λ that the parts bring, by how the mixture answers; zero or
+   *     more
+   * @return its distribution
    */
-  public NormalCases lnLambda(MixtureResponse modelled) {
+  public NormalCases lnLambda(
+      MixtureResponse modelled, ToDoubleFunction<FuelSensitivities> partsVariance) {
     MixturePoint point = modelled.point();
-    return lnLambda(point.throttle(), point.speed(), modelled.sensitivities());
+    return lnLambda(point.throttle(), point.speed(), modelled.sensitivities(), partsVariance);
   }
 
   /**
@@ -82,38 +87,38 @@ public final class CalibratedModel {
   public Lambda expected(ThrottleOpening throttle) {
     Node middle = nodes.get(nodes.size() / 2);
     EngineSpeed speed = setup.engine().loadLine().at(throttle);
-    Normal lnLambda =
-        given(middle.air, throttle, middle.model.fuelSensitivities(throttle, speed)).value();
+    Normal lnLambda = given(middle.air, throttle, middle.model.fuelSensitivities(throttle, speed));
     return Lambda.of(StrictMath.exp(lnLambda.mean()));
   }
 
   private NormalCases lnLambda(
-      ThrottleOpening throttle, EngineSpeed speed, @Nullable FuelSensitivities asModelled) {
+      ThrottleOpening throttle,
+      EngineSpeed speed,
+      @Nullable FuelSensitivities asModelled,
+      ToDoubleFunction<FuelSensitivities> partsVariance) {
     List<NormalCases.Case> cases = new ArrayList<>(nodes.size());
     for (Node node : nodes) {
       FuelSensitivities there =
           asModelled != null && node.air.z() == 0
               ? asModelled
               : node.model.fuelSensitivities(throttle, speed);
-      cases.add(given(node.air, throttle, there));
+      Normal lnLambda = given(node.air, throttle, there).plus(partsVariance.applyAsDouble(there));
+      cases.add(new NormalCases.Case(node.air.probability(), lnLambda));
     }
     return new NormalCases(cases);
   }
 
   /** By the rules of conditioning: the rest of the errors, the air's being known. */
-  private NormalCases.Case given(
-      AirCase known, ThrottleOpening throttle, FuelSensitivities modelled) {
+  private Normal given(AirCase known, ThrottleOpening throttle, FuelSensitivities modelled) {
     Place place = new Place(modelled.with(0), throttle.share(), true);
     Normal rest = process.at(place);
     double shared = process.covariance(place, AIR);
     double mean = modelled.lnLambda() + rest.mean();
     if (shared == 0 || air.deviation() == 0) {
-      return new NormalCases.Case(known.probability(), new Normal(mean, rest.deviation()));
+      return new Normal(mean, rest.deviation());
     }
     double byAir = shared / (air.deviation() * air.deviation());
     double left = rest.deviation() * rest.deviation() - byAir * shared;
-    return new NormalCases.Case(
-        known.probability(),
-        new Normal(mean + byAir * (known.z() - air.mean()), Math.sqrt(Math.max(0, left))));
+    return new Normal(mean + byAir * (known.z() - air.mean()), Math.sqrt(Math.max(0, left)));
   }
 }

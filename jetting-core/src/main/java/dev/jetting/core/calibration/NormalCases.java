@@ -1,7 +1,6 @@
 package dev.jetting.core.calibration;
 
 import dev.jetting.core.checks.Checks;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -95,19 +94,5 @@ public record NormalCases(List<Case> cases) {
       above += each.probability() * each.value().above(number);
     }
     return Math.min(above, 1); // the probabilities' sum is 1 but for rounding
-  }
-
-  /**
-   * With an independent normal number of mean zero added.
-   *
-   * @param variance its variance, zero or more
-   * @return the sum
-   */
-  public NormalCases plus(double variance) {
-    List<Case> wider = new ArrayList<>(cases.size());
-    for (Case each : cases) {
-      wider.add(new Case(each.probability(), each.value().plus(variance)));
-    }
-    return new NormalCases(wider);
   }
 }

@@ -33,4 +33,39 @@ public record NeedleAnnulus(double length, double entryLoss, double eccentricity
         entryLoss * density / (2 * area * area),
         12 * viscosity * length / (gap * gap * (1 + 1.5 * eccentricity * eccentricity) * area));
   }
+
+  /**
+   * A ring, and how it changes with the diameters that make it.
+   *
+   * @param restriction what it does to the fuel
+   * @param byJet ∂α/∂D and ∂β/∂D, in α and β; D the diameter of the needle jet in m
+   * @param byNeedle the same with the diameter of the needle
+   */
+  public record Ring(Restriction restriction, Restriction byJet, Restriction byNeedle) {
+
+    /**
+     * A ring by its restriction: α is as A⁻², β as g⁻² A⁻¹.
+     *
+     * @param restriction what it does to the fuel
+     * @param jet diameter of the needle jet, m
+     * @param needle diameter of the needle where it stands in the jet, m; 0 when it has left the
+     *     jet, and then it has nothing to say
+     * @return the ring
+     */
+    static Ring of(Restriction restriction, double jet, double needle) {
+      double areaByJet = 2 * jet / ((jet - needle) * (jet + needle));
+      double areaByNeedle = -2 * needle / ((jet - needle) * (jet + needle));
+      double gapByJet = 1 / (jet - needle);
+      double gapByNeedle = needle == 0 ? 0 : -gapByJet;
+      return new Ring(
+          restriction,
+          changed(restriction, areaByJet, gapByJet),
+          changed(restriction, areaByNeedle, gapByNeedle));
+    }
+
+    /** By how much the restriction changes where ln A and ln g change by so much. */
+    private static Restriction changed(Restriction ring, double lnArea, double lnGap) {
+      return new Restriction(-2 * lnArea * ring.alpha(), -(lnArea + 2 * lnGap) * ring.beta());
+    }
+  }
 }

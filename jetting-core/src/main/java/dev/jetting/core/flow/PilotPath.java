@@ -8,7 +8,7 @@ package dev.jetting.core.flow;
  * ṁ_b)(ṁ_p/ρ_f + ṁ_b/ρ): the outlet passes what jet and bleed bring, as a homogeneous mixture. The
  * left side falls with w, the right side rises.
  *
- * @param jet restriction of the pilot jet
+ * @param jet the pilot jet
  * @param head height of the outlet over the fuel level, m
  * @param bleed C_b A_b, effective area of the air bleed, m²
  * @param outlet C_o times the outlet area at closed throttle, m²
@@ -19,7 +19,7 @@ package dev.jetting.core.flow;
  * @param airDensity ρ, kg/m³
  */
 public record PilotPath(
-    Restriction jet,
+    Jet jet,
     double head,
     double bleed,
     double outlet,
@@ -34,8 +34,9 @@ public record PilotPath(
    *
    * @param wellDepression w, Pa
    * @param fuelFlow mass flow of fuel while the inlet is open, kg/s
+   * @param outlet C_o A_o, with what the slide uncovers, m²
    */
-  public record State(double wellDepression, double fuelFlow) {}
+  public record State(double wellDepression, double fuelFlow, double outlet) {}
 
   /**
    * Solves the balance.
@@ -50,17 +51,48 @@ public record PilotPath(
         Roots.ofFalling(
             w -> {
               double fuel = fuelFlow(w);
-              double air = bleed * Math.sqrt(2 * airDensity * w);
+              double air = bleedFlow(w);
               return area * area * 2 * (depression - w)
                   - (fuel + air) * (fuel / fuelDensity + air / airDensity);
             },
             0,
             depression);
-    return new State(well, fuelFlow(well));
+    return new State(well, fuelFlow(well), area);
+  }
+
+  /**
+   * How the fuel answers to the bore of the pilot jet: ∂ ln ṁ_p/∂ d.
+   *
+   * <p>By the implicit derivative of the balance, in the volume flow q of the fuel and the well's w
+   * = ρ_f g h + α q² + β q: a smaller restriction lowers w at the same q, the outlet and the bleed
+   * answer by E = −∂(left − right)/∂w, and more fuel weighs by P = −∂(left − right)/∂q.
+   *
+   * @param state a state of this path
+   * @return 1/m, zero or more; 0 where no fuel flows
+   */
+  public double byBore(State state) {
+    double fuel = state.fuelFlow;
+    if (fuel == 0) {
+      return 0;
+    }
+    double well = state.wellDepression;
+    double air = bleedFlow(well);
+    double flow = fuel / fuelDensity;
+    double mixed = flow + air / airDensity;
+    double byWell =
+        2 * state.outlet * state.outlet + air / (2 * well) * (mixed + (fuel + air) / airDensity);
+    double byFuel = fuelDensity * mixed + fuel + air;
+    Restriction own = jet.restriction();
+    double steepness = 2 * own.alpha() * flow + own.beta();
+    return own.answer(jet.byBore(), flow) * byWell * steepness / (byWell * steepness + byFuel);
+  }
+
+  private double bleedFlow(double well) {
+    return bleed * Math.sqrt(2 * airDensity * well);
   }
 
   private double fuelFlow(double well) {
-    return fuelDensity * jet.flow(well - fuelDensity * MainPath.GRAVITY * head);
+    return fuelDensity * jet.restriction().flow(well - fuelDensity * MainPath.GRAVITY * head);
   }
 
   /** Cubic smooth step from 0 to 1. */

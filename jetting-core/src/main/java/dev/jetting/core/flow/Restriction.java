@@ -54,18 +54,26 @@ public record Restriction(double alpha, double beta) {
   }
 
   /**
-   * What a restriction in series has to say in the common flow: ∂ ln Q/∂ ln f, f a factor on what
-   * it passes ({@link #passing}). From α Q² + β Q = Δ: its own 2αQ + β by that of all.
+   * How the flow through this restriction answers to a change of it, or of one of those in series
+   * that it is made of: ∂ ln Q/∂ s. From α Q² + β Q = Δ: −(Q ∂α/∂s + ∂β/∂s)/(2αQ + β).
    *
-   * @param alpha α of the restriction
-   * @param beta β of the restriction
-   * @param allAlpha α of it and the others together
-   * @param allBeta β of it and the others together
-   * @param flow Q through all, m³/s
-   * @return 0 to 1; 0 where nothing flows
+   * @param change ∂α/∂s and ∂β/∂s, in α and β
+   * @param flow Q, m³/s
+   * @return ∂ ln Q/∂ s; 0 where nothing flows
    */
-  public static double say(
-      double alpha, double beta, double allAlpha, double allBeta, double flow) {
-    return flow == 0 ? 0 : (2 * alpha * flow + beta) / (2 * allAlpha * flow + allBeta);
+  double answer(Restriction change, double flow) {
+    return flow == 0 ? 0 : -(change.alpha * flow + change.beta) / (2 * alpha * flow + beta);
+  }
+
+  /**
+   * How the flow through this restriction and others answers to a factor on what this one passes
+   * ({@link #passing}).
+   *
+   * @param all this and the others
+   * @param flow Q through all, m³/s
+   * @return ∂ ln Q/∂ ln f, 0 to 1; 0 where nothing flows
+   */
+  double say(Restriction all, double flow) {
+    return all.answer(new Restriction(-2 * alpha, -beta), flow);
   }
 }

@@ -69,4 +69,15 @@ public final class ShortOrifice {
     return new Restriction(
         density / (2 * cdu * cdu * area * area), b * viscosity / (2 * bore * area));
   }
+
+  /**
+   * How the restriction of a jet changes with its bore, L/d staying: α is as d⁻⁴, β as d⁻³.
+   *
+   * @param jet the restriction
+   * @param bore d, m
+   * @return ∂α/∂d and ∂β/∂d, in α and β
+   */
+  public static Restriction byBore(Restriction jet, double bore) {
+    return new Restriction(-4 * jet.alpha() / bore, -3 * jet.beta() / bore);
+  }
 }

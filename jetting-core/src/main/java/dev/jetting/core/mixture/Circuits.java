@@ -2,12 +2,11 @@ package dev.jetting.core.mixture;
 
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.flow.AirSide;
+import dev.jetting.core.flow.Jet;
 import dev.jetting.core.flow.MainPath;
 import dev.jetting.core.flow.NeedleAnnulus;
 import dev.jetting.core.flow.Nozzle;
 import dev.jetting.core.flow.PilotPath;
-import dev.jetting.core.flow.Restriction;
-import dev.jetting.core.flow.ShortOrifice;
 import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.FlowCoefficients;
 import dev.jetting.core.parts.Needle;
@@ -109,9 +108,7 @@ final class Circuits {
     NeedleJet needleJet = setup.setting().needleJet();
     double mainJet =
         Math.max(0, setup.setting().mainJet().millimetres() + shift.of(MeteringPart.MAIN_JET));
-    Restriction jet =
-        ShortOrifice.restriction(
-            mainJet * MM, flow.mainJetLength().value(), fuelDensity, fuelViscosity);
+    Jet jet = Jet.of(mainJet * MM, flow.mainJetLength().value(), fuelDensity, fuelViscosity);
     return new MainPath(
         new Nozzle(
             flow.nozzleClosed().value(),
@@ -142,8 +139,7 @@ final class Circuits {
     double pilotJet =
         Math.max(0, setting.pilotJet().millimetres() + shift.of(MeteringPart.PILOT_JET));
     return new PilotPath(
-        ShortOrifice.restriction(
-            pilotJet * MM, flow.pilotJetLength().value(), fuelDensity, fuelViscosity),
+        Jet.of(pilotJet * MM, flow.pilotJetLength().value(), fuelDensity, fuelViscosity),
         head(pilot.head()),
         flow.pilotBleed().value() * (mixtureScrew ? fixedArea : screwArea),
         flow.pilotOutlet().value() * (mixtureScrew ? screwArea : fixedArea),
@@ -193,17 +189,29 @@ final class Circuits {
     return needed * leanest <= dryAir ? leanest : dryAir / needed;
   }
 
-  /** How ln λ answers to its fuel, of which {@code ringsSay} of the main path's is the ring's. */
+  /**
+   * How ln λ answers to its fuel; {@code pilotByBore} is ∂ ln of the pilot's by the jet's bore,
+   * 1/m.
+   */
   static FuelSensitivities fuelSensitivities(
-      double lambda, double mainFuel, double pilotFuel, double ringsSay) {
-    double lnLambda = StrictMath.log(lambda);
-    if (lambda >= MixturePoint.LEANEST.value()) {
-      return new FuelSensitivities(lnLambda, 0, 0, 0);
-    }
-    double fuel = mainFuel + pilotFuel;
-    double main = mainFuel / fuel;
+      double lambda,
+      double mainFuel,
+      double pilotFuel,
+      double pilotByBore,
+      MainPath.Answers mainAnswers) {
+    boolean held = lambda >= MixturePoint.LEANEST.value();
+    double main = held ? 0 : mainFuel / (mainFuel + pilotFuel);
+    double pilot = held ? 0 : pilotFuel / (mainFuel + pilotFuel);
     return new FuelSensitivities(
-        lnLambda, 0 - pilotFuel / fuel, 0 - main * ringsSay, 0 - main * (1 - ringsSay));
+        StrictMath.log(lambda),
+        0 - pilot,
+        0 - main * mainAnswers.ring(),
+        0 - main * (1 - mainAnswers.ring()),
+        new SizeSensitivities(
+            0 - pilot * pilotByBore * MM,
+            0 - main * mainAnswers.byNeedleJet() * MM,
+            0 - main * mainAnswers.byNeedle() * MM,
+            0 - main * mainAnswers.byMainJet() * MM));
   }
 
   /** Fuel and oil with which λ is 1, by the moist air. */

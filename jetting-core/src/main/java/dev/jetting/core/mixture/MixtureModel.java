@@ -301,7 +301,11 @@ public final class MixtureModel {
 
   private FuelSensitivities fuelSensitivities(Flows flows) {
     return Circuits.fuelSensitivities(
-        lambda(flows), flows.mainFuel(), flows.pilotFuel, flows.main.ringsSay());
+        lambda(flows),
+        flows.mainFuel(),
+        flows.pilotFuel,
+        pilot.byBore(flows.well),
+        main.answers(flows.main));
   }
 
   /**

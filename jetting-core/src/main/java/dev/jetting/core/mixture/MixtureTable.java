@@ -2,7 +2,9 @@ package dev.jetting.core.mixture;
 
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.flow.AirSide;
+import dev.jetting.core.flow.Jet;
 import dev.jetting.core.flow.MainPath;
+import dev.jetting.core.flow.NeedleAnnulus;
 import dev.jetting.core.flow.PilotPath;
 import dev.jetting.core.flow.Restriction;
 import dev.jetting.core.mixture.Circuits.Shift;
@@ -17,7 +19,6 @@ import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,7 +37,6 @@ public final class MixtureTable {
 
   private final Setup setup;
   private final Circuits circuits;
-  private final CustomarySteps steps;
   private final AirSide.State[] air;
   private final AirSide.State[][] airCase;
   private final AirSide.State shut;
@@ -45,14 +45,9 @@ public final class MixtureTable {
   private final double fuelDensity;
 
   private MixtureTable(
-      Setup setup,
-      Circuits circuits,
-      List<ThrottleOpening> throttles,
-      CustomarySteps steps,
-      List<Double> airCases) {
+      Setup setup, Circuits circuits, List<ThrottleOpening> throttles, List<Double> airCases) {
     Checks.that(!throttles.isEmpty(), "throttle openings", "none", "at least one");
     this.setup = setup;
-    this.steps = steps;
     this.circuits = circuits;
     air = states(circuits, throttles);
     airCase =
@@ -76,16 +71,15 @@ public final class MixtureTable {
    * @param setup engine, air, fuel, and a setting whose carburettor, intake, slide, idle lift and
    *     floats count; its jets and needle do not
    * @param throttles the openings; at least one
-   * @param steps the customary steps over which {@link #local} takes its differences
-   * @param airCases the differences of the engine's air in which {@link #local} tells ln λ: natural
-   *     logarithms as in {@link ErrorSource#AIR}, each −5 to 5
+   * @param airCases the differences of the engine's air in which {@link #fuelSensitivities} tells
+   *     ln λ: natural logarithms as in {@link ErrorSource#AIR}, each −5 to 5
    * @return the table
    * @throws IllegalArgumentException if there is no opening, a difference is out of range, or the
    *     air is colder than −40 °C and the fuel is a blend
    */
   public static MixtureTable of(
-      Setup setup, List<ThrottleOpening> throttles, CustomarySteps steps, List<Double> airCases) {
-    return new MixtureTable(setup, new Circuits(setup), throttles, steps, airCases);
+      Setup setup, List<ThrottleOpening> throttles, List<Double> airCases) {
+    return new MixtureTable(setup, new Circuits(setup), throttles, airCases);
   }
 
   /**
@@ -106,7 +100,7 @@ public final class MixtureTable {
     for (Map.Entry<ErrorSource, Double> difference : differences.entrySet()) {
       circuits = circuits.differing(difference.getKey(), difference.getValue());
     }
-    return new MixtureTable(setup, circuits, throttles, CustomarySteps.assumed(), List.of());
+    return new MixtureTable(setup, circuits, throttles, List.of());
   }
 
   private AirSide.State[] states(Circuits differing, List<ThrottleOpening> throttles) {
@@ -209,93 +203,54 @@ public final class MixtureTable {
    * @return mean flow of fuel and oil, kg/s
    */
   public double mainFuel(Ring ring, MainJet jet, int opening) {
-    return mainFuel(
-        ring.alpha[opening], ring.beta[opening], jet.alpha, jet.beta, ring.drive[opening], opening);
+    return mainFuel(opening, flow(ring, jet, opening, ring.drive[opening]));
   }
 
-  private double mainFuel(
-      double ringAlpha, double ringBeta, double jetAlpha, double jetBeta, double drive, int i) {
-    return openShare[i]
-        * (fuelDensity * Restriction.flow(ringAlpha + jetAlpha, ringBeta + jetBeta, drive));
+  private double mainFuel(int opening, double flow) {
+    return openShare[opening] * (fuelDensity * flow);
+  }
+
+  /** Volume flow while the inlet is open. */
+  private static double flow(Ring ring, MainJet jet, int opening, double drive) {
+    return Restriction.flow(ring.alpha[opening] + jet.alpha, ring.beta[opening] + jet.beta, drive);
   }
 
   /**
-   * ln λ of a setting at an opening in each air case and how it answers there, as {@link
-   * MixtureModel#fuelSensitivities} tells, and what its parts do, as {@link MixtureModel#effects}.
+   * ln λ of a setting at an opening in an air case and how it answers, as {@link
+   * MixtureModel#fuelSensitivities} tells.
    *
    * @param pilot the pilot circuit, of this table
    * @param ring the ring, of this table
    * @param jet the main jet, of this table
    * @param opening index of the throttle opening
-   * @param into where the numbers go; belongs to one thread
+   * @param airCase index of the air case, in the order given
+   * @return ln λ and its answers there
    */
-  public void local(Pilot pilot, Ring ring, MainJet jet, int opening, Local into) {
-    int i = opening;
-    PilotPoint p = pilot.point(i);
-    RingPoint r = ring.point(i);
-    double alpha = ring.alpha[i] + jet.alpha;
-    double beta = ring.beta[i] + jet.beta;
-    for (int c = 0; c < airCase.length; c++) {
-      double flow = Restriction.flow(alpha, beta, r.drive[c]);
-      double main = openShare[i] * (fuelDensity * flow);
-      into.fill(
-          c,
-          Circuits.fuelSensitivities(
-              circuits.lambda(airCase[c][i].airFlow(), main, p.fuel[c]),
-              main,
-              p.fuel[c],
-              Restriction.say(ring.alpha[i], ring.beta[i], alpha, beta, flow)));
-    }
-    double fuel = pilot.fuel(i);
-    double main = mainFuel(ring, jet, i);
-    double lnLambda = ln(air[i], main, fuel);
-    into.effect(
-        MeteringPart.PILOT_JET,
-        ln(air[i], main, p.jetBigger) - lnLambda,
-        ln(air[i], main, p.jetSmaller) - lnLambda,
-        steps);
-    into.effect(
-        MeteringPart.NEEDLE_JET,
-        ln(air[i], with(ring, r.jetBigger, jet, i), fuel) - lnLambda,
-        ln(air[i], with(ring, r.jetSmaller, jet, i), fuel) - lnLambda,
-        steps);
-    into.effect(
-        MeteringPart.NEEDLE_DIAMETER,
-        ln(air[i], with(ring, r.needleThinner, jet, i), fuel) - lnLambda,
-        ln(air[i], with(ring, r.needleThicker, jet, i), fuel) - lnLambda,
-        steps);
-    into.effect(
-        MeteringPart.MAIN_JET,
-        ln(air[i], with(ring, jet.bigger, i), fuel) - lnLambda,
-        ln(air[i], with(ring, jet.smaller, i), fuel) - lnLambda,
-        steps);
-  }
-
-  private double ln(AirSide.State state, double mainFuel, double pilotFuel) {
-    return StrictMath.log(circuits.lambda(state.airFlow(), mainFuel, pilotFuel));
-  }
-
-  private double with(Ring ring, Restriction other, MainJet jet, int i) {
-    return mainFuel(other.alpha(), other.beta(), jet.alpha, jet.beta, ring.drive[i], i);
-  }
-
-  private double with(Ring ring, Restriction jet, int i) {
-    return mainFuel(ring.alpha[i], ring.beta[i], jet.alpha(), jet.beta(), ring.drive[i], i);
+  public FuelSensitivities fuelSensitivities(
+      Pilot pilot, Ring ring, MainJet jet, int opening, int airCase) {
+    PilotPoint p = pilot.point(opening);
+    RingPoint r = ring.point(opening);
+    double flow = flow(ring, jet, opening, r.drive[airCase]);
+    double mainFuel = mainFuel(opening, flow);
+    return Circuits.fuelSensitivities(
+        circuits.lambda(this.airCase[airCase][opening].airFlow(), mainFuel, p.fuel[airCase]),
+        mainFuel,
+        p.fuel[airCase],
+        p.byBore[airCase],
+        MainPath.answers(r.ring, jet.jet, flow));
   }
 
   /** A pilot jet and a screw. Belongs to the table that made it. */
   public final class Pilot {
 
-    private final Circuits own;
     private final PilotPath path;
     private final double[] fuel = new double[air.length];
     private final @Nullable PilotPoint[] points = new PilotPoint[air.length];
 
     private Pilot(Circuits own) {
-      this.own = own;
       path = own.pilot(Shift.NONE);
       for (int i = 0; i < fuel.length; i++) {
-        fuel[i] = fuel(path, air[i]);
+        fuel[i] = fuel(air[i]);
       }
     }
 
@@ -315,12 +270,15 @@ public final class MixtureTable {
      * @return λ on the pilot's fuel alone, as {@link Overrun#lambda()} tells
      */
     public double overrunLambda() {
-      return circuits.lambda(shut.airFlow(), 0, fuel(path, shut));
+      return circuits.lambda(shut.airFlow(), 0, fuel(shut));
     }
 
-    private double fuel(PilotPath way, AirSide.State state) {
-      double lift = state.lift() - circuits.idleLift();
-      return circuits.pilotFuel(state, way.at(state.depression(), lift));
+    private double fuel(AirSide.State state) {
+      return circuits.pilotFuel(state, well(state));
+    }
+
+    private PilotPath.State well(AirSide.State state) {
+      return path.at(state.depression(), state.lift() - circuits.idleLift());
     }
 
     /** Worked out when first asked for; two threads that do it at once come to the same. */
@@ -329,36 +287,26 @@ public final class MixtureTable {
       if (known != null) {
         return known;
       }
-      double step = steps.of(MeteringPart.PILOT_JET);
-      PilotPoint found =
-          new PilotPoint(
-              inEachCase(i, state -> fuel(path, state)),
-              fuel(own.pilot(new Shift(MeteringPart.PILOT_JET, step)), air[i]),
-              fuel(own.pilot(new Shift(MeteringPart.PILOT_JET, -step)), air[i]));
+      PilotPoint found = new PilotPoint(airCase.length);
+      for (int c = 0; c < airCase.length; c++) {
+        PilotPath.State well = well(airCase[c][i]);
+        found.fuel[c] = circuits.pilotFuel(airCase[c][i], well);
+        found.byBore[c] = path.byBore(well);
+      }
       points[i] = found;
       return found;
     }
   }
 
-  /** The pilot's fuel in each air case and with other jets. */
+  /** The pilot's fuel in each air case, and how it answers to the jet's bore. */
   private static final class PilotPoint {
     final double[] fuel;
-    final double jetBigger;
-    final double jetSmaller;
+    final double[] byBore;
 
-    PilotPoint(double[] fuel, double jetBigger, double jetSmaller) {
-      this.fuel = fuel;
-      this.jetBigger = jetBigger;
-      this.jetSmaller = jetSmaller;
+    PilotPoint(int airCases) {
+      fuel = new double[airCases];
+      byBore = new double[airCases];
     }
-  }
-
-  private double[] inEachCase(int i, ToDoubleFunction<AirSide.State> number) {
-    double[] numbers = new double[airCase.length];
-    for (int c = 0; c < numbers.length; c++) {
-      numbers[c] = number.applyAsDouble(airCase[c][i]);
-    }
-    return numbers;
   }
 
   /** A needle in a needle jet. Belongs to the table that made it. */
@@ -375,7 +323,7 @@ public final class MixtureTable {
       this.own = own;
       path = own.main(Shift.NONE);
       for (int i = 0; i < alpha.length; i++) {
-        Restriction ring = ring(Shift.NONE, i);
+        Restriction ring = path.ring(needle(i)).restriction();
         alpha[i] = ring.alpha();
         beta[i] = ring.beta();
         drive[i] = drive(air[i]);
@@ -387,160 +335,47 @@ public final class MixtureTable {
       return suction - path.density() * MainPath.GRAVITY * path.head();
     }
 
-    private Restriction ring(Shift shift, int i) {
-      return path.annulus()
-          .restriction(
-              own.needleJet(shift),
-              own.needleDiameter(air[i].lift(), shift),
-              path.density(),
-              path.viscosity())
-          .passing(path.annulusFactor());
-    }
-
     /** Worked out when first asked for; two threads that do it at once come to the same. */
     private RingPoint point(int i) {
       RingPoint known = points[i];
       if (known != null) {
         return known;
       }
-      double jet = steps.of(MeteringPart.NEEDLE_JET);
-      double needle = steps.of(MeteringPart.NEEDLE_DIAMETER);
-      RingPoint found =
-          new RingPoint(
-              inEachCase(i, this::drive),
-              ring(new Shift(MeteringPart.NEEDLE_JET, jet), i),
-              ring(new Shift(MeteringPart.NEEDLE_JET, -jet), i),
-              ring(new Shift(MeteringPart.NEEDLE_DIAMETER, -needle), i),
-              ring(new Shift(MeteringPart.NEEDLE_DIAMETER, needle), i));
+      RingPoint found = new RingPoint(path.ring(needle(i)), airCase.length);
+      for (int c = 0; c < airCase.length; c++) {
+        found.drive[c] = drive(airCase[c][i]);
+      }
       points[i] = found;
       return found;
     }
+
+    private double needle(int i) {
+      return own.needleDiameter(air[i].lift(), Shift.NONE);
+    }
   }
 
-  /** What drives the fuel in each air case, and the ring with other parts. */
+  /** The ring, and what drives the fuel through it in each air case. */
   private static final class RingPoint {
+    final NeedleAnnulus.Ring ring;
     final double[] drive;
-    final Restriction jetBigger;
-    final Restriction jetSmaller;
-    final Restriction needleThinner;
-    final Restriction needleThicker;
 
-    RingPoint(
-        double[] drive,
-        Restriction jetBigger,
-        Restriction jetSmaller,
-        Restriction needleThinner,
-        Restriction needleThicker) {
-      this.drive = drive;
-      this.jetBigger = jetBigger;
-      this.jetSmaller = jetSmaller;
-      this.needleThinner = needleThinner;
-      this.needleThicker = needleThicker;
+    RingPoint(NeedleAnnulus.Ring ring, int airCases) {
+      this.ring = ring;
+      drive = new double[airCases];
     }
   }
 
   /** A main jet. Belongs to the table that made it. */
-  public final class MainJet {
+  public static final class MainJet {
 
+    private final Jet jet;
     private final double alpha;
     private final double beta;
-    private final Restriction bigger;
-    private final Restriction smaller;
 
     private MainJet(Circuits own) {
-      double step = steps.of(MeteringPart.MAIN_JET);
-      Restriction jet = own.main(Shift.NONE).mainJet();
-      alpha = jet.alpha();
-      beta = jet.beta();
-      bigger = own.main(new Shift(MeteringPart.MAIN_JET, step)).mainJet();
-      smaller = own.main(new Shift(MeteringPart.MAIN_JET, -step)).mainJet();
-    }
-  }
-
-  /**
-   * ln λ at one opening and how it answers. Filled by {@link MixtureTable#local}, again and again
-   * so that a search makes no garbage; not for sharing between threads.
-   */
-  public static final class Local {
-
-    private static final int SOURCES = 4;
-    private static final int NOT_WORKED_OUT = 4;
-
-    private final double[] lnLambda;
-    private final double[] slopes;
-    private final double[] leaning = new double[NOT_WORKED_OUT + 1];
-
-    /**
-     * One with zeroes.
-     *
-     * @param airCases how many air cases the tables have that are to fill it
-     */
-    public Local(int airCases) {
-      lnLambda = new double[airCases];
-      slopes = new double[airCases * SOURCES];
-    }
-
-    /**
-     * ln λ in an air case.
-     *
-     * @param airCase index of the case, in the order given to the table
-     * @return ln λ
-     */
-    public double lnLambda(int airCase) {
-      return lnLambda[airCase];
-    }
-
-    /**
-     * The sensitivity to an error source in an air case.
-     *
-     * @param airCase index of the case, in the order given to the table
-     * @param source the source
-     * @return ∂ ln λ/∂ z; 0 for the air, which the case knows
-     */
-    public double slope(int airCase, ErrorSource source) {
-      return slopes[airCase * SOURCES + place(source)];
-    }
-
-    /**
-     * What a part does by its own unit, the engine as modelled: half the difference of ln λ between
-     * one customary step towards lean and one towards rich, by the step.
-     *
-     * @param part the part
-     * @return 1/mm, zero or more; 0 for screw, cutaway, taper and clip, which are not worked out
-     */
-    public double leaningByUnit(MeteringPart part) {
-      return leaning[place(part)];
-    }
-
-    private void fill(int airCase, FuelSensitivities there) {
-      lnLambda[airCase] = there.lnLambda();
-      int first = airCase * SOURCES;
-      slopes[first + place(ErrorSource.PILOT)] = there.pilot();
-      slopes[first + place(ErrorSource.NEEDLE)] = there.needle();
-      slopes[first + place(ErrorSource.MAIN)] = there.main();
-    }
-
-    private void effect(MeteringPart part, double richer, double leaner, CustomarySteps steps) {
-      leaning[place(part)] = (leaner - richer) / 2 / steps.of(part);
-    }
-
-    private static int place(ErrorSource source) {
-      return switch (source) {
-        case PILOT -> 0;
-        case NEEDLE -> 1;
-        case MAIN -> 2;
-        case AIR -> 3;
-      };
-    }
-
-    private static int place(MeteringPart part) {
-      return switch (part) {
-        case PILOT_JET -> 0;
-        case NEEDLE_JET -> 1;
-        case NEEDLE_DIAMETER -> 2;
-        case MAIN_JET -> 3;
-        case SCREW, CUTAWAY, NEEDLE_TAPER, CLIP -> NOT_WORKED_OUT;
-      };
+      jet = own.main(Shift.NONE).mainJet();
+      alpha = jet.restriction().alpha();
+      beta = jet.restriction().beta();
     }
   }
 }

@@ -4,9 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.jetting.core.SetupArbitraries;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.units.Diameter;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
+import java.util.Map;
+import java.util.function.DoubleFunction;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
@@ -103,6 +110,56 @@ class MixtureModelProperties {
             .isCloseTo(told.with(0).to(source), within(1e-7));
       }
     }
+  }
+
+  /** The closed form against setups whose parts are made a little bigger and smaller. */
+  @Property
+  void sizeSensitivities_areTheSlopesOfPartsThatDiffer(
+      @ForAll Setup setup, @ForAll ThrottleOpening throttle, @ForAll EngineSpeed speed) {
+    Setting s = setup.setting();
+    Needle n = s.needle();
+    SizeSensitivities told = MixtureModel.of(setup).fuelSensitivities(throttle, speed).sizes();
+    Map<DoubleFunction<Setting>, Double> slopes =
+        Map.of(
+            off -> s.withPilotJet(bigger(s.pilotJet(), off)), told.pilotJet(),
+            off -> s.withMainJet(bigger(s.mainJet(), off)), told.mainJet(),
+            off ->
+                    s.withNeedleJet(
+                        new NeedleJet(bigger(s.needleJet().bore(), off), s.needleJet().neck())),
+                told.needleJet(),
+            off ->
+                    s.withNeedle(
+                        new Needle(
+                            n.id(),
+                            bigger(n.cylinder(), off),
+                            n.tapers(),
+                            n.grooves(),
+                            n.groovePitch(),
+                            n.tip()),
+                        s.clip()),
+                told.needle());
+    double off = 1e-5;
+    slopes.forEach(
+        (made, slope) -> {
+          double up = lnLambda(setup.withSetting(made.apply(off)), throttle, speed);
+          double down = lnLambda(setup.withSetting(made.apply(-off)), throttle, speed);
+          if (Math.max(up, down) < StrictMath.log(99)) { // beyond it λ is held
+            assertThat((up - down) / (2 * off))
+                .isCloseTo(slope, within(1e-4 * Math.abs(slope) + 1e-5));
+          }
+        });
+  }
+
+  private static double lnLambda(Setup setup, ThrottleOpening throttle, EngineSpeed speed) {
+    return MixtureModel.of(setup).fuelSensitivities(throttle, speed).lnLambda();
+  }
+
+  private static JetBore bigger(JetBore bore, double off) {
+    return JetBore.ofMillimetres(bore.millimetres() + off);
+  }
+
+  private static Diameter bigger(Diameter diameter, double off) {
+    return Diameter.ofMillimetres(diameter.millimetres() + off);
   }
 
   @Property

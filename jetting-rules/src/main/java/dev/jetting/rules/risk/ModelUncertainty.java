@@ -3,6 +3,7 @@ package dev.jetting.rules.risk;
 import com.google.common.collect.ImmutableMap;
 import dev.jetting.core.calibration.Spreads;
 import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.SizeSensitivities;
 import dev.jetting.core.parts.Coefficient;
 import java.util.Map;
 
@@ -103,6 +104,23 @@ public record ModelUncertainty(
       case NEEDLE_DIAMETER -> needleTolerance.value();
       case SCREW, CUTAWAY, NEEDLE_TAPER, CLIP -> 0;
     };
+  }
+
+  /**
+   * What the tolerances of the parts do to the mixture.
+   *
+   * @param sizes how ln λ answers to the parts' sizes
+   * @return variance of ln λ
+   */
+  public double partsVariance(SizeSensitivities sizes) {
+    return square(sizes.pilotJet() * tolerance(MeteringPart.PILOT_JET))
+        + square(sizes.needleJet() * tolerance(MeteringPart.NEEDLE_JET))
+        + square(sizes.needle() * tolerance(MeteringPart.NEEDLE_DIAMETER))
+        + square(sizes.mainJet() * tolerance(MeteringPart.MAIN_JET));
+  }
+
+  private static double square(double x) {
+    return x * x;
   }
 
   /** {@return each coefficient by its name, in an order that does not change} */

@@ -9,7 +9,6 @@ import dev.jetting.core.mixture.CustomarySteps;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.MixtureResponse;
-import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
@@ -91,8 +90,8 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
 
   private RiskPoint point(MixtureResponse response, CalibratedModel engine, boolean read) {
     MixturePoint mixture = response.point();
-    List<PartEffect> effects = response.effects();
-    NormalCases lnLambda = engine.lnLambda(response).plus(toleranceVariance(effects));
+    NormalCases lnLambda =
+        engine.lnLambda(response, there -> uncertainty.partsVariance(there.sizes()));
     ThrottleOpening throttle = mixture.throttle();
     MixtureNeed need = engine.setup().engine().need();
     Lambda leanLimit = limits.lean(throttle, need);
@@ -103,19 +102,6 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
         leanLimit,
         limits.rich(throttle, need),
         Probability.of(lnLambda.above(StrictMath.log(leanLimit.value()))),
-        effects);
-  }
-
-  private double toleranceVariance(List<PartEffect> effects) {
-    double variance = 0;
-    for (PartEffect effect : effects) {
-      double perUnit = (effect.leaner() - effect.richer()) / 2 / steps.of(effect.part());
-      variance += square(perUnit * uncertainty.tolerance(effect.part()));
-    }
-    return variance;
-  }
-
-  private static double square(double x) {
-    return x * x;
+        response.effects());
   }
 }

@@ -3,8 +3,8 @@ package dev.jetting.rules.search;
 import dev.jetting.core.calibration.AirCase;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.ErrorSource;
-import dev.jetting.core.mixture.MeteringPart;
-import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.core.mixture.FuelSensitivities;
+import dev.jetting.core.mixture.Sensitivities;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
@@ -18,7 +18,6 @@ import java.util.List;
 final class Limits {
 
   private static final ErrorSource[] SOURCES = ErrorSource.values();
-  private static final MeteringPart[] PARTS = MeteringPart.values();
 
   final double accepted;
   final double overrun;
@@ -33,7 +32,7 @@ final class Limits {
   final List<AirCase> airCases;
 
   private final double[] spread = new double[SOURCES.length];
-  private final double[] tolerance = new double[PARTS.length];
+  private final ModelUncertainty uncertainty;
 
   Limits(SetupSheet sheet, RiskModel riskModel) {
     Setup setup = sheet.setup();
@@ -58,14 +57,11 @@ final class Limits {
     weights = sum;
     accepted = sheet.riding().acceptedRisk().value();
     overrun = riskModel.limits().overrun(needed).value();
-    ModelUncertainty uncertainty = riskModel.uncertainty();
+    uncertainty = riskModel.uncertainty();
     double residual = uncertainty.residual().value();
     residualVariance = residual * residual;
     for (int k = 0; k < SOURCES.length; k++) {
       spread[k] = uncertainty.spreads().of(SOURCES[k]);
-    }
-    for (int k = 0; k < PARTS.length; k++) {
-      tolerance[k] = uncertainty.tolerance(PARTS[k]);
     }
     airCases = riskModel.untried().airCases();
     int middle = airCases.size() / 2;
@@ -79,32 +75,28 @@ final class Limits {
   }
 
   /**
-   * By how many standard deviations ln λ is below the lean limit in an air case, by the same steps
-   * as {@link RiskModel}.
+   * By how many standard deviations ln λ is below the lean limit at an opening, the air being
+   * known, by the same steps as {@link RiskModel}.
    */
-  double deviationsAway(MixtureTable.Local local, int airCase, int opening) {
-    double away = lnLean[opening] - local.lnLambda(airCase);
-    double deviation = deviation(local, airCase);
+  double deviationsAway(FuelSensitivities there, int opening) {
+    double away = lnLean[opening] - there.lnLambda();
+    double deviation = deviation(there);
     if (deviation > 0) {
       return away / deviation;
     }
     return away < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
   }
 
-  private double deviation(MixtureTable.Local local, int airCase) {
+  private double deviation(FuelSensitivities there) {
+    Sensitivities slopes = there.with(0);
     double variance = residualVariance;
     for (int k = 0; k < SOURCES.length; k++) {
       double s = spread[k];
-      double slope = local.slope(airCase, SOURCES[k]);
+      double slope = slopes.to(SOURCES[k]);
       variance += s * s * slope * slope;
     }
     double engine = Math.sqrt(variance);
-    double parts = 0;
-    for (int k = 0; k < PARTS.length; k++) {
-      double off = local.leaningByUnit(PARTS[k]) * tolerance[k];
-      parts += off * off;
-    }
-    return Math.sqrt(engine * engine + parts);
+    return Math.sqrt(engine * engine + uncertainty.partsVariance(there.sizes()));
   }
 
   /** A setting's distance from need, by the same steps as {@link RiskProfile#distance}. */

@@ -155,10 +155,7 @@ public final class SettingSearch {
     List<Double> airCases = limits.airCases.stream().map(AirCase::z).toList();
     Space space =
         new Space(
-            sheet,
-            choices,
-            setup ->
-                MixtureTable.of(setup, AssessedSetting.openings(), riskModel.steps(), airCases));
+            sheet, choices, setup -> MixtureTable.of(setup, AssessedSetting.openings(), airCases));
     Sweep.Bounds bounds =
         new Sweep.Bounds(
             mostNewParts.orElse(Integer.MAX_VALUE),

@@ -53,7 +53,6 @@ final class Sweep {
   private final double[] termWeight;
   private final double[] richFuel;
   private final double[][] limitFuel;
-  private final MixtureTable.Local local;
   private final double[] deviationsAway;
   private boolean allLeanOverrun;
   private int criticalDay;
@@ -76,7 +75,6 @@ final class Sweep {
     this.bounds = bounds;
     this.keeper = keeper;
     this.work = work;
-    local = new MixtureTable.Local(limits.airCases.size());
     deviationsAway = new double[limits.airCases.size()];
     int days = space.days.size();
     rings = new MixtureTable.Ring[days];
@@ -326,10 +324,13 @@ final class Sweep {
 
   /** The risk at an opening, or the highest so far where it is surely no more. */
   private double riskAt(Slide slide, int d, int m, int p, int i, double highest) {
-    slide.day[d].local(slide.pilot[d][p], rings[d], slide.main[d][m], i, local);
+    MixtureTable table = slide.day[d];
+    MixtureTable.Pilot pilot = slide.pilot[d][p];
+    MixtureTable.MainJet jet = slide.main[d][m];
     double least = Double.POSITIVE_INFINITY;
     for (int c = 0; c < deviationsAway.length; c++) {
-      deviationsAway[c] = limits.deviationsAway(local, c, i);
+      deviationsAway[c] =
+          limits.deviationsAway(table.fuelSensitivities(pilot, rings[d], jet, i, c), i);
       least = Math.min(least, deviationsAway[c]);
     }
     // No case has more risk than the one that is nearest, but for rounding.

@@ -10,9 +10,14 @@ import dev.jetting.core.mixture.CustomarySteps;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.MixtureModel;
-import dev.jetting.core.mixture.PartEffect;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.TwoHundred;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.JetBore;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
@@ -41,23 +46,45 @@ class RiskModelTest {
     int engines = 100_000;
     int lean = 0;
     for (int i = 0; i < engines; i++) {
-      MixtureModel engine = MODEL;
+      MixtureModel engine = MixtureModel.of(withPartsAsMade(MODEL.setup(), random));
       for (ErrorSource source : ErrorSource.values()) {
         engine = engine.differing(source, ASSUMED.spreads().of(source) * random.nextGaussian());
       }
       double lnLambda =
           engine.fuelSensitivities(throttle, point.mixture().speed()).lnLambda()
               + ASSUMED.residual().value() * random.nextGaussian();
-      for (PartEffect effect : point.effects()) {
-        double perUnit =
-            (effect.leaner() - effect.richer()) / (2 * CustomarySteps.assumed().of(effect.part()));
-        lnLambda += perUnit * ASSUMED.tolerance(effect.part()) * random.nextGaussian();
-      }
       lean += lnLambda > StrictMath.log(point.leanLimit().value()) ? 1 : 0;
     }
     double risk = point.leanRisk().value();
     double standardError = Math.sqrt(risk * (1 - risk) / engines);
     assertThat(lean / (double) engines).isCloseTo(risk, within(4 * standardError + 0.0025));
+  }
+
+  /** Each jet and needle off its size by its tolerance. */
+  private static Setup withPartsAsMade(Setup setup, Random random) {
+    Setting s = setup.setting();
+    Needle n = s.needle();
+    double cylinder = n.cylinder().millimetres() + off(MeteringPart.NEEDLE_DIAMETER, random);
+    double needleJet = s.needleJet().bore().millimetres() + off(MeteringPart.NEEDLE_JET, random);
+    double pilotJet = s.pilotJet().millimetres() + off(MeteringPart.PILOT_JET, random);
+    double mainJet = s.mainJet().millimetres() + off(MeteringPart.MAIN_JET, random);
+    return setup.withSetting(
+        s.withNeedle(
+                new Needle(
+                    n.id(),
+                    Diameter.ofMillimetres(cylinder),
+                    n.tapers(),
+                    n.grooves(),
+                    n.groovePitch(),
+                    n.tip()),
+                s.clip())
+            .withNeedleJet(new NeedleJet(Diameter.ofMillimetres(needleJet), s.needleJet().neck()))
+            .withPilotJet(JetBore.ofMillimetres(pilotJet))
+            .withMainJet(JetBore.ofMillimetres(mainJet)));
+  }
+
+  private static double off(MeteringPart part, Random random) {
+    return ASSUMED.tolerance(part) * random.nextGaussian();
   }
 
   /** A known engine, on which nothing is uncertain, is lean or it is not. */

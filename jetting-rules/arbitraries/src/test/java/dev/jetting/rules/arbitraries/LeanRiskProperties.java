@@ -7,12 +7,13 @@ import dev.jetting.core.calibration.Normal;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixtureTable;
-import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.mixture.SizeSensitivities;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Map;
@@ -58,6 +59,7 @@ class LeanRiskProperties {
     for (int a = 0; a < AIRS; a++) {
       double air = (a - AIRS / 2) * AIR_STEP;
       double density = AIR_STEP / Math.sqrt(2 * Math.PI) * StrictMath.exp(-air * air / 2);
+      double[] rest = rest(setup, air * ASSUMED.air().value());
       for (int n = 0; n < NODES.length; n++) {
         for (int m = 0; m < NODES.length; m++) {
           Map<ErrorSource, Double> differences =
@@ -65,7 +67,7 @@ class LeanRiskProperties {
                   ErrorSource.AIR, air * ASSUMED.air().value(),
                   ErrorSource.NEEDLE, NODES[n] * ASSUMED.needle().value(),
                   ErrorSource.MAIN, NODES[m] * ASSUMED.main().value());
-          add(setup, differences, points, density * WEIGHTS[n] * WEIGHTS[m], risk);
+          add(setup, differences, points, rest, density * WEIGHTS[n] * WEIGHTS[m], risk);
         }
       }
     }
@@ -81,6 +83,7 @@ class LeanRiskProperties {
       Setup setup,
       Map<ErrorSource, Double> differences,
       List<RiskPoint> points,
+      double[] rest,
       double weight,
       double[] into) {
     Setting s = setup.setting();
@@ -90,25 +93,26 @@ class LeanRiskProperties {
     MixtureTable.MainJet jet = table.mainJet(s.mainJet());
     for (int i = 0; i < into.length; i++) {
       double limit = StrictMath.log(points.get(i).leanLimit().value());
-      double rest = rest(points.get(i));
       for (int p = 0; p < NODES.length; p++) {
         double factor = StrictMath.exp(NODES[p] * ASSUMED.pilot().value());
         double lambda = table.lambda(i, table.mainFuel(ring, jet, i), pilot.fuel(i) * factor);
-        into[i] += weight * WEIGHTS[p] * new Normal(StrictMath.log(lambda), rest).above(limit);
+        into[i] += weight * WEIGHTS[p] * new Normal(StrictMath.log(lambda), rest[i]).above(limit);
       }
     }
   }
 
-  /** What the four sources do not cause: residual and tolerances of the parts. */
-  private static double rest(RiskPoint point) {
+  /** Deviation of what the four sources do not cause: residual and tolerances of the parts. */
+  private static double[] rest(Setup setup, double air) {
+    MixtureModel engine = MixtureModel.of(setup).differing(ErrorSource.AIR, air);
     double residual = ASSUMED.residual().value();
-    double variance = residual * residual;
-    for (PartEffect effect : point.effects()) {
-      double byUnit = (effect.leaner() - effect.richer()) / 2 / RISK.steps().of(effect.part());
-      double off = byUnit * ASSUMED.tolerance(effect.part());
-      variance += off * off;
-    }
-    return Math.sqrt(variance);
+    return OPENINGS.stream()
+        .mapToDouble(
+            throttle -> {
+              EngineSpeed speed = setup.engine().loadLine().at(throttle);
+              SizeSensitivities sizes = engine.fuelSensitivities(throttle, speed).sizes();
+              return Math.sqrt(residual * residual + ASSUMED.partsVariance(sizes));
+            })
+        .toArray();
   }
 
   @Provide
