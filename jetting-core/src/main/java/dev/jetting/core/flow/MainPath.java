@@ -29,11 +29,11 @@ public record MainPath(
    * Suction at the needle jet's mouth: Δp (i_F + κ i_U)/S.
    *
    * @param air state of the air side
-   * @param u lift by bore
+   * @param felt κ, by the nozzle's factor there
    * @return Δp_N, Pa
    */
-  public double suction(AirSide.State air, double u) {
-    return air.depression() * (air.filterShare() + nozzle.factor(u) * air.upstreamShare());
+  public static double suction(AirSide.State air, double felt) {
+    return air.depression() * (air.filterShare() + felt * air.upstreamShare());
   }
 
   /**
@@ -70,7 +70,7 @@ public record MainPath(
   }
 
   /**
-   * The ring, the needle standing in the jet with a diameter.
+   * The ring with how it changes, the needle standing in the jet with a diameter.
    *
    * @param needle diameter of the needle in the jet, m
    * @return the ring
@@ -79,7 +79,13 @@ public record MainPath(
     return NeedleAnnulus.Ring.of(restriction(needle), needleJet, needle);
   }
 
-  private Restriction restriction(double needle) {
+  /**
+   * What the ring does to the fuel, the needle standing in the jet with a diameter.
+   *
+   * @param needle diameter of the needle in the jet, m
+   * @return its restriction
+   */
+  public Restriction restriction(double needle) {
     return annulus.restriction(needleJet, needle, density, viscosity).passing(annulusFactor);
   }
 

@@ -189,31 +189,6 @@ final class Circuits {
     return needed * leanest <= dryAir ? leanest : dryAir / needed;
   }
 
-  /**
-   * How ln λ answers to its fuel; {@code pilotByBore} is ∂ ln of the pilot's by the jet's bore,
-   * 1/m.
-   */
-  static FuelSensitivities fuelSensitivities(
-      double lambda,
-      double mainFuel,
-      double pilotFuel,
-      double pilotByBore,
-      MainPath.Answers mainAnswers) {
-    boolean held = lambda >= MixturePoint.LEANEST.value();
-    double main = held ? 0 : mainFuel / (mainFuel + pilotFuel);
-    double pilot = held ? 0 : pilotFuel / (mainFuel + pilotFuel);
-    return new FuelSensitivities(
-        StrictMath.log(lambda),
-        0 - pilot,
-        0 - main * mainAnswers.ring(),
-        0 - main * (1 - mainAnswers.ring()),
-        new SizeSensitivities(
-            0 - pilot * pilotByBore * MM,
-            0 - main * mainAnswers.byNeedleJet() * MM,
-            0 - main * mainAnswers.byNeedle() * MM,
-            0 - main * mainAnswers.byMainJet() * MM));
-  }
-
   /** Fuel and oil with which λ is 1, by the moist air. */
   double fuelByAir() {
     return dryAirShare / ((1 - oilShare) * stoichiometricRatio);

@@ -300,12 +300,15 @@ public final class MixtureModel {
   }
 
   private FuelSensitivities fuelSensitivities(Flows flows) {
-    return Circuits.fuelSensitivities(
+    MixtureTable.Local local = new MixtureTable.Local();
+    local.fill(
         lambda(flows),
         flows.mainFuel(),
         flows.pilotFuel,
         pilot.byBore(flows.well),
         main.answers(flows.main));
+    return new FuelSensitivities(
+        local.lnLambda(), local.pilot(), local.needle(), local.main(), local.sizes());
   }
 
   /**
@@ -338,7 +341,7 @@ public final class MixtureModel {
 
   private Flows behind(AirSide side, double throttle, double deliveryRatio, double turns) {
     AirSide.State state = side.at(throttle, deliveryRatio, turns);
-    double suction = main.suction(state, state.lift() / circuits.bore());
+    double suction = MainPath.suction(state, main.nozzle().factor(state.lift() / circuits.bore()));
     PilotPath.State well = well(pilot, state);
     return new Flows(
         throttle,

@@ -71,8 +71,8 @@ public final class MixtureTable {
    * @param setup engine, air, fuel, and a setting whose carburettor, intake, slide, idle lift and
    *     floats count; its jets and needle do not
    * @param throttles the openings; at least one
-   * @param airCases the differences of the engine's air in which {@link #fuelSensitivities} tells
-   *     ln λ: natural logarithms as in {@link ErrorSource#AIR}, each −5 to 5
+   * @param airCases the differences of the engine's air in which {@link #local} tells ln λ: natural
+   *     logarithms as in {@link ErrorSource#AIR}, each −5 to 5
    * @return the table
    * @throws IllegalArgumentException if there is no opening, a difference is out of range, or the
    *     air is colder than −40 °C and the fuel is a blend
@@ -224,15 +224,14 @@ public final class MixtureTable {
    * @param jet the main jet, of this table
    * @param opening index of the throttle opening
    * @param airCase index of the air case, in the order given
-   * @return ln λ and its answers there
+   * @param into where ln λ and its answers go
    */
-  public FuelSensitivities fuelSensitivities(
-      Pilot pilot, Ring ring, MainJet jet, int opening, int airCase) {
+  public void local(Pilot pilot, Ring ring, MainJet jet, int opening, int airCase, Local into) {
     PilotPoint p = pilot.point(opening);
     RingPoint r = ring.point(opening);
     double flow = flow(ring, jet, opening, r.drive[airCase]);
     double mainFuel = mainFuel(opening, flow);
-    return Circuits.fuelSensitivities(
+    into.fill(
         circuits.lambda(this.airCase[airCase][opening].airFlow(), mainFuel, p.fuel[airCase]),
         mainFuel,
         p.fuel[airCase],
@@ -316,6 +315,7 @@ public final class MixtureTable {
     private final MainPath path;
     private final double[] alpha = new double[air.length];
     private final double[] beta = new double[air.length];
+    private final double[] felt = new double[air.length];
     private final double[] drive = new double[air.length];
     private final @Nullable RingPoint[] points = new RingPoint[air.length];
 
@@ -323,16 +323,16 @@ public final class MixtureTable {
       this.own = own;
       path = own.main(Shift.NONE);
       for (int i = 0; i < alpha.length; i++) {
-        Restriction ring = path.ring(needle(i)).restriction();
+        Restriction ring = path.restriction(needle(i));
         alpha[i] = ring.alpha();
         beta[i] = ring.beta();
-        drive[i] = drive(air[i]);
+        felt[i] = path.nozzle().factor(air[i].lift() / circuits.bore());
+        drive[i] = drive(air[i], felt[i]);
       }
     }
 
-    private double drive(AirSide.State state) {
-      double suction = path.suction(state, state.lift() / circuits.bore());
-      return suction - path.density() * MainPath.GRAVITY * path.head();
+    private double drive(AirSide.State state, double felt) {
+      return MainPath.suction(state, felt) - path.density() * MainPath.GRAVITY * path.head();
     }
 
     /** Worked out when first asked for; two threads that do it at once come to the same. */
@@ -343,7 +343,7 @@ public final class MixtureTable {
       }
       RingPoint found = new RingPoint(path.ring(needle(i)), airCase.length);
       for (int c = 0; c < airCase.length; c++) {
-        found.drive[c] = drive(airCase[c][i]);
+        found.drive[c] = drive(airCase[c][i], felt[i]);
       }
       points[i] = found;
       return found;
@@ -376,6 +376,73 @@ public final class MixtureTable {
       jet = own.main(Shift.NONE).mainJet();
       alpha = jet.restriction().alpha();
       beta = jet.restriction().beta();
+    }
+  }
+
+  /**
+   * ln λ at one opening in one air case and how it answers: the numbers of {@link
+   * FuelSensitivities}, to be filled again and again so that a search makes no garbage. Belongs to
+   * one thread.
+   */
+  public static final class Local {
+
+    private static final double PER_MM = 1e-3;
+
+    private double lnLambda;
+    private double pilot;
+    private double needle;
+    private double main;
+    private double byPilotJet;
+    private double byNeedleJet;
+    private double byNeedle;
+    private double byMainJet;
+
+    /** One with zeroes. */
+    public Local() {}
+
+    /** The answers are by metres, {@code pilotByBore} is ∂ ln of the pilot's fuel. */
+    void fill(
+        double lambda,
+        double mainFuel,
+        double pilotFuel,
+        double pilotByBore,
+        MainPath.Answers mainAnswers) {
+      boolean held = lambda >= MixturePoint.LEANEST.value();
+      double mainShare = held ? 0 : mainFuel / (mainFuel + pilotFuel);
+      double pilotShare = held ? 0 : pilotFuel / (mainFuel + pilotFuel);
+      lnLambda = StrictMath.log(lambda);
+      pilot = 0 - pilotShare;
+      needle = 0 - mainShare * mainAnswers.ring();
+      main = 0 - mainShare * (1 - mainAnswers.ring());
+      byPilotJet = 0 - pilotShare * pilotByBore * PER_MM;
+      byNeedleJet = 0 - mainShare * mainAnswers.byNeedleJet() * PER_MM;
+      byNeedle = 0 - mainShare * mainAnswers.byNeedle() * PER_MM;
+      byMainJet = 0 - mainShare * mainAnswers.byMainJet() * PER_MM;
+    }
+
+    /** {@return ln λ} */
+    public double lnLambda() {
+      return lnLambda;
+    }
+
+    /** {@return ∂ ln λ/∂ z of the pilot circuit, −1 to 0} */
+    public double pilot() {
+      return pilot;
+    }
+
+    /** {@return ∂ ln λ/∂ z of the ring between needle and needle jet, −1 to 0} */
+    public double needle() {
+      return needle;
+    }
+
+    /** {@return ∂ ln λ/∂ z of the main jet, −1 to 0} */
+    public double main() {
+      return main;
+    }
+
+    /** {@return how ln λ answers to the sizes of the parts} */
+    public SizeSensitivities sizes() {
+      return new SizeSensitivities(byPilotJet, byNeedleJet, byNeedle, byMainJet);
     }
   }
 }

@@ -31,6 +31,7 @@ class MixtureTableProperties {
     MixtureTable.Pilot pilot = table.pilot(s.pilotJet(), s.screw().turns());
     MixtureTable.Ring ring = table.ring(s.needleJet(), s.needle(), s.clip());
     MixtureTable.MainJet main = table.mainJet(s.mainJet());
+    MixtureTable.Local local = new MixtureTable.Local();
 
     assertThat(table.size()).isEqualTo(5);
     assertThat(pilot.overrunLambda()).isEqualTo(model.overrun().lambda().value());
@@ -46,7 +47,10 @@ class MixtureTableProperties {
 
       for (int c = 0; c < AIR_CASES.size(); c++) {
         MixtureModel there = model.differing(ErrorSource.AIR, AIR_CASES.get(c));
-        assertThat(table.fuelSensitivities(pilot, ring, main, i, c))
+        table.local(pilot, ring, main, i, c, local);
+        assertThat(
+                new FuelSensitivities(
+                    local.lnLambda(), local.pilot(), local.needle(), local.main(), local.sizes()))
             .isEqualTo(there.fuelSensitivities(throttle, speed));
       }
     }

@@ -2,9 +2,7 @@ package dev.jetting.rules.search;
 
 import dev.jetting.core.calibration.AirCase;
 import dev.jetting.core.engine.MixtureNeed;
-import dev.jetting.core.mixture.ErrorSource;
-import dev.jetting.core.mixture.FuelSensitivities;
-import dev.jetting.core.mixture.Sensitivities;
+import dev.jetting.core.mixture.MixtureTable;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
@@ -17,8 +15,6 @@ import java.util.List;
 /** Limits, needs, weights and spreads as plain numbers, opening by opening. */
 final class Limits {
 
-  private static final ErrorSource[] SOURCES = ErrorSource.values();
-
   final double accepted;
   final double overrun;
   final double[] lean;
@@ -29,9 +25,10 @@ final class Limits {
   final double weights;
   final double residualVariance;
   final double pilotSpread;
+  private final double needleSpread;
+  private final double mainSpread;
   final List<AirCase> airCases;
 
-  private final double[] spread = new double[SOURCES.length];
   private final ModelUncertainty uncertainty;
 
   Limits(SetupSheet sheet, RiskModel riskModel) {
@@ -60,9 +57,6 @@ final class Limits {
     uncertainty = riskModel.uncertainty();
     double residual = uncertainty.residual().value();
     residualVariance = residual * residual;
-    for (int k = 0; k < SOURCES.length; k++) {
-      spread[k] = uncertainty.spreads().of(SOURCES[k]);
-    }
     airCases = riskModel.untried().airCases();
     int middle = airCases.size() / 2;
     double rests =
@@ -71,14 +65,16 @@ final class Limits {
         || rests < RiskLimit.RESTS_PROBABILITY) {
       throw new IllegalStateException("air cases of other probabilities than the bounds rest on");
     }
-    pilotSpread = uncertainty.spreads().of(ErrorSource.PILOT);
+    pilotSpread = uncertainty.pilot().value();
+    needleSpread = uncertainty.needle().value();
+    mainSpread = uncertainty.main().value();
   }
 
   /**
    * By how many standard deviations ln λ is below the lean limit at an opening, the air being
    * known, by the same steps as {@link RiskModel}.
    */
-  double deviationsAway(FuelSensitivities there, int opening) {
+  double deviationsAway(MixtureTable.Local there, int opening) {
     double away = lnLean[opening] - there.lnLambda();
     double deviation = deviation(there);
     if (deviation > 0) {
@@ -87,15 +83,13 @@ final class Limits {
     return away < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
   }
 
-  private double deviation(FuelSensitivities there) {
-    Sensitivities slopes = there.with(0);
-    double variance = residualVariance;
-    for (int k = 0; k < SOURCES.length; k++) {
-      double s = spread[k];
-      double slope = slopes.to(SOURCES[k]);
-      variance += s * s * slope * slope;
-    }
-    double engine = Math.sqrt(variance);
+  private double deviation(MixtureTable.Local there) {
+    double engine =
+        Math.sqrt(
+            residualVariance
+                + pilotSpread * pilotSpread * there.pilot() * there.pilot()
+                + needleSpread * needleSpread * there.needle() * there.needle()
+                + mainSpread * mainSpread * there.main() * there.main());
     return Math.sqrt(engine * engine + uncertainty.partsVariance(there.sizes()));
   }
 

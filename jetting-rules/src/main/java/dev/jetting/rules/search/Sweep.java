@@ -53,6 +53,7 @@ final class Sweep {
   private final double[] termWeight;
   private final double[] richFuel;
   private final double[][] limitFuel;
+  private final MixtureTable.Local local = new MixtureTable.Local();
   private final double[] deviationsAway;
   private boolean allLeanOverrun;
   private int criticalDay;
@@ -329,8 +330,8 @@ final class Sweep {
     MixtureTable.MainJet jet = slide.main[d][m];
     double least = Double.POSITIVE_INFINITY;
     for (int c = 0; c < deviationsAway.length; c++) {
-      deviationsAway[c] =
-          limits.deviationsAway(table.fuelSensitivities(pilot, rings[d], jet, i, c), i);
+      table.local(pilot, rings[d], jet, i, c, local);
+      deviationsAway[c] = limits.deviationsAway(local, i);
       least = Math.min(least, deviationsAway[c]);
     }
     // No case has more risk than the one that is nearest, but for rounding.
