@@ -61,7 +61,8 @@ public record AirCase(double probability, double z) {
     return cases;
   }
 
-  private static double held(double z) {
+  /** A difference of any source, held to what a carburettor can be off. */
+  static double held(double z) {
     return Math.min(Math.max(z, -FURTHEST), FURTHEST);
   }
 }

@@ -59,17 +59,32 @@ public final class CalibratedModel {
    * @throws IllegalArgumentException if the speed is zero
    */
   public NormalCases lnLambda(ThrottleOpening throttle, EngineSpeed speed) {
-    return lnLambda(throttle, speed, null, none -> 0);
+    return lnLambda(throttle, speed, none -> 0);
   }
 
   /**
-   * ln λ at an operating point where the model has been worked out, of an engine whose parts are
-   * not quite as they are said to be.
+   * ln λ at an operating point, of an engine whose parts are not quite as they are said to be.
    *
-   * @param modelled the mixture there by the model of this setup
+   * @param throttle throttle opening
+   * @param speed engine speed, more than zero
    * @param partsVariance variance of ln λ that the parts bring, by how the mixture answers; zero or
    *     more
    * @return its distribution
+   * @throws IllegalArgumentException if the speed is zero
+   */
+  public NormalCases lnLambda(
+      ThrottleOpening throttle,
+      EngineSpeed speed,
+      ToDoubleFunction<FuelSensitivities> partsVariance) {
+    return lnLambda(throttle, speed, null, partsVariance);
+  }
+
+  /**
+   * ln λ at an operating point where the model has been worked out.
+   *
+   * @param modelled the mixture there by the model of this setup
+   * @param partsVariance variance of ln λ that the parts bring
+   * @return its distribution, as by throttle and speed
    */
   public NormalCases lnLambda(
       MixtureResponse modelled, ToDoubleFunction<FuelSensitivities> partsVariance) {

@@ -137,6 +137,22 @@ public final class Calibration {
   }
 
   /**
+   * The model of the engine as it is expected: with the differences that readings tell of. What is
+   * left over the throttle, and how sure anything is, stays out.
+   *
+   * @param model the mixture model of a setup
+   * @return the other model; the same without readings
+   */
+  public MixtureModel expected(MixtureModel model) {
+    MixtureModel engine = model;
+    for (ErrorSource source : ErrorSource.values()) {
+      double z = AirCase.held(difference(source).mean());
+      engine = z == 0 ? engine : engine.differing(source, z);
+    }
+    return engine;
+  }
+
+  /**
    * Measured λ that disagree with all the other readings. The worst is set aside first, then the
    * rest are judged anew: one wrong reading makes its neighbours look wrong too.
    *

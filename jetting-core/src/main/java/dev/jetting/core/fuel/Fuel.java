@@ -214,6 +214,17 @@ public final class Fuel {
   }
 
   /**
+   * Whether density and viscosity are known at a temperature.
+   *
+   * @param temperature of the fuel; not null
+   * @return true from −40 °C to 80 °C, and everywhere if all properties were stated outright
+   */
+  public boolean isKnownAt(Temperature temperature) {
+    boolean stated = oil == null && liquid instanceof StatedLiquid;
+    return FuelComponent.isKnownAt(temperature) || stated;
+  }
+
+  /**
    * Every number the fuel is worked out from, with its origin, by dotted names such as {@code
    * petrol.density(15 °C)}; empty if the properties were stated outright.
    *

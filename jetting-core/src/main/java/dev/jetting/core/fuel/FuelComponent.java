@@ -245,6 +245,10 @@ public final class FuelComponent {
         "fuel temperature in °C", temperature.celsius(), LEAST_CELSIUS, GREATEST_CELSIUS);
   }
 
+  static boolean isKnownAt(Temperature temperature) {
+    return temperature.celsius() >= LEAST_CELSIUS && temperature.celsius() <= GREATEST_CELSIUS;
+  }
+
   static double valueOf(String quantity, Coefficient coefficient, String unit) {
     requireNonNull(coefficient, quantity);
     Checks.that(coefficient.unit().equals(unit), quantity, coefficient, "a value in " + unit);

@@ -388,14 +388,9 @@ public final class MixtureTable {
 
     private static final double PER_MM = 1e-3;
 
-    private double lnLambda;
-    private double pilot;
-    private double needle;
-    private double main;
-    private double byPilotJet;
-    private double byNeedleJet;
-    private double byNeedle;
-    private double byMainJet;
+    private final double[] lnLambda = new double[1];
+    private final double[] sources = new double[3];
+    private final double[] sizes = new double[4];
 
     /** One with zeroes. */
     public Local() {}
@@ -410,39 +405,39 @@ public final class MixtureTable {
       boolean held = lambda >= MixturePoint.LEANEST.value();
       double mainShare = held ? 0 : mainFuel / (mainFuel + pilotFuel);
       double pilotShare = held ? 0 : pilotFuel / (mainFuel + pilotFuel);
-      lnLambda = StrictMath.log(lambda);
-      pilot = 0 - pilotShare;
-      needle = 0 - mainShare * mainAnswers.ring();
-      main = 0 - mainShare * (1 - mainAnswers.ring());
-      byPilotJet = 0 - pilotShare * pilotByBore * PER_MM;
-      byNeedleJet = 0 - mainShare * mainAnswers.byNeedleJet() * PER_MM;
-      byNeedle = 0 - mainShare * mainAnswers.byNeedle() * PER_MM;
-      byMainJet = 0 - mainShare * mainAnswers.byMainJet() * PER_MM;
+      lnLambda[0] = StrictMath.log(lambda);
+      sources[0] = 0 - pilotShare;
+      sources[1] = 0 - mainShare * mainAnswers.ring();
+      sources[2] = 0 - mainShare * (1 - mainAnswers.ring());
+      sizes[0] = 0 - pilotShare * pilotByBore * PER_MM;
+      sizes[1] = 0 - mainShare * mainAnswers.byNeedleJet() * PER_MM;
+      sizes[2] = 0 - mainShare * mainAnswers.byNeedle() * PER_MM;
+      sizes[3] = 0 - mainShare * mainAnswers.byMainJet() * PER_MM;
     }
 
     /** {@return ln λ} */
     public double lnLambda() {
-      return lnLambda;
+      return lnLambda[0];
     }
 
     /** {@return ∂ ln λ/∂ z of the pilot circuit, −1 to 0} */
     public double pilot() {
-      return pilot;
+      return sources[0];
     }
 
     /** {@return ∂ ln λ/∂ z of the ring between needle and needle jet, −1 to 0} */
     public double needle() {
-      return needle;
+      return sources[1];
     }
 
     /** {@return ∂ ln λ/∂ z of the main jet, −1 to 0} */
     public double main() {
-      return main;
+      return sources[2];
     }
 
     /** {@return how ln λ answers to the sizes of the parts} */
     public SizeSensitivities sizes() {
-      return new SizeSensitivities(byPilotJet, byNeedleJet, byNeedle, byMainJet);
+      return new SizeSensitivities(sizes[0], sizes[1], sizes[2], sizes[3]);
     }
   }
 }
