@@ -1,18 +1,21 @@
 package dev.jetting.rules;
 
+import dev.jetting.core.air.Air;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.Overrun;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
-import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.ThrottleOpening;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.IntStream;
 
 /**
  * A setup sheet with everything that rules look at: the lean risk over the throttle range today and
@@ -23,7 +26,7 @@ import java.util.Objects;
  * @param profile the lean risk over the throttle range in the air of the day
  * @param coldest the same on the coldest day
  * @param hottest the same on the hottest day
- * @param overrun the closed throttle after a long open run
+ * @param overrun the closed throttle after a long open run, on the day when it is leanest
  */
 public record AssessedSetting(
     SetupSheet sheet,
@@ -33,8 +36,16 @@ public record AssessedSetting(
     RiskProfile hottest,
     Overrun overrun) {
 
-  /** The throttle openings at which settings are assessed: every thirty-second of the range. */
-  private static final List<ThrottleOpening> OPENINGS = MixtureModel.evenOpenings(33);
+  /**
+   * The throttle openings at which settings are assessed (assumed): by 1/128 up to 1/16, by 1/64 up
+   * to 1/8, by 1/32 above. Where the slide has just left its stop, pilot, progression hole and
+   * needle jet take turns within a millimetre of lift.
+   */
+  private static final List<ThrottleOpening> OPENINGS =
+      IntStream.rangeClosed(0, 128)
+          .filter(i -> i <= 8 || (i <= 16 && i % 2 == 0) || i % 4 == 0)
+          .mapToObj(i -> ThrottleOpening.ofShare(i / 128.0))
+          .toList();
 
   /**
    * Checks for nulls.
@@ -44,7 +55,7 @@ public record AssessedSetting(
    * @param profile the lean risk over the throttle range in the air of the day
    * @param coldest the same on the coldest day
    * @param hottest the same on the hottest day
-   * @param overrun the closed throttle after a long open run
+   * @param overrun the closed throttle after a long open run, on the day when it is leanest
    */
   public AssessedSetting {
     Objects.requireNonNull(sheet, "sheet");
@@ -90,16 +101,38 @@ public record AssessedSetting(
    * @return the assessed setting
    */
   public static AssessedSetting of(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
-    Setup setup = sheet.setup();
-    Riding riding = sheet.riding();
-    MixtureModel today = MixtureModel.of(setup);
+    Map<Air, RiskProfile> profiles = new HashMap<>();
+    for (Air air : sheet.days()) {
+      MixtureModel model = MixtureModel.of(sheet.setup().withAir(air));
+      profiles.put(air, riskModel.profile(model, OPENINGS, calibration));
+    }
     return new AssessedSetting(
         sheet,
         riskModel,
-        riskModel.profile(today, OPENINGS, calibration),
-        riskModel.profile(MixtureModel.of(setup.withAir(riding.coldest())), OPENINGS, calibration),
-        riskModel.profile(MixtureModel.of(setup.withAir(riding.hottest())), OPENINGS, calibration),
-        today.overrun());
+        on(sheet.setup().air(), profiles),
+        on(sheet.riding().coldest(), profiles),
+        on(sheet.riding().hottest(), profiles),
+        leanestOverrun(sheet, calibration));
+  }
+
+  private static RiskProfile on(Air air, Map<Air, RiskProfile> profiles) {
+    return Objects.requireNonNull(profiles.get(air));
+  }
+
+  /**
+   * The closed throttle after a long open run, on the day of the sheet on which it is leanest, of
+   * the engine as readings tell.
+   *
+   * @param sheet the sheet
+   * @param calibration what readings have taught about the engine
+   * @return the leanest overrun; of equals that of today, or of the coldest day
+   */
+  public static Overrun leanestOverrun(SetupSheet sheet, Calibration calibration) {
+    return sheet.days().stream()
+        .map(air -> MixtureModel.of(sheet.setup().withAir(air)))
+        .map(model -> calibration.expected(model).overrun())
+        .reduce((a, b) -> b.lambda().isMoreThan(a.lambda()) ? b : a)
+        .orElseThrow();
   }
 
   /**

@@ -1,8 +1,11 @@
 package dev.jetting.rules;
 
+import dev.jetting.core.air.Air;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.risk.Riding;
+import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * What a tuner writes down about one machine: the setup, how it is ridden, and the parts there are.
@@ -17,13 +20,15 @@ public record SetupSheet(
     String title, Setup setup, Riding riding, PartsAtHand parts, Provenance provenance) {
 
   /**
-   * Checks for nulls.
+   * Checks that the fuel is known on the coldest and the hottest day.
    *
    * @param title a line for people
    * @param setup engine, setting, air and fuel
    * @param riding what the owner rides and what he accepts
    * @param parts the parts that the rider owns or can buy
    * @param provenance where the setting comes from
+   * @throws IllegalArgumentException if a day of the riding is colder than −40 °C and the fuel is a
+   *     blend, whose density and viscosity are not known there
    */
   public SetupSheet {
     Objects.requireNonNull(title, "title");
@@ -31,6 +36,7 @@ public record SetupSheet(
     Objects.requireNonNull(riding, "riding");
     Objects.requireNonNull(parts, "parts");
     Objects.requireNonNull(provenance, "provenance");
+    riding.checkFuel(setup.fuel());
   }
 
   /**
@@ -43,6 +49,15 @@ public record SetupSheet(
    */
   public SetupSheet(String title, Setup setup, Riding riding, PartsAtHand parts) {
     this(title, setup, riding, parts, Provenance.unknown());
+  }
+
+  /**
+   * The days on which the setting must hold: that of the setup, the coldest and the hottest.
+   *
+   * @return their airs in this order, each once
+   */
+  public List<Air> days() {
+    return Stream.of(setup.air(), riding.coldest(), riding.hottest()).distinct().toList();
   }
 
   /**

@@ -2,12 +2,14 @@ package dev.jetting.rules.json;
 
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleBiFunction;
+import java.util.stream.Stream;
 
 /** Where a measure that a condition names comes from. */
 sealed interface Gauge {
@@ -45,35 +47,32 @@ sealed interface Gauge {
 
     /** Reads one number in a throttle band; empty if no opening in it was assessed. */
     Optional<Reading> read(AssessedSetting setting, Take take, ThrottleBand within) {
-      List<Reading> readings =
+      List<RiskPoint> points =
           profile.apply(setting).points().stream()
               .filter(point -> within.contains(point.mixture().throttle()))
+              .toList();
+      Stream<Reading> readings =
+          points.stream()
               .map(
                   point ->
                       new Reading(
                           number.applyAsDouble(setting, point),
-                          ThrottleBand.at(point.mixture().throttle())))
-              .toList();
+                          ThrottleBand.at(point.mixture().throttle())));
       return switch (take) {
-        case LOWEST -> readings.stream().reduce((a, b) -> b.number() < a.number() ? b : a);
-        case HIGHEST -> readings.stream().reduce((a, b) -> b.number() > a.number() ? b : a);
-        case MEAN -> mean(readings);
+        case LOWEST -> readings.reduce((a, b) -> b.number() < a.number() ? b : a);
+        case HIGHEST -> readings.reduce((a, b) -> b.number() > a.number() ? b : a);
+        case MEAN -> points.isEmpty() ? Optional.empty() : mean(setting, points);
       };
     }
 
-    private static Optional<Reading> mean(List<Reading> readings) {
-      double sum = 0;
-      for (Reading reading : readings) {
-        sum += reading.number();
-      }
-      return readings.isEmpty()
-          ? Optional.empty()
-          : Optional.of(
-              new Reading(
-                  sum / readings.size(),
-                  new ThrottleBand(
-                      readings.get(0).where().from(),
-                      readings.get(readings.size() - 1).where().to())));
+    private Optional<Reading> mean(AssessedSetting setting, List<RiskPoint> points) {
+      ThrottleBand all =
+          new ThrottleBand(
+              points.get(0).mixture().throttle(),
+              points.get(points.size() - 1).mixture().throttle());
+      return new RiskProfile(points)
+          .mean(RidingProfile.even(), point -> number.applyAsDouble(setting, point))
+          .map(mean -> new Reading(mean, all));
     }
   }
 

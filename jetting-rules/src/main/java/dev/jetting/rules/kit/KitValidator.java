@@ -1,5 +1,6 @@
 package dev.jetting.rules.kit;
 
+import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.FullThrottleDraw;
 import dev.jetting.core.mixture.Setup;
@@ -143,9 +144,11 @@ public final class KitValidator {
   private static VolumeFlow most(Fitted fitted, Market market, Function<Setup, VolumeFlow> drawn) {
     VolumeFlow most = VolumeFlow.ofLitresPerHour(0);
     for (Fuel fuel : market.fuels()) {
-      VolumeFlow its =
-          drawn.apply(new Setup(fitted.machine().engine(), fitted.setting(), market.air(), fuel));
-      most = its.isMoreThan(most) ? its : most;
+      for (Air air : market.days()) {
+        VolumeFlow its =
+            drawn.apply(new Setup(fitted.machine().engine(), fitted.setting(), air, fuel));
+        most = its.isMoreThan(most) ? its : most;
+      }
     }
     return most;
   }

@@ -3,8 +3,10 @@ package dev.jetting.rules.kit;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 
 /**
  * Where kits are sold: the air and the fuels that their buyers will meet, and the risk that they
@@ -24,7 +26,8 @@ public record Market(String id, Air air, List<Fuel> fuels, Riding riding) {
    * @param air the air of an ordinary day
    * @param fuels the fuels that are sold there, premix included; at least one
    * @param riding the coldest and the hottest day, what is ridden, and the accepted risk
-   * @throws IllegalArgumentException if the id is blank or there is no fuel
+   * @throws IllegalArgumentException if the id is blank, there is no fuel, or one of them is not
+   *     known in the air of one of the days: colder than −40 °C, and the fuel a blend
    */
   public Market {
     Ids.check("market", id);
@@ -34,5 +37,21 @@ public record Market(String id, Air air, List<Fuel> fuels, Riding riding) {
     if (fuels.isEmpty()) {
       throw new IllegalArgumentException("market " + id + " without fuel: allowed at least one");
     }
+    for (Fuel fuel : fuels) {
+      if (!fuel.isKnownAt(air.temperature())) {
+        throw new IllegalArgumentException(
+            "air of market "
+                + id
+                + " "
+                + Decimals.shortest(air.temperature().celsius())
+                + " °C: allowed -40 °C to 80 °C, where density and viscosity of its fuels are known");
+      }
+      riding.checkFuel(fuel);
+    }
+  }
+
+  /** {@return the air of an ordinary, of the coldest and of the hottest day, each once} */
+  public List<Air> days() {
+    return Stream.of(air, riding.coldest(), riding.hottest()).distinct().toList();
   }
 }

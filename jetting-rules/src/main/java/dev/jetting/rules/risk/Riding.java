@@ -1,6 +1,7 @@
 package dev.jetting.rules.risk;
 
 import dev.jetting.core.air.Air;
+import dev.jetting.core.fuel.Fuel;
 import dev.jetting.units.Probability;
 import dev.jetting.units.number.Decimals;
 import java.util.Objects;
@@ -43,6 +44,29 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
               + ": allowed at least as dense as on the hottest day, "
               + told(hottest)
               + "; are the two days swapped?");
+    }
+  }
+
+  /**
+   * Checks that a fuel, which is taken to be as warm as the air, is known on both days.
+   *
+   * @param fuel the fuel
+   * @throws IllegalArgumentException if its density and viscosity are not known on one of them:
+   *     colder than −40 °C, and the fuel a blend
+   */
+  public void checkFuel(Fuel fuel) {
+    checkFuel("coldest", coldest, fuel);
+    checkFuel("hottest", hottest, fuel);
+  }
+
+  private static void checkFuel(String day, Air air, Fuel fuel) {
+    if (!fuel.isKnownAt(air.temperature())) {
+      throw new IllegalArgumentException(
+          "air of the "
+              + day
+              + " day "
+              + Decimals.shortest(air.temperature().celsius())
+              + " °C: allowed -40 °C to 80 °C, where density and viscosity of this fuel are known");
     }
   }
 

@@ -2,6 +2,7 @@ package dev.jetting.rules.risk;
 
 import com.google.common.collect.Comparators;
 import dev.jetting.units.ThrottleOpening;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
@@ -69,6 +70,11 @@ public record RidingProfile(List<Point> points) {
             new Point(ThrottleOpening.FULL, 1)));
   }
 
+  /** {@return as much at one throttle opening as at any other: for means over the throttle} */
+  public static RidingProfile even() {
+    return new RidingProfile(List.of(new Point(ThrottleOpening.CLOSED, 1)));
+  }
+
   /**
    * The weight at a throttle opening.
    *
@@ -88,5 +94,24 @@ public record RidingProfile(List<Point> points) {
       before = next;
     }
     return before.weight();
+  }
+
+  /**
+   * How much of the riding falls to each of some throttle openings: the weight there, times the
+   * part of the throttle that is nearer to it than to its neighbours. By it the mean over openings
+   * does not depend on how close they stand.
+   *
+   * @param rising the openings, rising; at least one
+   * @return a weight for each, in their order; only their proportions count
+   */
+  public List<Double> weights(List<ThrottleOpening> rising) {
+    int last = rising.size() - 1;
+    List<Double> weights = new ArrayList<>(rising.size());
+    for (int i = 0; i <= last; i++) {
+      double from = rising.get(Math.max(0, i - 1)).share();
+      double to = rising.get(Math.min(last, i + 1)).share();
+      weights.add(weightAt(rising.get(i)) * (last == 0 ? 1 : (to - from) / 2));
+    }
+    return weights;
   }
 }

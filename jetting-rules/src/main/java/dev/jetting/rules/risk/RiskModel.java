@@ -6,9 +6,11 @@ import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.calibration.NormalCases;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.CustomarySteps;
+import dev.jetting.core.mixture.FuelSensitivities;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.MixtureResponse;
+import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
@@ -88,10 +90,31 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
             .toList());
   }
 
+  /**
+   * The lean risk alone at a throttle opening along the engine's load line, as {@link #profile}
+   * tells it, for a third of the work.
+   *
+   * @param engine the engine with its setup and what readings have taught about it
+   * @param throttle the opening
+   * @return the risk
+   */
+  public Probability leanRisk(CalibratedModel engine, ThrottleOpening throttle) {
+    EngineSpeed speed = engine.setup().engine().loadLine().at(throttle);
+    Lambda limit = limits.lean(throttle, engine.setup().engine().need());
+    return leanRisk(engine.lnLambda(throttle, speed, this::partsVariance), limit);
+  }
+
+  private double partsVariance(FuelSensitivities there) {
+    return uncertainty.partsVariance(there.sizes());
+  }
+
+  private static Probability leanRisk(NormalCases lnLambda, Lambda limit) {
+    return Probability.of(lnLambda.above(StrictMath.log(limit.value())));
+  }
+
   private RiskPoint point(MixtureResponse response, CalibratedModel engine, boolean read) {
     MixturePoint mixture = response.point();
-    NormalCases lnLambda =
-        engine.lnLambda(response, there -> uncertainty.partsVariance(there.sizes()));
+    NormalCases lnLambda = engine.lnLambda(response, this::partsVariance);
     ThrottleOpening throttle = mixture.throttle();
     MixtureNeed need = engine.setup().engine().need();
     Lambda leanLimit = limits.lean(throttle, need);
@@ -101,7 +124,7 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
         lnLambda.deviation(),
         leanLimit,
         limits.rich(throttle, need),
-        Probability.of(lnLambda.above(StrictMath.log(leanLimit.value()))),
+        leanRisk(lnLambda, leanLimit),
         response.effects());
   }
 }

@@ -3,9 +3,12 @@ package dev.jetting.rules.risk;
 import static java.util.Comparator.comparing;
 
 import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /**
  * The lean risk over the throttle range.
@@ -48,14 +51,9 @@ public record RiskProfile(List<RiskPoint> points) {
    * @return the weighted mean of the risks; the worst risk if no point has weight
    */
   public Probability mean(RidingProfile riding) {
-    double weighted = 0;
-    double weights = 0;
-    for (RiskPoint point : points) {
-      double weight = riding.weightAt(point.mixture().throttle());
-      weighted += weight * point.leanRisk().value();
-      weights += weight;
-    }
-    return weights == 0 ? worst().leanRisk() : Probability.of(Math.min(1, weighted / weights));
+    return mean(riding, point -> point.leanRisk().value())
+        .map(risk -> Probability.of(Math.min(1, risk)))
+        .orElseGet(() -> worst().leanRisk());
   }
 
   /**
@@ -68,16 +66,33 @@ public record RiskProfile(List<RiskPoint> points) {
    * @return zero or more; 0 if no point has weight
    */
   public double distance(RidingProfile riding, MixtureNeed need) {
+    return mean(
+            riding,
+            point -> {
+              Lambda needed = need.at(point.mixture().throttle());
+              double lean = StrictMath.log(point.lambda().value() / needed.value());
+              return lean > 0 ? LEAN_WEIGHT * lean : -lean;
+            })
+        .orElse(0.0);
+  }
+
+  /**
+   * The mean of a number over the riding.
+   *
+   * @param riding how much of the riding falls on which throttle opening
+   * @param number the number at a point
+   * @return its weighted mean; empty if no point has weight
+   */
+  public Optional<Double> mean(RidingProfile riding, ToDoubleFunction<RiskPoint> number) {
+    List<Double> weight =
+        riding.weights(points.stream().map(point -> point.mixture().throttle()).toList());
     double sum = 0;
     double weights = 0;
-    for (RiskPoint point : points) {
-      ThrottleOpening throttle = point.mixture().throttle();
-      double weight = riding.weightAt(throttle);
-      double lean = StrictMath.log(point.lambda().value() / need.at(throttle).value());
-      sum += weight * (lean > 0 ? LEAN_WEIGHT * lean : -lean);
-      weights += weight;
+    for (int i = 0; i < points.size(); i++) {
+      sum += weight.get(i) * number.applyAsDouble(points.get(i));
+      weights += weight.get(i);
     }
-    return weights == 0 ? 0 : sum / weights;
+    return weights == 0 ? Optional.empty() : Optional.of(sum / weights);
   }
 
   /**

@@ -125,7 +125,7 @@ final class EngineSweep {
   }
 
   private boolean isRight(Slide slide, int p) {
-    if (slide.overrunLambda[p] > limits.overrun) {
+    if (slide.overrunLambda(p) > limits.overrun) {
       return false;
     }
     for (int d = 0; d < main.length; d++) {

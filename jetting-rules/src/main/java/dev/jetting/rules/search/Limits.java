@@ -41,6 +41,7 @@ final class Limits {
     rich = new double[n];
     need = new double[n];
     weight = new double[n];
+    List<Double> byRiding = sheet.riding().profile().weights(openings);
     double sum = 0;
     for (int i = 0; i < n; i++) {
       ThrottleOpening opening = openings.get(i);
@@ -48,7 +49,7 @@ final class Limits {
       lnLean[i] = StrictMath.log(lean[i]);
       rich[i] = riskModel.limits().rich(opening, needed).value();
       need[i] = needed.at(opening).value();
-      weight[i] = sheet.riding().profile().weightAt(opening);
+      weight[i] = byRiding.get(i);
       sum += weight[i];
     }
     weights = sum;

@@ -13,7 +13,6 @@ import dev.jetting.units.Cutaway;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,8 +42,7 @@ final class Space {
     final MixtureTable.Pilot[][] pilot;
     final MixtureTable.MainJet[][] main;
 
-    /** λ of each pilot on the overrun today. */
-    final double[] overrunLambda;
+    private final double[][] overrunLambda;
 
     /** Fuel of each pilot on each day: opening by opening. */
     final double[][][] pilotFuel;
@@ -59,11 +57,20 @@ final class Space {
       day = new MixtureTable[days];
       pilot = new MixtureTable.Pilot[days][];
       main = new MixtureTable.MainJet[days][];
-      overrunLambda = new double[pilots];
+      overrunLambda = new double[days][pilots];
       pilotFuel = new double[days][pilots][openings];
       leastPilot = new double[days][openings];
       mostPilot = new double[days][openings];
       fuelAtOne = new double[days][openings];
+    }
+
+    /** λ of a pilot on the overrun, on the day when it is leanest. */
+    double overrunLambda(int pilot) {
+      double leanest = 0;
+      for (double[] onDay : overrunLambda) {
+        leanest = Math.max(leanest, onDay[pilot]);
+      }
+      return leanest;
     }
   }
 
@@ -74,10 +81,7 @@ final class Space {
     this.choices = choices;
     this.tables = tables;
     setup = sheet.setup();
-    days =
-        Stream.of(setup.air(), sheet.riding().coldest(), sheet.riding().hottest())
-            .distinct()
-            .toList();
+    days = sheet.days();
     hung = new ArrayList<>();
     for (int needle = 0; needle < choices.needles().size(); needle++) {
       int clips = choices.needles().get(needle).part().clips().size();
@@ -126,9 +130,7 @@ final class Space {
     for (int p = 0; p < pilots; p++) {
       slide.pilot[d][p] =
           table.pilot(choices.pilotJets().get(p / screws).part(), choices.screws().get(p % screws));
-      if (d == 0) {
-        slide.overrunLambda[p] = slide.pilot[d][p].overrunLambda();
-      }
+      slide.overrunLambda[d][p] = slide.pilot[d][p].overrunLambda();
     }
     for (int i = 0; i < openings; i++) {
       slide.fuelAtOne[d][i] = table.fuelAtOne(i);

@@ -136,7 +136,7 @@ final class Sweep {
   }
 
   private boolean isLeanOverrun(Slide slide, int p) {
-    return slide.overrunLambda[p] > limits.overrun;
+    return slide.overrunLambda(p) > limits.overrun;
   }
 
   /** All pilots with one ring and one main jet. */

@@ -6,9 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -113,9 +115,12 @@ class CoverageTest {
       assertThat(deviation(g)).isCloseTo(spread, within(0.02 * spread));
     }
     // Two openings a quarter of the throttle apart: correlation e^(−1/2), by the kernel.
+    int quarter = AssessedSetting.openings().indexOf(ThrottleOpening.ofEighths(2));
+    int half = AssessedSetting.openings().indexOf(ThrottleOpening.ofEighths(4));
     double product =
         engines.stream()
-            .mapToDouble(e -> StrictMath.log(e.residual()[8]) * StrictMath.log(e.residual()[16]))
+            .mapToDouble(
+                e -> StrictMath.log(e.residual()[quarter]) * StrictMath.log(e.residual()[half]))
             .average()
             .orElseThrow();
     double spread = uncertainty.residual().value();

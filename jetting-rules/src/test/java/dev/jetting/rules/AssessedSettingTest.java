@@ -1,0 +1,159 @@
+package dev.jetting.rules;
+
+import static dev.jetting.rules.TwoHundred.ALL_ROUND;
+import static dev.jetting.rules.TwoHundred.STANDARD;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.calibration.Reading;
+import dev.jetting.core.mixture.ErrorSource;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Overrun;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.PilotCircuit;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.units.Altitude;
+import dev.jetting.units.Area;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Length;
+import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Temperature;
+import dev.jetting.units.ThrottleOpening;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class AssessedSettingTest {
+
+  private static final RiskModel RISK = RiskModel.assumed();
+  private static final Air FROST = day(-15);
+  private static final Air HEAT = day(35);
+
+  /** The pilot alone feeds the overrun, whatever the day; cold air is the densest. */
+  @Test
+  void overrun_isThatOfTheLeanestDay() {
+    SetupSheet sheet = sheet(ALL_ROUND, FROST, HEAT);
+    Overrun told = AssessedSetting.of(sheet).overrun();
+
+    assertThat(told).isEqualTo(MixtureModel.of(sheet.setup().withAir(FROST)).overrun());
+    assertThat(told.lambda()).isGreaterThan(MixtureModel.of(sheet.setup()).overrun().lambda());
+  }
+
+  @Test
+  void overrun_followsWhatReadingsTellOfThePilot() {
+    SetupSheet sheet = TwoHundred.sheet(STANDARD, ALL_ROUND);
+    MixtureModel engine = MixtureModel.of(sheet.setup()).differing(ErrorSource.PILOT, -0.12);
+    List<Reading> readings = new ArrayList<>();
+    for (int eighths : new int[] {0, 1, 2, 4, 6, 8}) {
+      ThrottleOpening throttle = ThrottleOpening.ofEighths(eighths);
+      EngineSpeed speed = STANDARD.loadLine().at(throttle);
+      readings.add(
+          Reading.measured(
+              sheet.setup(), throttle, speed, engine.at(throttle, speed).lambda(), 0.01));
+    }
+    Calibration read = RISK.untried().with(readings);
+    double unread = AssessedSetting.of(sheet).overrun().lambda().value();
+    double told = AssessedSetting.of(sheet, RISK, read).overrun().lambda().value();
+
+    // A reading at a shut throttle tells the pilot from what is left over the throttle in part.
+    assertThat(told).isGreaterThan(unread * 1.03);
+    assertThat(told).isLessThan(engine.overrun().lambda().value() * 1.01);
+  }
+
+  /**
+   * A hole between pilot and progression hole, a quarter of a millimetre wide, from a search for
+   * settings on which thirty-three even openings see nothing.
+   */
+  @Test
+  void openings_seeAHoleBesideTheStop() {
+    SetupSheet sheet = TwoHundred.sheet(STANDARD, late(0.75, 65, 4.5, 2.72));
+    AssessedSetting assessed = AssessedSetting.of(sheet);
+    double finest =
+        RISK.profile(MixtureModel.of(sheet.setup()), MixtureModel.evenOpenings(1001))
+            .worst()
+            .leanRisk()
+            .value();
+
+    assertThat(finest).isGreaterThan(0.5);
+    assertThat(assessed.profile().worst().leanRisk().value()).isCloseTo(finest, within(0.05));
+    assertThat(StandardRulebook.rulebook().evaluate(assessed).passes()).isFalse();
+  }
+
+  @Test
+  void days_areEachLookedAtOnce() {
+    assertThat(TwoHundred.sheet(STANDARD, ALL_ROUND).days()).containsExactly(TwoHundred.DAY);
+    assertThat(sheet(ALL_ROUND, FROST, HEAT).days()).containsExactly(TwoHundred.DAY, FROST, HEAT);
+  }
+
+  @Test
+  void dayOnWhichTheFuelIsNotKnown_isRefused_andNamed() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> sheet(ALL_ROUND, day(-45), HEAT))
+        .withMessageContaining("air of the coldest day -45 °C")
+        .withMessageContaining("allowed -40 °C to 80 °C");
+  }
+
+  /** The all-round setting in a carburettor whose progression hole is uncovered late. */
+  private static Setting late(double turns, int pilot, double cutaway, double needleJet) {
+    Carburettor c = ALL_ROUND.carburettor();
+    PilotCircuit its = c.pilot();
+    PilotCircuit late =
+        new PilotCircuit(
+            its.screwKind(),
+            its.areaPerTurn(),
+            Area.ofSquareMillimetres(0.62),
+            its.progressionHole(),
+            Length.ofMillimetres(0.5),
+            Length.ofMillimetres(2.5),
+            its.head(),
+            its.mostTurns());
+    Carburettor carburettor =
+        new Carburettor(
+            c.id(),
+            c.bore(),
+            c.needleJetLength(),
+            c.needleJetHead(),
+            late,
+            c.floatValve(),
+            c.flow());
+    return new Setting(
+        carburettor,
+        ALL_ROUND.intake(),
+        JetBore.ofHundredths(pilot),
+        new Screw(ScrewKind.MIXTURE, ScrewTurns.of(turns)),
+        Cutaway.ofMillimetres(cutaway),
+        Length.ofMillimetres(0.9),
+        TwoHundred.needleJet(needleJet),
+        ALL_ROUND.needle(),
+        ALL_ROUND.clip(),
+        ALL_ROUND.mainJet(),
+        Optional.empty());
+  }
+
+  private static SetupSheet sheet(Setting setting, Air coldest, Air hottest) {
+    SetupSheet one = TwoHundred.sheet(STANDARD, setting);
+    Riding riding = one.riding();
+    return new SetupSheet(
+        one.title(),
+        one.setup(),
+        new Riding(riding.acceptedRisk(), riding.profile(), coldest, hottest),
+        one.parts());
+  }
+
+  private static Air day(double celsius) {
+    return Air.at(
+        Altitude.ofMetres(0), Temperature.ofCelsius(celsius), RelativeHumidity.ofPercent(50));
+  }
+}
