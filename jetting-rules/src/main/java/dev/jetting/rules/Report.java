@@ -7,6 +7,7 @@ import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -53,7 +54,7 @@ public record Report(
   public static final int SCHEMA_VERSION = 1;
 
   /** Name and version of the mixture model, as MODEL.md tells it, and of the risk made of it. */
-  private static final String MODEL = "jetting slide carburettor 2";
+  private static final String MODEL = "jetting slide carburettor 3";
 
   /**
    * Copies the lists and checks that they go together.
@@ -144,8 +145,8 @@ public record Report(
   /**
    * Whether nothing speaks against a careful first ride: no finding of danger that is not waived,
    * no broken rule, none of danger that could not be evaluated, and no lean risk above what is
-   * accepted that nobody took upon himself by a waiver, whether or not a rule looked at the
-   * mixture.
+   * accepted that nobody took upon himself by a waiver of a danger at that opening, whether or not
+   * a rule looked at the mixture.
    *
    * @return true if nothing does, and at least one rule had something to say; never a promise
    */
@@ -155,15 +156,21 @@ public record Report(
         && !leanUnwaived();
   }
 
-  /** Whether the mixture is too lean, today or on an extreme day, and no danger was waived. */
+  /**
+   * Whether the mixture is too lean, today or on an extreme day, at an opening for which no danger
+   * was waived.
+   */
   boolean leanUnwaived() {
     Probability accepted = sheet.riding().acceptedRisk();
-    boolean lean =
-        Stream.concat(profile.points().stream(), Stream.of(coldestDay, hottestDay))
-            .anyMatch(point -> point.leanRisk().compareTo(accepted) > 0);
-    boolean taken =
-        findings.stream().anyMatch(f -> f.severity() == Severity.DANGER && f.waiver().isPresent());
-    return lean && !taken;
+    return Stream.concat(profile.points().stream(), Stream.of(coldestDay, hottestDay))
+        .filter(point -> point.leanRisk().isMoreThan(accepted))
+        .anyMatch(point -> !isTaken(point.mixture().throttle()));
+  }
+
+  private boolean isTaken(ThrottleOpening throttle) {
+    return findings.stream()
+        .filter(f -> f.severity() == Severity.DANGER && f.waiver().isPresent())
+        .anyMatch(f -> f.finding().band().contains(throttle));
   }
 
   private static boolean judged(RuleResult result) {

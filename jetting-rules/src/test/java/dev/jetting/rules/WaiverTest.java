@@ -5,6 +5,7 @@ import static dev.jetting.rules.TwoHundred.STANDARD;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import dev.jetting.units.JetBore;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +39,31 @@ class WaiverTest {
         .satisfies(finding -> assertThat(finding.waiver()).contains(waiver));
     assertThat(report.passes()).isTrue();
     assertThat(report.unusedWaivers()).isEmpty();
+  }
+
+  /** Who takes one lean place upon himself has not taken another. */
+  @Test
+  void waiverOfOneOpening_isNoneForALeanMixtureAtAnother() {
+    AssessedSetting lean =
+        TwoHundred.assessed(STANDARD, ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.1)));
+    assertThat(lean.profile().worst().mixture().throttle().share()).isGreaterThan(0.5);
+    Waiver waiver = waiver("danger", "setting.x", Optional.empty());
+
+    assertThat(bookOf(ThrottleBand.WHOLE).evaluate(lean, List.of(waiver), TODAY).passes()).isTrue();
+    assertThat(bookOf(ThrottleBand.eighths(0, 4)).evaluate(lean, List.of(waiver), TODAY).passes())
+        .isFalse();
+  }
+
+  private static Rulebook bookOf(ThrottleBand band) {
+    Rule rule =
+        Rule.named("danger")
+            .severity(Severity.DANGER)
+            .judging(
+                setting ->
+                    Outcome.failed(
+                        Finding.above("setting.x", Measure.ratio(2), Measure.ratio(1), band)
+                            .says("Wrong.", "Mend it.")));
+    return Rulebook.of("book", "1", List.of(rule));
   }
 
   @Test

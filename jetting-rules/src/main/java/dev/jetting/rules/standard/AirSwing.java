@@ -8,13 +8,13 @@ import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
 
 /** A setting must hold on the coldest day and on the hottest that the owner rides in. */
 final class AirSwing {
@@ -32,40 +32,47 @@ final class AirSwing {
   private AirSwing() {}
 
   private static Outcome judge(AssessedSetting setting) {
+    Riding riding = setting.sheet().riding();
     List<Finding> findings =
-        Stream.of(
-                day("coldest", setting.coldest(), setting.sheet().riding().coldest(), setting),
-                day("hottest", setting.hottest(), setting.sheet().riding().hottest(), setting))
-            .flatMap(Optional::stream)
-            .toList();
+        new ArrayList<>(day("coldest", setting.coldest(), riding.coldest(), setting));
+    if (!riding.hottest().equals(riding.coldest())) {
+      findings.addAll(day("hottest", setting.hottest(), riding.hottest(), setting));
+    }
     return Outcome.of(findings);
   }
 
-  private static Optional<Finding> day(
+  private static List<Finding> day(
       String name, RiskProfile profile, Air air, AssessedSetting setting) {
+    return Bands.where(profile.points(), point -> isTheDays(point, setting)).stream()
+        .map(run -> finding(name, LeanAnywhere.worst(run), Bands.of(run), air, setting))
+        .toList();
+  }
+
+  /** Too lean, and leaner there than today, or it is not the day's doing: lean-anywhere says it. */
+  private static boolean isTheDays(RiskPoint point, AssessedSetting setting) {
+    RiskPoint today = setting.profile().nearest(point.mixture().throttle());
+    return point.leanRisk().isMoreThan(setting.sheet().riding().acceptedRisk())
+        && point.leanRisk().isMoreThan(today.leanRisk());
+  }
+
+  private static Finding finding(
+      String name, RiskPoint worst, ThrottleBand band, Air air, AssessedSetting setting) {
     Probability accepted = setting.sheet().riding().acceptedRisk();
-    RiskPoint worst = profile.worst();
-    // Leaner than today, or it is not the day's doing: then lean-anywhere says it.
-    boolean worseThanToday = worst.leanRisk().compareTo(setting.profile().worst().leanRisk()) > 0;
-    if (worst.leanRisk().compareTo(accepted) <= 0 || !worseThanToday) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        Finding.above(
-                LeanAnywhere.subject(worst.inCharge()),
-                Measure.ratio(worst.leanRisk().value()),
-                Measure.ratio(accepted.value()),
-                ThrottleBand.at(worst.mixture().throttle()))
-            .with("day", name)
-            .with("temperature", TradeStyle.temperature(air.temperature()))
-            .with("pressure", TradeStyle.pressure(air.pressure()))
-            .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
-            .with("lambda", Remedies.lambda(worst.lambda()))
-            .with("limit", Remedies.lambda(worst.leanLimit()))
-            .with("risk", TradeStyle.probability(worst.leanRisk(), accepted))
-            .says(
-                "On the {day} day ({temperature}, {pressure}) the mixture is {lambda} at {throttle}"
-                    + " against a limit of {limit}: {risk} risk.",
-                Remedies.richer(worst, setting.setting(), LeanAnywhere.need(worst, accepted))));
+    return Finding.above(
+            LeanAnywhere.subject(worst.inCharge()),
+            Measure.ratio(worst.leanRisk().value()),
+            Measure.ratio(accepted.value()),
+            band)
+        .with("day", name)
+        .with("temperature", TradeStyle.temperature(air.temperature()))
+        .with("pressure", TradeStyle.pressure(air.pressure()))
+        .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
+        .with("lambda", Remedies.lambda(worst.lambda()))
+        .with("limit", Remedies.lambda(worst.leanLimit()))
+        .with("risk", TradeStyle.probability(worst.leanRisk(), accepted))
+        .says(
+            "On the {day} day ({temperature}, {pressure}) the mixture is {lambda} at {throttle}"
+                + " against a limit of {limit}: {risk} risk.",
+            Remedies.richer(worst, setting.setting(), LeanAnywhere.need(worst, accepted)));
   }
 }

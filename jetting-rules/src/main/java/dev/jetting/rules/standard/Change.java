@@ -4,7 +4,6 @@ import static java.util.Comparator.comparingDouble;
 
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
-import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
@@ -79,7 +78,7 @@ record Change(String subject, String before, String after, Optional<String> reme
         .with("throttle", TradeStyle.throttle(worst.point().mixture().throttle()))
         .says(
             "Proven {before}, now {after}: up to {by} {side} than it was, most at {throttle}.",
-            remedy.orElseGet(() -> everywhere(band) + parts(worst, setting.setting())));
+            remedy.orElseGet(() -> everywhere(band) + parts(worst, setting)));
   }
 
   private static String everywhere(ThrottleBand band) {
@@ -88,9 +87,9 @@ record Change(String subject, String before, String after, Optional<String> reme
         : "";
   }
 
-  private static String parts(At place, Setting setting) {
+  private static String parts(At place, AssessedSetting setting) {
     return place.by() > 0
-        ? Remedies.richer(place.point(), setting, place.by())
-        : Remedies.leaner(place.point(), setting, place.by());
+        ? Remedies.richer(place.point(), setting.setting(), place.by())
+        : Remedies.leaner(place.point(), setting.setting(), place.by());
   }
 }

@@ -6,9 +6,10 @@ import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.ThrottleOpening;
-import java.util.List;
 
 /** The crispest setting is not the safest one. */
 final class CrispMiddle {
@@ -34,9 +35,10 @@ final class CrispMiddle {
     if (worst.leanRisk().compareTo(setting.sheet().riding().acceptedRisk()) > 0) {
       return Outcome.notApplicable("the middle is beyond the accepted risk: see lean-anywhere");
     }
-    List<RiskPoint> points = setting.profile().points();
-    double mean = points.stream().mapToDouble(p -> Room.offset(p, setting)).average().orElse(0);
-    double room = points.stream().mapToDouble(p -> Room.forLeaning(p, setting)).average().orElse(0);
+    RiskProfile profile = setting.profile();
+    RidingProfile even = RidingProfile.even();
+    double mean = profile.mean(even, p -> Room.offset(p, setting)).orElse(0.0);
+    double room = profile.mean(even, p -> Room.forLeaning(p, setting)).orElse(0.0);
     double limit = Limits.CRISP.value() * room;
     if (mean <= limit) {
       return Outcome.passed();

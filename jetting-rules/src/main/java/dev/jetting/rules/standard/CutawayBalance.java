@@ -1,11 +1,13 @@
 package dev.jetting.rules.standard;
 
+import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 
@@ -25,7 +27,6 @@ final class CutawayBalance {
               "The cutaway rules the first quarter of the throttle, the needle jet and needle what"
                   + " follows. Where one is lean and the other rich, the engine stumbles between"
                   + " them, and a rider who cures one end with the other makes it worse.")
-          .within(BOTH)
           .judging(CutawayBalance::judge);
 
   private CutawayBalance() {}
@@ -55,14 +56,22 @@ final class CutawayBalance {
                 leanLow
                     ? "Fit a slide with less cutaway, or a bigger needle jet with a leaner clip"
                         + " groove; the slide first."
-                    : "Fit a slide with more cutaway, from the rich side and one step at a time."));
+                    : moreCutaway(setting)));
+  }
+
+  private static String moreCutaway(AssessedSetting setting) {
+    return Moves.leavesRiskAccepted(MeteringPart.CUTAWAY, setting)
+        ? "Fit a slide with more cutaway, from the rich side and one step at a time."
+        : "Leave the slide: more cutaway takes the lean risk beyond what is accepted at some"
+            + " opening or on some day, and rich is the safe side.";
   }
 
   /** Mean of ln (λ by λ wanted) over a band. */
   private static double offset(AssessedSetting setting, ThrottleBand band) {
-    return setting.within(band).profile().points().stream()
-        .mapToDouble(point -> Room.offset(point, setting))
-        .average()
-        .orElse(0);
+    return setting
+        .within(band)
+        .profile()
+        .mean(RidingProfile.even(), point -> Room.offset(point, setting))
+        .orElse(0.0);
   }
 }

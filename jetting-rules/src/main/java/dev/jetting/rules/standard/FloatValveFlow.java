@@ -1,6 +1,6 @@
 package dev.jetting.rules.standard;
 
-import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.FullThrottleDraw;
 import dev.jetting.core.parts.FloatValve;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
@@ -11,6 +11,7 @@ import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
+import dev.jetting.units.VolumeFlow;
 
 /** What the jets pass must first pass the float valve. */
 final class FloatValveFlow {
@@ -33,17 +34,12 @@ final class FloatValveFlow {
   private FloatValveFlow() {}
 
   private static Outcome judge(AssessedSetting setting) {
-    MixturePoint open = setting.mixture(ThrottleOpening.FULL);
-    double density =
-        setting
-            .setup()
-            .fuel()
-            .density(setting.setup().air().temperature())
-            .kilogramsPerCubicMetre();
     double litresPerHour =
-        (open.mainFuelFlow().kilogramsPerSecond() + open.pilotFuelFlow().kilogramsPerSecond())
-            / density
-            * 3.6e6;
+        setting.sheet().days().stream()
+            .map(air -> FullThrottleDraw.of(setting.setup().withAir(air)))
+            .mapToDouble(VolumeFlow::litresPerHour)
+            .max()
+            .orElseThrow();
     FloatValve valve = setting.setting().carburettor().floatValve();
     double capacity = valve.greatestFlow().litresPerHour();
     double limit = capacity / Limits.FLOAT_VALVE_RESERVE.value();

@@ -37,6 +37,11 @@ final class LeanestMidRange {
   private LeanestMidRange() {}
 
   private static Outcome judge(AssessedSetting assessed) {
+    Probability accepted = assessed.sheet().riding().acceptedRisk();
+    RiskPoint worst = assessed.profile().worst();
+    if (worst.leanRisk().compareTo(accepted) <= 0) {
+      return Outcome.passed();
+    }
     PartsAtHand parts = assessed.sheet().parts();
     Setting setting = assessed.setting();
     if (parts.needleJets().size() < 2 || parts.needles().size() < 2) {
@@ -45,11 +50,6 @@ final class LeanestMidRange {
               + " two of each");
     }
     if (!leanestJet(setting, parts.needleJets()) || !leanestNeedle(setting, parts.needles())) {
-      return Outcome.passed();
-    }
-    Probability accepted = assessed.sheet().riding().acceptedRisk();
-    RiskPoint worst = assessed.profile().worst();
-    if (worst.leanRisk().compareTo(accepted) <= 0) {
       return Outcome.passed();
     }
     return Outcome.failed(

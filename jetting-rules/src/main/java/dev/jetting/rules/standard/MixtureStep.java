@@ -19,6 +19,9 @@ final class MixtureStep {
   /** How far to either side of a lean hole its edges are looked for, in share of the throttle. */
   private static final double REACH = 1 / 8.0;
 
+  /** How far apart two openings are at most between which the mixture jumps. */
+  private static final double JUMP = 1 / 32.0;
+
   static final Rule RULE =
       Rule.named("mixture-step")
           .title("Step in the mixture between two circuits")
@@ -60,14 +63,15 @@ final class MixtureStep {
             .with("by", Remedies.percent(StrictMath.expm1(depths[deepest])))
             .says(
                 "There is a lean hole at {throttle}: {by} leaner than a little below and above.",
-                Remedies.richer(point, setting.setting(), depths[deepest])));
+                Remedies.richer(
+                    point, edge(deepest, points, offsets), setting.setting(), depths[deepest])));
   }
 
   private static Optional<Finding> jump(
       List<RiskPoint> points, double[] offsets, AssessedSetting setting) {
     double[] jumps =
         IntStream.range(0, offsets.length)
-            .mapToDouble(i -> i == 0 ? 0 : Math.abs(offsets[i] - offsets[i - 1]))
+            .mapToDouble(i -> Math.abs(offsets[i] - offsets[before(i, points)]))
             .toArray();
     int widest = greatest(jumps);
     RiskPoint after = points.get(widest);
@@ -75,8 +79,8 @@ final class MixtureStep {
     if (jumps[widest] <= limit) {
       return Optional.empty();
     }
-    RiskPoint before = points.get(widest - 1);
-    boolean leaner = offsets[widest] > offsets[widest - 1];
+    RiskPoint before = points.get(before(widest, points));
+    boolean leaner = offsets[widest] > offsets[before(widest, points)];
     RiskPoint lean = leaner ? after : before;
     return Optional.of(
         Finding.above(
@@ -90,23 +94,42 @@ final class MixtureStep {
             .with("side", leaner ? "leaner" : "richer")
             .says(
                 "From {from} to {to} the mixture jumps: {by} {side}.",
-                Remedies.richer(lean, setting.setting(), jumps[widest] / 2)));
+                Remedies.richer(lean, leaner ? before : after, setting.setting(), jumps[widest])));
   }
 
   /** How much leaner a point is than the richest on either side of it, the less of the two. */
   private static double depth(int at, List<RiskPoint> points, double[] offsets) {
+    return offsets[at] - offsets[edgeIndex(at, points, offsets)];
+  }
+
+  /** The edge that a hole is counted from: the leaner one of the richest on either side. */
+  private static RiskPoint edge(int at, List<RiskPoint> points, double[] offsets) {
+    return points.get(edgeIndex(at, points, offsets));
+  }
+
+  private static int edgeIndex(int at, List<RiskPoint> points, double[] offsets) {
     double here = points.get(at).mixture().throttle().share();
-    double below = offsets[at];
-    double above = offsets[at];
+    int below = at;
+    int above = at;
     for (int i = 0; i < offsets.length; i++) {
       double away = points.get(i).mixture().throttle().share() - here;
-      if (away < 0 && away >= -REACH) {
-        below = Math.min(below, offsets[i]);
-      } else if (away > 0 && away <= REACH) {
-        above = Math.min(above, offsets[i]);
+      if (away < 0 && away >= -REACH && offsets[i] < offsets[below]) {
+        below = i;
+      } else if (away > 0 && away <= REACH && offsets[i] < offsets[above]) {
+        above = i;
       }
     }
-    return offsets[at] - Math.max(below, above);
+    return offsets[below] > offsets[above] ? below : above;
+  }
+
+  /** The opening from which a jump to one is counted; itself for the first. */
+  private static int before(int at, List<RiskPoint> points) {
+    double from = points.get(at).mixture().throttle().share() - JUMP;
+    int before = Math.max(0, at - 1);
+    while (before > 0 && points.get(before - 1).mixture().throttle().share() >= from) {
+      before--;
+    }
+    return before;
   }
 
   private static int greatest(double[] values) {

@@ -1,6 +1,12 @@
 package dev.jetting.rules.standard;
 
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Overrun;
+import dev.jetting.core.mixture.PartEffect;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
@@ -8,11 +14,18 @@ import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.ThrottleOpening;
+import java.util.List;
 
 /** A pilot jet is judged by the closed throttle after a long open run, not by the idle. */
 final class PilotOnOverrun {
+
+  /** So many sizes of the pilot jet are a matter of the jet alone (assumed). */
+  private static final int MOST_SIZES = 3;
 
   private static final ThrottleBand SHUT = ThrottleBand.at(ThrottleOpening.CLOSED);
 
@@ -42,13 +55,52 @@ final class PilotOnOverrun {
                 Measure.ratio(limit.value()),
                 SHUT)
             .with("speed", overrun.speed())
-            .with("lambda", Remedies.lambda(overrun.lambda()))
-            .with("limit", Remedies.lambda(limit))
+            .with("lambda", Remedies.lambda(overrun.lambda(), limit))
+            .with("limit", Remedies.lambda(limit, overrun.lambda()))
             .with("share", Remedies.percent(overrun.fuelShareOfOpen()))
             .says(
-                "Throttle shut at {speed}, the pilot alone gives {lambda}, leaner than {limit};"
-                    + " fuel and oil a turn are {share} of those at full throttle.",
-                "Fit the next bigger pilot jet and set the screw anew; never ride down on a shut"
-                    + " throttle with the clutch engaged."));
+                "Throttle shut at {speed}, the pilot alone gives {lambda}, leaner than {limit}, on the"
+                    + " day when it is leanest; fuel and oil a turn are {share} of those at full"
+                    + " throttle.",
+                remedy(setting, Room.log(overrun.lambda(), limit))
+                    + " Never ride down on a shut throttle with the clutch engaged."));
+  }
+
+  /** The jet, unless that is many sizes off and the outlet starves it. */
+  private static String remedy(AssessedSetting setting, double need) {
+    PartEffect jet = jet(setting);
+    PartEffect screw = screw(setting);
+    return need <= MOST_SIZES * -jet.richer() || jet.richer() < screw.richer()
+        ? "Fit the next bigger pilot jet ("
+            + Remedies.change(jet.richer())
+            + " a step) and set the screw anew."
+        : Remedies.richer(List.of(screw, jet), setting.setting(), need);
+  }
+
+  /** What a step of the pilot jet does to the pilot's fuel alone. */
+  private static PartEffect jet(AssessedSetting assessed) {
+    double step = assessed.riskModel().steps().of(MeteringPart.PILOT_JET);
+    Setting now = assessed.setting();
+    JetBore bigger = JetBore.ofMillimetres(now.pilotJet().millimetres() + step);
+    return effect(MeteringPart.PILOT_JET, by(assessed, now.withPilotJet(bigger)));
+  }
+
+  private static PartEffect screw(AssessedSetting assessed) {
+    double step = assessed.riskModel().steps().of(MeteringPart.SCREW);
+    Screw now = assessed.setting().screw();
+    double turns = now.turns().turns() + (now.kind() == ScrewKind.AIR ? -step : step);
+    Screw richer = new Screw(now.kind(), ScrewTurns.of(Math.max(0, turns)));
+    return effect(MeteringPart.SCREW, by(assessed, assessed.setting().withScrew(richer)));
+  }
+
+  private static PartEffect effect(MeteringPart part, double richer) {
+    return new PartEffect(part, richer, -richer, 0);
+  }
+
+  private static double by(AssessedSetting assessed, Setting richer) {
+    Setup setup = assessed.setup();
+    return Room.log(
+        MixtureModel.of(setup.withSetting(richer)).overrun().lambda(),
+        MixtureModel.of(setup).overrun().lambda());
   }
 }

@@ -17,7 +17,7 @@ public final class StandardRulebook {
   private static final Rulebook RULEBOOK =
       Rulebook.of(
               "standard",
-              "2",
+              "3",
               List.of(
                   LeanAnywhere.RULE,
                   LeanestMidRange.RULE,

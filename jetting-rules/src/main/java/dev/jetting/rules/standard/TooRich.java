@@ -49,7 +49,7 @@ final class TooRich {
         .says(
             "At {throttle} the mixture is {lambda}, richer than the {limit} on which it"
                 + " runs cleanly.",
-            Remedies.leaner(worst, setting.setting(), depth(worst)));
+            Remedies.safelyLeaner(worst, setting, depth(worst)));
   }
 
   /** What the finding shows as its margin: by another measure a richer part could better it. */

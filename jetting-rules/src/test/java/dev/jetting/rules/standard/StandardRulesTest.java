@@ -119,7 +119,8 @@ class StandardRulesTest {
                 "both together are dangerous",
                 kit(leaner(ALL_ROUND.withNeedleJet(needleJet(2.64)))),
                 ".*next richer, the needle jet first.*")
-            .notEvaluated("the leanest of what?", SHEET),
+            .passes("not lean, so whatever else there is", SHEET)
+            .notEvaluated("the leanest of what?", with(ALL_ROUND.withNeedleJet(needleJet(2.60)))),
         new Cases("pilot-on-overrun")
             .passes("pilot 55 serves", SHEET)
             .fails("pilot 50 is too lean", pilot(0.5), ".*next bigger pilot jet.*"),
