@@ -3,6 +3,7 @@ package dev.jetting.rules.tuning;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,11 +11,13 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A finished setting moved to another day, another place or another fuel.
+ * A finished setting moved to another day, another place or another fuel. It is judged in the air
+ * of that day alone: the coldest and hottest day of the sheet belong to the place it came from.
  *
  * @param setup the setup after the changes
  * @param changes what to change, in order; none if the setting holds as it is
- * @param safe whether the lean risk is within what is accepted after them
+ * @param safe whether the lean risk on that day is within what is accepted after them, and the
+ *     overrun not too lean
  */
 public record MovedSetting(Setup setup, List<NextChange> changes, boolean safe) {
 
@@ -43,7 +46,14 @@ public record MovedSetting(Setup setup, List<NextChange> changes, boolean safe) 
    */
   public static MovedSetting of(
       SetupSheet sheet, Setup there, RiskModel riskModel, Calibration calibration) {
-    SetupSheet now = sheet.withSetup(there);
+    Riding riding = sheet.riding();
+    SetupSheet now =
+        new SetupSheet(
+            sheet.title(),
+            there,
+            new Riding(riding.acceptedRisk(), riding.profile(), there.air(), there.air()),
+            sheet.parts(),
+            sheet.provenance());
     List<NextChange> changes = new ArrayList<>();
     Optional<NextChange> next = NextChange.of(now, riskModel, calibration);
     while (next.isPresent() && changes.size() < MOST_CHANGES) {

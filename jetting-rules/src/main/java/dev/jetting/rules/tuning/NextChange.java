@@ -4,9 +4,11 @@ import static java.util.Comparator.comparingDouble;
 
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.tuning.Alternatives.Alternative;
 import java.util.Comparator;
@@ -18,11 +20,12 @@ import java.util.OptionalDouble;
 /**
  * What to change next: one part out of those at hand.
  *
- * <p>Where the risk is above what is accepted, at any throttle opening or on the overrun, the
- * change that brings it down, and of those that bring it down far enough the one that comes nearest
- * to what the engine needs. Where it is not, the change that comes nearer to what the engine needs
- * without taking the risk above what is accepted and without a great move towards lean; none if
- * there is no such change: then the setting is as good as these parts make it.
+ * <p>Where the risk is above what is accepted, at any throttle opening or on the overrun, today or
+ * on the coldest or hottest day of the sheet, the change that brings it down, and of those that
+ * bring it down far enough the one that comes nearest to what the engine needs. Where it is not,
+ * the change that comes nearer to what the engine needs without taking the risk above what is
+ * accepted and without a great move towards lean; none if there is no such change: then the setting
+ * is as good as these parts make it.
  *
  * <p>How near: the mean of |ln (λ by λ needed)| over the riding, leaner than needed counting twice
  * (assumed).
@@ -30,7 +33,7 @@ import java.util.OptionalDouble;
  * @param part what is changed
  * @param what the new part, in trade style
  * @param setting the setting after the change
- * @param before the lean risk over the throttle range as it is
+ * @param before the lean risk over the throttle range as it is, today
  * @param after the same after the change, as predicted
  * @param why one sentence
  */
@@ -103,6 +106,7 @@ public record NextChange(
 
   private static Optional<NextChange> safer(Scales scales, List<Alternative> others) {
     double now = scales.excess(scales.setting(), Double.MAX_VALUE).orElseThrow();
+    RiskPoint worst = scales.profile(scales.setting()).worst();
     Optional<Weighed> best = Optional.empty();
     for (Alternative other : others) {
       double most = best.map(Weighed::excess).orElse(now);
@@ -111,10 +115,15 @@ public record NextChange(
         continue;
       }
       boolean alike = best.isPresent() && excess.getAsDouble() == most;
-      double farthest = alike ? best.get().distance : Double.MAX_VALUE;
+      double farthest = alike ? best.get().asNear() : Double.MAX_VALUE;
       OptionalDouble distance = scales.distance(other.setting(), farthest);
       if (distance.isPresent()) {
-        Weighed weighed = new Weighed(other, excess.getAsDouble(), distance.getAsDouble());
+        Weighed weighed =
+            new Weighed(
+                other,
+                excess.getAsDouble(),
+                distance.getAsDouble(),
+                authority(other.part(), worst));
         best = best.filter(weighed::comesAfter).or(() -> Optional.of(weighed));
       }
     }
@@ -133,12 +142,12 @@ public record NextChange(
         scales.distance(scales.setting(), Double.MAX_VALUE).orElseThrow() - WORTH_CHANGING;
     Optional<Weighed> best = Optional.empty();
     for (Alternative other : others) {
-      double farthest = best.map(Weighed::distance).orElse(least);
+      double farthest = best.map(Weighed::asNear).orElse(least);
       OptionalDouble distance = scales.distance(other.setting(), farthest);
       if (distance.isEmpty() || distance.getAsDouble() >= least) {
         continue;
       }
-      Weighed weighed = new Weighed(other, 0, distance.getAsDouble());
+      Weighed weighed = new Weighed(other, 0, distance.getAsDouble(), 0);
       if (best.filter(weighed::comesAfter).isEmpty()
           && scales.leansAtMost(MOST_LEANING, other.setting())
           && scales.excess(other.setting(), 0).isPresent()) {
@@ -151,16 +160,38 @@ public record NextChange(
                 scales,
                 found.alternative,
                 "It comes nearer to what the engine needs; the risk stays within what is"
-                    + " accepted."));
+                    + " accepted, on the coldest and the hottest day as well."));
   }
 
-  /** An alternative on the scales: the safer goes first, then the nearer, then by its name. */
-  private record Weighed(Alternative alternative, double excess, double distance) {
+  private static double authority(MeteringPart part, RiskPoint at) {
+    return at.effects().stream()
+        .filter(effect -> effect.part() == part)
+        .mapToDouble(PartEffect::authority)
+        .sum();
+  }
+
+  /**
+   * An alternative on the scales: the safer goes first, then the nearer; of those that are as near
+   * as makes no change worth while, the part with the most authority where it is needed.
+   */
+  private record Weighed(
+      Alternative alternative, double excess, double distance, double authority) {
 
     private static final Comparator<Weighed> ORDER =
         comparingDouble(Weighed::excess)
+            .thenComparingDouble(Weighed::nearness)
+            .thenComparing(comparingDouble(Weighed::authority).reversed())
             .thenComparingDouble(Weighed::distance)
             .thenComparing(weighed -> weighed.alternative.what());
+
+    private double nearness() {
+      return Math.floor(distance / WORTH_CHANGING);
+    }
+
+    /** The distance up to which another is no farther. */
+    double asNear() {
+      return (nearness() + 1) * WORTH_CHANGING;
+    }
 
     boolean comesAfter(Weighed other) {
       return ORDER.compare(this, other) >= 0;

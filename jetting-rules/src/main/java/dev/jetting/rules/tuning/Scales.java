@@ -1,9 +1,12 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.core.air.Air;
 import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
@@ -12,22 +15,25 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Weighs settings of one sheet against each other. A sum over the throttle range is given up as
+ * Weighs settings of one sheet against each other: how safe by all days of the sheet, as a report
+ * judges them, how near to what is needed by today's. A sum over the throttle range is given up as
  * soon as it is sure to be above what the caller asks for: most settings fail early, and each
- * opening costs some thirty solutions of the model.
+ * opening costs some ten solutions of the model.
  */
 final class Scales {
 
-  private static final List<ThrottleOpening> OPENINGS = MixtureModel.evenOpenings(17);
+  private static final List<ThrottleOpening> OPENINGS = AssessedSetting.openings();
 
   private final SetupSheet sheet;
   private final RiskModel riskModel;
   private final Calibration calibration;
+  private final List<Double> weights;
 
   Scales(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
     this.sheet = sheet;
     this.riskModel = riskModel;
     this.calibration = calibration;
+    weights = sheet.riding().profile().weights(OPENINGS);
   }
 
   /** The setting of the sheet. */
@@ -36,21 +42,22 @@ final class Scales {
   }
 
   RiskProfile profile(Setting setting) {
-    return riskModel.profile(model(setting), OPENINGS, calibration);
+    return riskModel.profile(model(setting, sheet.setup().air()), OPENINGS, calibration);
   }
 
   /**
-   * By how much the lean risks are above what is accepted, in sum, and ln λ on the overrun above
-   * its limit: 0 where a setting is safe, falling with every opening that is made safer; empty
-   * where it is above {@code most}.
+   * By how much the lean risks are above what is accepted, in sum over openings and days, and ln λ
+   * on the overrun above its limit: 0 where a setting is safe, falling with every opening that is
+   * made safer; empty where it is above {@code most}.
    */
   OptionalDouble excess(Setting setting, double most) {
-    MixtureModel model = model(setting);
-    double sum = overrunExcess(model);
+    double sum = overrunExcess(setting);
     double accepted = sheet.riding().acceptedRisk().value();
-    for (int i = 0; i < OPENINGS.size() && sum <= most; i++) {
-      RiskProfile point = riskModel.profile(model, List.of(OPENINGS.get(i)), calibration);
-      sum += Math.max(0, point.worst().leanRisk().value() - accepted);
+    for (Air day : sheet.days()) {
+      CalibratedModel engine = calibration.on(model(setting, day));
+      for (int i = 0; i < OPENINGS.size() && sum <= most; i++) {
+        sum += Math.max(0, riskModel.leanRisk(engine, OPENINGS.get(i)).value() - accepted);
+      }
     }
     return atMost(most, sum);
   }
@@ -60,22 +67,22 @@ final class Scales {
    * it is above {@code most}.
    */
   OptionalDouble distance(Setting setting, double most) {
-    CalibratedModel engine = calibration.on(model(setting));
-    double weights = OPENINGS.stream().mapToDouble(this::weight).sum();
+    CalibratedModel engine = calibration.on(model(setting, sheet.setup().air()));
+    double all = weights.stream().mapToDouble(weight -> weight).sum();
     double sum = 0;
-    for (int i = 0; i < OPENINGS.size() && !(sum / weights > most); i++) {
+    for (int i = 0; i < OPENINGS.size() && !(sum / all > most); i++) {
       ThrottleOpening throttle = OPENINGS.get(i);
       double need = sheet.setup().engine().need().at(throttle).value();
       double lean = StrictMath.log(engine.expected(throttle).value() / need);
-      sum += weight(throttle) * (lean > 0 ? RiskProfile.LEAN_WEIGHT * lean : -lean);
+      sum += weights.get(i) * (lean > 0 ? RiskProfile.LEAN_WEIGHT * lean : -lean);
     }
-    return atMost(most, weights == 0 ? 0 : sum / weights);
+    return atMost(most, all == 0 ? 0 : sum / all);
   }
 
   /** Whether a setting is nowhere leaner than the sheet's by more than {@code most} in ln λ. */
   boolean leansAtMost(double most, Setting setting) {
-    CalibratedModel now = calibration.on(model(setting()));
-    CalibratedModel then = calibration.on(model(setting));
+    CalibratedModel now = calibration.on(model(setting(), sheet.setup().air()));
+    CalibratedModel then = calibration.on(model(setting, sheet.setup().air()));
     return OPENINGS.stream()
         .allMatch(
             throttle ->
@@ -87,16 +94,15 @@ final class Scales {
     return value <= most ? OptionalDouble.of(value) : OptionalDouble.empty();
   }
 
-  private double overrunExcess(MixtureModel model) {
-    double limit = riskModel.limits().overrun(model.setup().engine().need()).value();
-    return Math.max(0, StrictMath.log(model.overrun().lambda().value() / limit));
+  private double overrunExcess(Setting setting) {
+    SetupSheet other = sheet.withSetup(sheet.setup().withSetting(setting));
+    double limit = riskModel.limits().overrun(sheet.setup().engine().need()).value();
+    double lambda = AssessedSetting.leanestOverrun(other, calibration).lambda().value();
+    return Math.max(0, StrictMath.log(lambda / limit));
   }
 
-  private double weight(ThrottleOpening throttle) {
-    return sheet.riding().profile().weightAt(throttle);
-  }
-
-  private MixtureModel model(Setting setting) {
-    return MixtureModel.of(sheet.setup().withSetting(setting));
+  private MixtureModel model(Setting setting, Air day) {
+    Setup setup = sheet.setup();
+    return MixtureModel.of(new Setup(setup.engine(), setting, day, setup.fuel()));
   }
 }

@@ -1,12 +1,13 @@
 package dev.jetting.rules.tuning;
 
 import dev.jetting.core.calibration.Calibration;
-import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Set;
@@ -55,18 +56,30 @@ public final class SessionText {
   private void stands(SetupSheet now, RiskModel riskModel, Calibration calibration) {
     line(now.title());
     line("Setting: " + parts(now.setup().setting()));
-    RiskPoint worst =
-        riskModel
-            .profile(MixtureModel.of(now.setup()), MixtureModel.evenOpenings(33), calibration)
-            .worst();
+    AssessedSetting assessed = AssessedSetting.of(now, riskModel, calibration);
+    Probability accepted = now.riding().acceptedRisk();
+    RiskPoint worst = assessed.profile().worst();
     line(
         "Lean risk: "
-            + TradeStyle.probability(worst.leanRisk())
-            + " at "
-            + TradeStyle.throttle(worst.mixture().throttle())
+            + at(worst, accepted)
             + ", where it is highest; "
-            + TradeStyle.probability(now.riding().acceptedRisk())
+            + TradeStyle.probability(accepted)
             + " accepted.");
+    day("coldest", assessed.coldest().worst(), worst, accepted);
+    day("hottest", assessed.hottest().worst(), worst, accepted);
+  }
+
+  /** A day is told where it is worse than today. */
+  private void day(String name, RiskPoint worst, RiskPoint today, Probability accepted) {
+    if (worst.leanRisk().isMoreThan(today.leanRisk())) {
+      line("On the " + name + " day: " + at(worst, accepted) + ".");
+    }
+  }
+
+  private static String at(RiskPoint worst, Probability accepted) {
+    return TradeStyle.probability(worst.leanRisk(), accepted)
+        + " at "
+        + TradeStyle.throttle(worst.mixture().throttle());
   }
 
   private void next(
@@ -96,9 +109,13 @@ public final class SessionText {
   }
 
   private void lambdas(RiskProfile before, RiskProfile after) {
-    for (int i = 0; i < before.points().size(); i += 2) {
+    for (int i = 0; i < before.points().size(); i++) {
       RiskPoint was = before.points().get(i);
       RiskPoint becomes = after.points().get(i);
+      double eighths = was.mixture().throttle().share() * 8;
+      if (eighths != Math.rint(eighths)) {
+        continue;
+      }
       item(
           TradeStyle.throttle(was.mixture().throttle())
               + ": "

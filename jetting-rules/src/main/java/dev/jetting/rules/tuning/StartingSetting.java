@@ -3,11 +3,15 @@ package dev.jetting.rules.tuning;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.search.Choices;
+import dev.jetting.rules.search.Run;
+import dev.jetting.rules.search.SettingSearch;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Probability;
@@ -20,7 +24,8 @@ import java.util.Optional;
 /**
  * A setting to start with on an engine that nobody has measured, out of the parts at hand: begun on
  * the biggest jets there are, then made leaner one part at a time as long as the lean risk stays
- * within a fifth of what is accepted.
+ * within a fifth of what is accepted, on each of the days that are ridden in. Where that does not
+ * come to such a setting, every combination is looked at.
  *
  * @param setting the setting
  * @param profile its lean risk over the throttle range
@@ -52,7 +57,7 @@ public record StartingSetting(Setting setting, RiskProfile profile, List<String>
    * @param sheet the machine with any setting of its carburettor, the riding, and the parts there
    *     are
    * @param riskModel limits, spreads and steps
-   * @return the setting; where no combination is safe, the safest that was found
+   * @return the setting; where no combination is safe, the one of the least lean risk
    */
   public static StartingSetting of(SetupSheet sheet, RiskModel riskModel) {
     SetupSheet now = cautious(sheet).withSetup(sheet.setup().withSetting(richest(sheet)));
@@ -63,10 +68,22 @@ public record StartingSetting(Setting setting, RiskProfile profile, List<String>
       }
       now = now.withSetup(now.setup().withSetting(change.get().setting()));
     }
+    if (!NextChange.isSafe(now, riskModel, riskModel.untried())) {
+      now = now.withSetup(now.setup().withSetting(ofAll(cautious(sheet), riskModel)));
+    }
     Setting found = now.setup().setting();
     RiskProfile profile =
-        riskModel.profile(MixtureModel.of(now.setup()), MixtureModel.evenOpenings(33));
+        riskModel.profile(MixtureModel.of(now.setup()), AssessedSetting.openings());
     return new StartingSetting(found, profile, nextRicher(found, sheet.parts()));
+  }
+
+  /** Not always: it is slower, and comes nearer to the accepted risk than a first ride should. */
+  private static Setting ofAll(SetupSheet sheet, RiskModel riskModel) {
+    return SettingSearch.of(sheet, Choices.of(sheet), riskModel)
+        .best(1, Run.alone())
+        .settings()
+        .get(0)
+        .setting();
   }
 
   private static SetupSheet cautious(SetupSheet sheet) {

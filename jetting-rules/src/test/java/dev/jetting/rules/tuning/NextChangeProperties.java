@@ -4,16 +4,22 @@ import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static net.jqwik.api.Combinators.combine;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.jetting.core.air.Air;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.Altitude;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.Probability;
+import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.Temperature;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -22,6 +28,7 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
 
 /** Whatever is in the carburettor and whatever was read. */
 class NextChangeProperties {
@@ -49,6 +56,37 @@ class NextChangeProperties {
               assertThat(change.after().worst().leanRisk().value()).isLessThanOrEqualTo(accepted);
               assertThat(overrunIsSafe(session, change.setting())).isTrue();
             });
+  }
+
+  /** And the whole report agrees, which looks at the coldest and the hottest day as well. */
+  @Property(tries = 40)
+  void change_ofASafeSetting_isSafeOnEveryDay(
+      @ForAll("sessions") TuningSession session,
+      @ForAll @DoubleRange(min = -15, max = 10) double coldest,
+      @ForAll @DoubleRange(min = 20, max = 40) double hottest) {
+    SetupSheet now = Workshop.sheet(session.now().setup().setting(), day(coldest), day(hottest));
+    var calibration = session.calibration(RISK, Meanings.assumed());
+    if (isSafe(AssessedSetting.of(now, RISK, calibration))) {
+      NextChange.of(now, RISK, calibration)
+          .ifPresent(
+              change -> {
+                SetupSheet then = now.withSetup(now.setup().withSetting(change.setting()));
+                assertThat(isSafe(AssessedSetting.of(then, RISK, calibration))).isTrue();
+              });
+    }
+  }
+
+  private static boolean isSafe(AssessedSetting assessed) {
+    Probability accepted = assessed.sheet().riding().acceptedRisk();
+    Lambda limit = RISK.limits().overrun(assessed.setup().engine().need());
+    return Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest())
+            .noneMatch(day -> day.worst().leanRisk().isMoreThan(accepted))
+        && !assessed.overrun().lambda().isMoreThan(limit);
+  }
+
+  private static Air day(double celsius) {
+    return Air.at(
+        Altitude.ofMetres(0), Temperature.ofCelsius(celsius), RelativeHumidity.ofPercent(50));
   }
 
   /** What is not safe gets safer, in sum over the throttle range and on the overrun. */

@@ -9,10 +9,21 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.search.Choices;
+import dev.jetting.rules.search.FoundSetting;
+import dev.jetting.rules.search.Run;
+import dev.jetting.rules.search.SettingSearch;
+import dev.jetting.rules.search.Standing;
+import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Probability;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class NextChangeTest {
 
@@ -76,6 +87,37 @@ class NextChangeTest {
     assertThat(start.profile().worst().leanRisk().value()).isLessThanOrEqualTo(0.02);
     assertThat(start.setting().mainJet()).isGreaterThan(JetBore.ofMillimetres(1.2));
     assertThat(start.haveAtHand()).contains("main " + next(start));
+  }
+
+  /** Whatever cannot be changed: where any combination is within a fifth, so is the start. */
+  @ParameterizedTest
+  @ValueSource(doubles = {3.0, 3.5, 4.0, 4.5, 5.0})
+  void startingSetting_isSafe_whereAnyCombinationIs(double cutaway) {
+    Setting any =
+        ALL_ROUND
+            .withCutaway(Cutaway.ofMillimetres(cutaway))
+            .withNeedleJet(TwoHundred.needleJet(2.64));
+    PartsAtHand parts =
+        new PartsAtHand(
+            Workshop.PARTS.pilotJets(),
+            List.of(),
+            List.of(),
+            Workshop.PARTS.needles(),
+            Workshop.PARTS.mainJets());
+    SetupSheet sheet = Workshop.sheet(any).withParts(parts);
+    Riding riding = sheet.riding();
+    SetupSheet cautious =
+        new SetupSheet(
+            sheet.title(),
+            sheet.setup(),
+            new Riding(Probability.of(0.02), riding.profile(), riding.coldest(), riding.hottest()),
+            parts);
+    FoundSetting best =
+        SettingSearch.of(cautious, Choices.of(sheet), RISK).best(1, Run.alone()).settings().get(0);
+
+    assertThat(StartingSetting.of(sheet, RISK).profile().worst().leanRisk())
+        .isLessThanOrEqualTo(
+            best.standing() == Standing.TOO_LEAN ? best.leanRisk() : Probability.of(0.02));
   }
 
   /** The next bigger main of the drawer, in hundredths. */

@@ -1,9 +1,11 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.core.air.Air;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.risk.Riding;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.JetBore;
@@ -26,8 +28,18 @@ final class Workshop {
   private Workshop() {}
 
   static SetupSheet sheet(Setting setting) {
+    return sheet(setting, TwoHundred.DAY, TwoHundred.DAY);
+  }
+
+  static SetupSheet sheet(Setting setting, Air coldest, Air hottest) {
     SetupSheet bare = TwoHundred.sheet(TwoHundred.STANDARD, setting);
-    return new SetupSheet(bare.title(), bare.setup(), bare.riding(), PARTS, bare.provenance());
+    Riding riding = bare.riding();
+    return new SetupSheet(
+        bare.title(),
+        bare.setup(),
+        new Riding(riding.acceptedRisk(), riding.profile(), coldest, hottest),
+        PARTS,
+        bare.provenance());
   }
 
   static Look look(int eighths, double rpm, Seen seen) {
