@@ -88,7 +88,7 @@ final class ReportWords {
                 + Decimals.fixed(overrun.speed().rpm(), 0)
                 + " rpm: λ "
                 + RangeTable.lambda(overrun.lambda().value())
-                + " on the pilot's fuel alone; fuel and oil a turn "
+                + " on the pilot's fuel alone, on the day when it is leanest; fuel and oil a turn "
                 + Decimals.fixed(overrun.fuelShareOfOpen() * 100, 0)
                 + " % of full throttle's"),
         new Entry("coldest", day(report.sheet().riding().coldest(), report.coldestDay())),

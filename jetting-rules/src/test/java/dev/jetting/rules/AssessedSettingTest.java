@@ -101,7 +101,7 @@ class AssessedSettingTest {
   void dayOnWhichTheFuelIsNotKnown_isRefused_andNamed() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> sheet(ALL_ROUND, day(-45), HEAT))
-        .withMessageContaining("air of the coldest day -45 °C")
+        .withMessageContaining("temperature of the coldest day -45 °C")
         .withMessageContaining("allowed -40 °C to 80 °C");
   }
 

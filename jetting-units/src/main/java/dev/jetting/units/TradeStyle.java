@@ -17,6 +17,9 @@ public final class TradeStyle {
   /** In eighths of a turn: what two decimals of a turn do not tell apart. */
   private static final double SAME_TURN = 0.04;
 
+  /** Openings are told by parts of a power of two, down to this one. */
+  private static final int FINEST = 128;
+
   /** In eighths of full lift: what one decimal of a percent does not tell apart. */
   private static final double SAME_OPENING = 0.0005;
 
@@ -208,15 +211,15 @@ public final class TradeStyle {
    */
   public static String throttle(ThrottleOpening opening) {
     double share = Objects.requireNonNull(opening, "opening").share();
-    int parts = (int) Math.rint(share * 32);
-    if (Math.abs(share - parts / 32.0) > SAME_OPENING) {
+    int parts = (int) Math.rint(share * FINEST);
+    if (Math.abs(share - parts / (double) FINEST) > SAME_OPENING) {
       return rounded(opening.percent(), 1) + " % throttle";
     }
-    if (parts == 0 || parts == 32) {
+    if (parts == 0 || parts == FINEST) {
       return parts == 0 ? "closed throttle" : "full throttle";
     }
     int common = Integer.lowestOneBit(parts);
-    return parts / common + "/" + 32 / common + " throttle";
+    return parts / common + "/" + FINEST / common + " throttle";
   }
 
   /**

@@ -73,6 +73,8 @@ class TradeStyleTest {
     "0.75, 3/4 throttle",
     "0.875, 7/8 throttle",
     "1, full throttle",
+    "0.109375, 7/64 throttle",
+    "0.0078125, 1/128 throttle",
     "0.4, 40 % throttle",
     "0.0625, 1/16 throttle",
     "0.09375, 3/32 throttle",

@@ -40,7 +40,7 @@ public record Market(String id, Air air, List<Fuel> fuels, Riding riding) {
     for (Fuel fuel : fuels) {
       if (!fuel.isKnownAt(air.temperature())) {
         throw new IllegalArgumentException(
-            "air of market "
+            "temperature of market "
                 + id
                 + " "
                 + Decimals.shortest(air.temperature().celsius())

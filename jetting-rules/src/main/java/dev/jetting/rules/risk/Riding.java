@@ -62,7 +62,7 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
   private static void checkFuel(String day, Air air, Fuel fuel) {
     if (!fuel.isKnownAt(air.temperature())) {
       throw new IllegalArgumentException(
-          "air of the "
+          "temperature of the "
               + day
               + " day "
               + Decimals.shortest(air.temperature().celsius())

@@ -1,11 +1,13 @@
 package dev.jetting.rules.standard;
 
+import dev.jetting.core.mixture.Circuit;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.Lambda;
 import dev.jetting.units.ScrewKind;
 import java.util.stream.Stream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
@@ -41,16 +43,27 @@ final class Moves {
 
   /**
    * Whether the lean risk stays within what is accepted, at every assessed opening and on every
-   * day, with a part one customary step leaner: by the shift of ln λ that the step makes there, the
-   * spread staying.
+   * day, and the overrun rich enough, with a part one customary step leaner: by the shift of ln λ
+   * that the step makes there, the spread staying.
    */
   static boolean leavesRiskAccepted(MeteringPart part, AssessedSetting assessed) {
     double accepted = assessed.sheet().riding().acceptedRisk().value();
     double most = STANDARD.inverseCumulativeProbability(accepted);
     return Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest())
-        .map(RiskProfile::points)
-        .flatMap(points -> points.stream())
-        .allMatch(point -> leaned(point, part) <= most);
+            .map(RiskProfile::points)
+            .flatMap(points -> points.stream())
+            .allMatch(point -> leaned(point, part) <= most)
+        && leavesOverrun(part, assessed);
+  }
+
+  private static boolean leavesOverrun(MeteringPart part, AssessedSetting assessed) {
+    if (part.circuit() != Circuit.PILOT) {
+      return true;
+    }
+    Lambda limit = assessed.riskModel().limits().overrun(assessed.setup().engine().need());
+    return Room.log(assessed.overrun().lambda(), limit)
+            + PilotOnOverrun.stepped(part, false, assessed)
+        <= 0;
   }
 
   /** The risk after the step, as a quantile of the standard normal distribution. */

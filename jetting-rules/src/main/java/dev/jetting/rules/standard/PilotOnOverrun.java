@@ -68,8 +68,8 @@ final class PilotOnOverrun {
 
   /** The jet, unless that is many sizes off and the outlet starves it. */
   private static String remedy(AssessedSetting setting, double need) {
-    PartEffect jet = jet(setting);
-    PartEffect screw = screw(setting);
+    PartEffect jet = effect(MeteringPart.PILOT_JET, setting);
+    PartEffect screw = effect(MeteringPart.SCREW, setting);
     return need <= MOST_SIZES * -jet.richer() || jet.richer() < screw.richer()
         ? "Fit the next bigger pilot jet ("
             + Remedies.change(jet.richer())
@@ -77,30 +77,32 @@ final class PilotOnOverrun {
         : Remedies.richer(List.of(screw, jet), setting.setting(), need);
   }
 
-  /** What a step of the pilot jet does to the pilot's fuel alone. */
-  private static PartEffect jet(AssessedSetting assessed) {
-    double step = assessed.riskModel().steps().of(MeteringPart.PILOT_JET);
-    Setting now = assessed.setting();
-    JetBore bigger = JetBore.ofMillimetres(now.pilotJet().millimetres() + step);
-    return effect(MeteringPart.PILOT_JET, by(assessed, now.withPilotJet(bigger)));
+  /** What a step of the pilot jet or of the screw does to the pilot's fuel alone. */
+  private static PartEffect effect(MeteringPart part, AssessedSetting assessed) {
+    return new PartEffect(part, stepped(part, true, assessed), stepped(part, false, assessed), 0);
   }
 
-  private static PartEffect screw(AssessedSetting assessed) {
-    double step = assessed.riskModel().steps().of(MeteringPart.SCREW);
-    Screw now = assessed.setting().screw();
-    double turns = now.turns().turns() + (now.kind() == ScrewKind.AIR ? -step : step);
-    Screw richer = new Screw(now.kind(), ScrewTurns.of(Math.max(0, turns)));
-    return effect(MeteringPart.SCREW, by(assessed, assessed.setting().withScrew(richer)));
-  }
-
-  private static PartEffect effect(MeteringPart part, double richer) {
-    return new PartEffect(part, richer, -richer, 0);
-  }
-
-  private static double by(AssessedSetting assessed, Setting richer) {
+  /** By how much ln λ on the overrun changes with a step of the pilot jet or of the screw. */
+  static double stepped(MeteringPart part, boolean richer, AssessedSetting assessed) {
     Setup setup = assessed.setup();
+    Setting now = assessed.setting();
+    double step = assessed.riskModel().steps().of(part);
+    Setting other =
+        part == MeteringPart.SCREW
+            ? now.withScrew(turned(now.screw(), richer ? step : -step))
+            : now.withPilotJet(other(now.pilotJet(), richer ? step : -step));
     return Room.log(
-        MixtureModel.of(setup.withSetting(richer)).overrun().lambda(),
+        MixtureModel.of(setup.withSetting(other)).overrun().lambda(),
         MixtureModel.of(setup).overrun().lambda());
+  }
+
+  private static JetBore other(JetBore jet, double by) {
+    double bore = jet.millimetres();
+    return JetBore.ofMillimetres(Math.max(bore / 2, bore + by)); // no jet is shut by a step
+  }
+
+  private static Screw turned(Screw screw, double towardsRich) {
+    double out = screw.kind() == ScrewKind.AIR ? -towardsRich : towardsRich;
+    return new Screw(screw.kind(), ScrewTurns.of(Math.max(0, screw.turns().turns() + out)));
   }
 }

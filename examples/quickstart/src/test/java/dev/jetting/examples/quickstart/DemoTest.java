@@ -39,9 +39,12 @@ class DemoTest {
     Report report = report(sheet(Demo.LEAN_IN_THE_MIDDLE));
     assertThat(dangers(report))
         .containsExactlyInAnyOrder(
-            "lean-anywhere", "two-leanest-mid-range-parts", "air-density-swing");
-    ThrottleBand lean = bandOf(report, "lean-anywhere");
-    assertThat(lean.to()).isLessThan(ThrottleOpening.ofEighths(2));
+            "lean-anywhere", // where the ring meters,
+            "lean-anywhere", // and where the slide has just left its stop
+            "two-leanest-mid-range-parts",
+            "air-density-swing");
+    assertThat(bandsOf(report, "lean-anywhere"))
+        .allSatisfy(lean -> assertThat(lean.to()).isLessThan(ThrottleOpening.ofEighths(2)));
     assertThat(report.profile().worst().inCharge()).isEqualTo(Circuit.NEEDLE);
 
     RiskPoint full = report.profile().nearest(ThrottleOpening.FULL);
@@ -120,13 +123,16 @@ class DemoTest {
   }
 
   private static ThrottleBand bandOf(Report report, String ruleId) {
-    List<ThrottleBand> bands =
-        report.findings().stream()
-            .filter(found -> found.ruleId().equals(ruleId))
-            .map(found -> found.finding().band())
-            .toList();
+    List<ThrottleBand> bands = bandsOf(report, ruleId);
     assertThat(bands).hasSize(1);
     return bands.get(0);
+  }
+
+  private static List<ThrottleBand> bandsOf(Report report, String ruleId) {
+    return report.findings().stream()
+        .filter(found -> found.ruleId().equals(ruleId))
+        .map(found -> found.finding().band())
+        .toList();
   }
 
   private static Report report(SetupSheet sheet) {
