@@ -16,7 +16,8 @@ import java.util.List;
  */
 record Truth(boolean leanAnywhere, double richer) {
 
-  static final List<ThrottleOpening> OPENINGS = MixtureModel.evenOpenings(AssumedEngine.OPENINGS);
+  /** Finer than the library looks, by the stop as well. */
+  static final List<ThrottleOpening> OPENINGS = MixtureModel.evenOpenings(129);
 
   static Truth of(TrueEngine engine, SetupSheet sheet, Setting setting, MixtureLimits limits) {
     boolean lean = false;
