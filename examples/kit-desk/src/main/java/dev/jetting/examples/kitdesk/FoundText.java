@@ -1,11 +1,8 @@
 package dev.jetting.examples.kitdesk;
 
 import dev.jetting.core.parts.Setting;
-import dev.jetting.rules.SetupSheet;
-import dev.jetting.rules.kit.Family;
 import dev.jetting.rules.search.Found;
 import dev.jetting.rules.search.FoundSetting;
-import dev.jetting.rules.search.Standing;
 import dev.jetting.units.TradeStyle;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -16,19 +13,39 @@ final class FoundText {
 
   private FoundText() {}
 
-  static String of(SetupSheet sheet, Family family, Found found, int most) {
-    StringBuilder text = new StringBuilder();
-    text.append(Table.fitted(sheet.title(), 80)).append('\n');
+  /**
+   * Settings with what speaks against them.
+   *
+   * @param head what was searched, a line or more
+   * @param found what was found
+   * @param shown the settings to show
+   * @param right how many of all those found are right
+   * @param none why there may be none
+   */
+  static String of(String head, Found found, List<JudgedSetting> shown, long right, String none) {
+    StringBuilder text = new StringBuilder(head);
     text.append(
-        "Family "
-            + Table.fitted(family.id(), 40)
-            + ": "
-            + found.combinations()
+        found.combinations()
             + " settings, of which "
             + found.impossible()
             + " cannot be put together"
             + (found.complete() ? "" : "; stopped before all were looked at")
             + "\n\n");
+    if (shown.isEmpty()) {
+      return text + none + "\n";
+    }
+    text.append(table(shown).text());
+    int more = found.settings().size() - shown.size();
+    if (more > 0) {
+      long moreRight = right == 0 ? 0 : right - shown.size();
+      text.append("  and " + more + " more, " + moreRight + " of them right\n");
+    }
+    return text
+        + "\nrisk: greatest lean risk on any day; off: how far today's mixture is from what\n"
+        + "the engine needs; new: parts to buy. Ride it in from the rich side.\n";
+  }
+
+  private static Table table(List<JudgedSetting> shown) {
     Table table =
         new Table(
             ">main",
@@ -42,22 +59,17 @@ final class FoundText {
             ">off",
             ">new",
             ">price");
-    List<FoundSetting> right =
-        found.settings().stream().filter(each -> each.standing() == Standing.RIGHT).toList();
-    List<FoundSetting> shown = right.isEmpty() ? found.settings() : right;
-    shown.stream().limit(most).forEach(setting -> row(table, setting));
-    text.append(table.text());
-    int more = found.settings().size() - Math.min(most, shown.size());
-    if (more > 0) {
-      text.append("  and " + more + " more, " + (right.size() - Math.min(most, right.size())));
-      text.append(" of them right\n");
+    for (JudgedSetting judged : shown) {
+      row(table, judged);
+      if (!judged.against().isEmpty()) {
+        table.note(KitText.wrapped("against it: " + judged.against(), "      ", "        "));
+      }
     }
-    return text
-        + "\nrisk: greatest lean risk on any day; off: how far today's mixture is from what\n"
-        + "the engine needs; new: parts to buy. Ride it in from the rich side.\n";
+    return table;
   }
 
-  private static void row(Table table, FoundSetting found) {
+  private static void row(Table table, JudgedSetting judged) {
+    FoundSetting found = judged.found();
     Setting setting = found.setting();
     table.row(
         bare(TradeStyle.main(setting.mainJet())),
@@ -68,7 +80,7 @@ final class FoundText {
             + "/"
             + TradeStyle.diameter(setting.needleJet().bore()).replace(" mm", ""),
         setting.clip().grooveFromTop() + "/" + setting.clip().grooves(),
-        Words.word(found.standing()).replace("too-", ""),
+        judged.standing(),
         TradeStyle.probability(found.leanRisk()).replace("under 1 %", "<1 %"),
         percent(found.distance()),
         found.newParts().size(),

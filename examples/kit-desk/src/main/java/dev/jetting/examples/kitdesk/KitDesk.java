@@ -33,8 +33,8 @@ import picocli.CommandLine.IVersionProvider;
     subcommands = {Validate.class, Search.class},
     exitCodeListHeading = "%nExit code%n",
     exitCodeList = {
-      "0:every kit passes; every setting that was searched for is right",
-      "1:a kit fails; no setting is right",
+      "0:every kit passes; a setting that is right was found",
+      "1:a kit fails; no setting that was found is right",
       "2:input that cannot be used at all, or wrong arguments",
       "3:lines that are no kits, whatever came of the others"
     },

@@ -114,7 +114,7 @@ final class KitText {
   }
 
   /** Words on lines of at most the width; a word that is longer has a line to itself. */
-  private static String wrapped(String text, String first, String next) {
+  static String wrapped(String text, String first, String next) {
     StringBuilder lines = new StringBuilder();
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;

@@ -1,5 +1,6 @@
 package dev.jetting.examples.kitdesk;
 
+import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.JsonInputException;
@@ -10,6 +11,7 @@ import dev.jetting.rules.kit.Family;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.search.Choices;
 import dev.jetting.rules.search.Found;
+import dev.jetting.rules.search.FoundSetting;
 import dev.jetting.rules.search.PartKind;
 import dev.jetting.rules.search.Run;
 import dev.jetting.rules.search.SettingSearch;
@@ -18,9 +20,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -63,6 +67,11 @@ final class Search implements Callable<Integer> {
       paramLabel = "ID",
       description = "A part that is there already; may be given again.")
   private Set<String> owned = Set.of();
+
+  @Option(
+      names = "--sheet-not-owned",
+      description = "Count the parts of the sheet's setting as parts to buy too.")
+  private boolean sheetNotOwned;
 
   @Option(
       names = "--keep",
@@ -111,14 +120,78 @@ final class Search implements Callable<Integer> {
     Catalogue parts = catalogue.read(parent.in());
     SetupSheet given = sheet(parent);
     Family of = family(parts, given);
-    SetupSheet fitted = fitted(given, of);
-    CatalogueChoices choices = CatalogueChoices.of(parts, of, owned, Choices.of(fitted).screws());
-    Found found = found(parent, fitted, keeping(choices.choices(), fitted));
+    Setting asGiven = given.setup().setting();
+    SetupSheet moved = with(given, SheetCarburettor.fitted(asGiven, of));
+    Choices choices = choices(parts, of, moved, moved.equals(given));
+    SheetParts onTheEngine = new SheetParts(moved.setup().setting());
+    SetupSheet fitted = with(moved, onTheEngine.calledAs(choices));
+    Found found = found(parent, fitted, keeping(choices, fitted));
+    SettingJudge judge = new SettingJudge(fitted, parts, of, choices);
+    List<FoundSetting> candidates = candidates(found);
+    List<JudgedSetting> right =
+        candidates.stream().map(judge::judge).filter(JudgedSetting::right).toList();
+    List<JudgedSetting> shown =
+        right.isEmpty()
+            ? candidates.stream().limit(top).map(judge::judge).toList()
+            : right.stream().limit(top).toList();
     PrintWriter page = Objects.requireNonNull(spec, "spec").commandLine().getOut();
-    page.print(FoundText.of(fitted, of, found, top));
-    return found.settings().stream().anyMatch(setting -> setting.standing() == Standing.RIGHT)
-        ? ExitCode.OK
-        : ExitCode.FAILED;
+    page.print(FoundText.of(head(fitted, of, asGiven), found, shown, right.size(), none(found)));
+    return right.isEmpty() ? ExitCode.FAILED : ExitCode.OK;
+  }
+
+  private static SetupSheet with(SetupSheet sheet, Setting setting) {
+    return sheet.withSetup(sheet.setup().withSetting(setting));
+  }
+
+  /** Those whose mixture is right; all where there are none. */
+  private static List<FoundSetting> candidates(Found found) {
+    List<FoundSetting> right =
+        found.settings().stream().filter(each -> each.standing() == Standing.RIGHT).toList();
+    return right.isEmpty() ? found.settings() : right;
+  }
+
+  /** The catalogue's parts, and those of the sheet as far as they are on this carburettor. */
+  private Choices choices(Catalogue parts, Family of, SetupSheet sheet, boolean sameCarburettor) {
+    SheetParts onTheEngine = new SheetParts(sheet.setup().setting());
+    Set<String> there = new TreeSet<>(owned);
+    if (!sheetNotOwned) {
+      there.addAll(onTheEngine.ids(parts, of));
+    }
+    Choices choices = CatalogueChoices.of(parts, of, there, Choices.of(sheet).screws()).choices();
+    return sameCarburettor && !sheetNotOwned ? onTheEngine.with(choices) : choices;
+  }
+
+  private static String head(SetupSheet fitted, Family of, Setting asGiven) {
+    Carburettor own = asGiven.carburettor();
+    Carburettor its = fitted.setup().setting().carburettor();
+    StringBuilder head = new StringBuilder(Table.fitted(fitted.title(), 80)).append('\n');
+    if (!own.equals(its)) {
+      head.append(Table.fitted("On the family's carburettor, in place of " + own.id(), 80) + "\n");
+    } else if (!own.floatValve().equals(of.carburettor().floatValve())) {
+      head.append("With the float valve of the sheet, which is not the family's\n");
+    }
+    return head.append("Family " + Table.fitted(of.id(), 40) + ": ").toString();
+  }
+
+  /** Why nothing may have been found. */
+  private String none(Found found) {
+    if (!found.complete()) {
+      return "None of those that were looked at.";
+    }
+    if (found.impossible() == found.combinations()) {
+      return "None: no needle goes into a needle jet.";
+    }
+    List<String> limits = new ArrayList<>();
+    if (mostParts != null) {
+      limits.add("--buy " + mostParts);
+    }
+    if (mostPrice != null) {
+      limits.add("--pay " + mostPrice.toPlainString());
+    }
+    if (front != null) {
+      limits.add("the lean risk that --front shows, at most 25 % unless more is accepted");
+    }
+    return "None within " + String.join(" and ", limits) + ".";
   }
 
   private SetupSheet sheet(KitDesk parent) throws UnusableException, IOException {
@@ -152,17 +225,6 @@ final class Search implements Callable<Integer> {
               + parts.families().stream().map(Family::id).collect(Collectors.joining(", ")));
     }
     return families.get(0);
-  }
-
-  /** The sheet with the family's carburettor, which may differ from what its owner wrote down. */
-  private static SetupSheet fitted(SetupSheet given, Family of) throws UnusableException {
-    Setting setting = given.setup().setting();
-    try {
-      return given.withSetup(given.setup().withSetting(setting.withCarburettor(of.carburettor())));
-    } catch (IllegalArgumentException e) {
-      throw new UnusableException(
-          "the sheet's setting in family " + of.id() + ": " + e.getMessage());
-    }
   }
 
   private Choices keeping(Choices choices, SetupSheet fitted) throws UnusableException {
