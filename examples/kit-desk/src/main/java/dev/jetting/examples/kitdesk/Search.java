@@ -117,7 +117,7 @@ final class Search implements Callable<Integer> {
     if (top < 1 || top > 100) {
       throw new UnusableException("--top " + top + ": allowed 1 to 100");
     }
-    Catalogue parts = catalogue.read(parent.in());
+    Catalogue parts = catalogue.read(parent.in()).catalogue();
     SetupSheet given = sheet(parent);
     Family of = family(parts, given);
     Setting asGiven = given.setup().setting();
