@@ -1,6 +1,8 @@
 package dev.jetting.examples.kitdesk;
 
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.kit.Family;
 import dev.jetting.rules.search.Found;
 import dev.jetting.rules.search.FoundSetting;
 import dev.jetting.units.TradeStyle;
@@ -16,28 +18,31 @@ final class FoundText {
   /**
    * Settings with what speaks against them.
    *
-   * @param head what was searched, a line or more
-   * @param found what was found
-   * @param shown the settings to show
-   * @param right how many of all those found are right
+   * @param carburettor what is to be said of it; empty, or a line with its end
    * @param none why there may be none
    */
-  static String of(String head, Found found, List<JudgedSetting> shown, long right, String none) {
-    StringBuilder text = new StringBuilder(head);
+  static String of(
+      SetupSheet sheet, Family family, String carburettor, Found found, Shown shown, String none) {
+    StringBuilder text = new StringBuilder();
+    text.append(Table.fitted(sheet.title(), 80)).append('\n').append(carburettor);
     text.append(
-        found.combinations()
+        "Family "
+            + Table.fitted(family.id(), 40)
+            + ": "
+            + found.combinations()
             + " settings, of which "
             + found.impossible()
             + " cannot be put together"
-            + (found.complete() ? "" : "; stopped before all were looked at")
+            + (found.complete() ? "" : "\nStopped before all were looked at")
             + "\n\n");
-    if (shown.isEmpty()) {
+    List<JudgedSetting> settings = shown.settings();
+    if (settings.isEmpty()) {
       return text + none + "\n";
     }
-    text.append(table(shown).text());
-    int more = found.settings().size() - shown.size();
+    text.append(table(settings).text());
+    int more = found.settings().size() - settings.size();
     if (more > 0) {
-      long moreRight = right == 0 ? 0 : right - shown.size();
+      int moreRight = shown.right() == 0 ? 0 : shown.right() - settings.size();
       text.append("  and " + more + " more, " + moreRight + " of them right\n");
     }
     return text
@@ -45,7 +50,7 @@ final class FoundText {
         + "the engine needs; new: parts to buy. Ride it in from the rich side.\n";
   }
 
-  private static Table table(List<JudgedSetting> shown) {
+  private static Table table(List<JudgedSetting> settings) {
     Table table =
         new Table(
             ">main",
@@ -59,7 +64,7 @@ final class FoundText {
             ">off",
             ">new",
             ">price");
-    for (JudgedSetting judged : shown) {
+    for (JudgedSetting judged : settings) {
       row(table, judged);
       if (!judged.against().isEmpty()) {
         table.note(KitText.wrapped("against it: " + judged.against(), "      ", "        "));

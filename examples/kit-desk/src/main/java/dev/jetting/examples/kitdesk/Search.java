@@ -1,6 +1,5 @@
 package dev.jetting.examples.kitdesk;
 
-import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.JsonInputException;
@@ -11,15 +10,12 @@ import dev.jetting.rules.kit.Family;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.search.Choices;
 import dev.jetting.rules.search.Found;
-import dev.jetting.rules.search.FoundSetting;
 import dev.jetting.rules.search.PartKind;
 import dev.jetting.rules.search.Run;
 import dev.jetting.rules.search.SettingSearch;
-import dev.jetting.rules.search.Standing;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -85,7 +81,7 @@ final class Search implements Callable<Integer> {
   private @Nullable Integer mostParts;
 
   @Option(names = "--pay", paramLabel = "PRICE", description = "New parts of at most this price.")
-  private @Nullable BigDecimal mostPrice;
+  private @Nullable String pay;
 
   @Option(
       names = "--top",
@@ -113,7 +109,19 @@ final class Search implements Callable<Integer> {
 
   @Override
   public Integer call() throws UnusableException, IOException {
-    KitDesk parent = Objects.requireNonNull(desk, "desk");
+    try (Interruption interruption = Interruption.awaited()) {
+      int exitCode = search(Objects.requireNonNull(desk, "desk"), interruption);
+      page().flush();
+      return exitCode;
+    }
+  }
+
+  private PrintWriter page() {
+    return Objects.requireNonNull(spec, "spec").commandLine().getOut();
+  }
+
+  private int search(KitDesk parent, Interruption interruption)
+      throws UnusableException, IOException {
     if (top < 1 || top > 100) {
       throw new UnusableException("--top " + top + ": allowed 1 to 100");
     }
@@ -123,31 +131,18 @@ final class Search implements Callable<Integer> {
     Setting asGiven = given.setup().setting();
     SetupSheet moved = with(given, SheetCarburettor.fitted(asGiven, of));
     Choices choices = choices(parts, of, moved, moved.equals(given));
-    SheetParts onTheEngine = new SheetParts(moved.setup().setting());
-    SetupSheet fitted = with(moved, onTheEngine.calledAs(choices));
-    Found found = found(parent, fitted, keeping(choices, fitted));
-    SettingJudge judge = new SettingJudge(fitted, parts, of, choices);
-    List<FoundSetting> candidates = candidates(found);
-    List<JudgedSetting> right =
-        candidates.stream().map(judge::judge).filter(JudgedSetting::right).toList();
-    List<JudgedSetting> shown =
-        right.isEmpty()
-            ? candidates.stream().limit(top).map(judge::judge).toList()
-            : right.stream().limit(top).toList();
-    PrintWriter page = Objects.requireNonNull(spec, "spec").commandLine().getOut();
-    page.print(FoundText.of(head(fitted, of, asGiven), found, shown, right.size(), none(found)));
-    return right.isEmpty() ? ExitCode.FAILED : ExitCode.OK;
+    SetupSheet fitted = with(moved, new SheetParts(moved.setup().setting()).calledAs(choices));
+    Found found = found(parent, fitted, keeping(choices, fitted), interruption);
+    Shown shown = Shown.of(found, new SettingJudge(fitted, parts, of, choices), top);
+    page()
+        .print(
+            FoundText.of(
+                fitted, of, SheetCarburettor.said(asGiven, of), found, shown, none(found)));
+    return shown.right() == 0 ? ExitCode.FAILED : ExitCode.OK;
   }
 
   private static SetupSheet with(SetupSheet sheet, Setting setting) {
     return sheet.withSetup(sheet.setup().withSetting(setting));
-  }
-
-  /** Those whose mixture is right; all where there are none. */
-  private static List<FoundSetting> candidates(Found found) {
-    List<FoundSetting> right =
-        found.settings().stream().filter(each -> each.standing() == Standing.RIGHT).toList();
-    return right.isEmpty() ? found.settings() : right;
   }
 
   /** The catalogue's parts, and those of the sheet as far as they are on this carburettor. */
@@ -159,18 +154,6 @@ final class Search implements Callable<Integer> {
     }
     Choices choices = CatalogueChoices.of(parts, of, there, Choices.of(sheet).screws()).choices();
     return sameCarburettor && !sheetNotOwned ? onTheEngine.with(choices) : choices;
-  }
-
-  private static String head(SetupSheet fitted, Family of, Setting asGiven) {
-    Carburettor own = asGiven.carburettor();
-    Carburettor its = fitted.setup().setting().carburettor();
-    StringBuilder head = new StringBuilder(Table.fitted(fitted.title(), 80)).append('\n');
-    if (!own.equals(its)) {
-      head.append(Table.fitted("On the family's carburettor, in place of " + own.id(), 80) + "\n");
-    } else if (!own.floatValve().equals(of.carburettor().floatValve())) {
-      head.append("With the float valve of the sheet, which is not the family's\n");
-    }
-    return head.append("Family " + Table.fitted(of.id(), 40) + ": ").toString();
   }
 
   /** Why nothing may have been found. */
@@ -185,8 +168,8 @@ final class Search implements Callable<Integer> {
     if (mostParts != null) {
       limits.add("--buy " + mostParts);
     }
-    if (mostPrice != null) {
-      limits.add("--pay " + mostPrice.toPlainString());
+    if (pay != null) {
+      limits.add("--pay " + pay);
     }
     if (front != null) {
       limits.add("the lean risk that --front shows, at most 25 % unless more is accepted");
@@ -235,18 +218,19 @@ final class Search implements Callable<Integer> {
     return left;
   }
 
-  private Found found(KitDesk parent, SetupSheet fitted, Choices choices) throws UnusableException {
+  private Found found(KitDesk parent, SetupSheet fitted, Choices choices, Interruption interruption)
+      throws UnusableException {
     SettingSearch search = SettingSearch.of(fitted, choices, RiskModel.assumed());
     if (mostParts != null) {
       search = search.buyingAtMost(mostParts);
     }
-    if (mostPrice != null) {
-      search = search.payingAtMost(mostPrice);
+    if (pay != null) {
+      search = search.payingAtMost(Words.price(pay));
     }
     int most = Words.threads(threads);
     ExecutorService workers = Executors.newFixedThreadPool(most);
     try (Bar bar = Bar.of("settings", 0, parent.err(), parent.terminal())) {
-      Run run = Run.on(most, workers).telling(bar::of);
+      Run run = Run.on(most, workers).telling(bar::of).until(interruption::requested);
       return front == null ? search.best(top, run) : search.front(Words.cost(front), run);
     } finally {
       workers.shutdownNow();

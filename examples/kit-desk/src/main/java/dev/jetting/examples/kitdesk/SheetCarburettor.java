@@ -34,6 +34,17 @@ final class SheetCarburettor {
     }
   }
 
+  /** What of this a reader of the results should know: a line, or none. */
+  static String said(Setting given, Family family) {
+    Carburettor own = given.carburettor();
+    if (!own.id().equals(family.carburettor().id())) {
+      return Table.fitted("On the family's carburettor, in place of " + own.id(), 80) + "\n";
+    }
+    return own.floatValve().equals(family.carburettor().floatValve())
+        ? ""
+        : "With the float valve of the sheet, which is not the family's\n";
+  }
+
   private static void checkBody(Carburettor own, Family family) throws UnusableException {
     Map<String, Object> wanted = body(family.carburettor());
     for (Map.Entry<String, Object> dimension : body(own).entrySet()) {
