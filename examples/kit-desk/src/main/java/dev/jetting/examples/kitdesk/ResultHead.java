@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.kit.KitDepth;
 
 /** The first line of a file of results: what made them. Results of two makings do not mix. */
@@ -16,10 +17,11 @@ final class ResultHead {
 
   private final ObjectNode fields = MAPPER.createObjectNode();
 
-  ResultHead(String program, KitDepth depth, CatalogueFiles catalogue) {
+  ResultHead(String program, Rulebook rulebook, KitDepth depth, CatalogueFiles catalogue) {
     fields.put("format", FORMAT);
     fields.put("schemaVersion", SCHEMA_VERSION);
     fields.put("program", program);
+    fields.put("rulebook", rulebook.name() + " " + rulebook.version());
     fields.put("depth", Words.word(depth));
     fields.put("catalogue", catalogue.digest());
     ArrayNode parts = fields.putArray("parts");
@@ -40,6 +42,7 @@ final class ResultHead {
     }
     checkSame(file, "schemaVersion", "in another form", its);
     checkSame(file, "program", "by another version of the program", its);
+    checkSame(file, "rulebook", "by another rulebook", its);
     checkSame(file, "depth", "at another depth", its);
     checkSame(file, "catalogue", "with another catalogue, SHA-256", its);
     checkSame(file, "parts", "with other parts lists, SHA-256", its);

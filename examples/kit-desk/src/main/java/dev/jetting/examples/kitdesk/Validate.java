@@ -1,7 +1,10 @@
 package dev.jetting.examples.kitdesk;
 
+import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.kit.KitDepth;
 import dev.jetting.rules.kit.KitValidator;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.standard.StandardRulebook;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
@@ -96,14 +99,15 @@ final class Validate implements Callable<Integer> {
     if (out != null && source.is(out)) {
       throw new UnusableException("--out " + out + ": is the file of kits: allowed another");
     }
-    ResultHead head = new ResultHead(KitDesk.Version.text(), how, files);
+    Rulebook rulebook = StandardRulebook.rulebook();
+    ResultHead head = new ResultHead(KitDesk.Version.text(), rulebook, how, files);
     Tally tally = new Tally();
     ExecutorService workers = Executors.newFixedThreadPool(most);
     try (KitLines lines = new KitLines(source, of);
         EarlierResults earlier = earlier(head);
         Bar bar = Bar.of("kits", -1, parent.err(), parent.terminal())) {
       passOver(earlier, lines, source, tally);
-      KitValidator validator = KitValidator.of(files.catalogue());
+      KitValidator validator = KitValidator.of(files.catalogue(), rulebook, RiskModel.assumed());
       KitQueue queue = new KitQueue(lines, line -> Outcome.of(line, validator, how), workers);
       try (ResultFile results = results(earlier, head)) {
         for (var next = queue.next(); next.isPresent(); next = queue.next()) {
