@@ -56,11 +56,11 @@ final class SheetCarburettor {
                 + "\" of the sheet: its "
                 + dimension.getKey()
                 + " "
-                + dimension.getValue()
+                + Table.fitted(dimension.getValue().toString(), 80)
                 + " is not that of family "
                 + family.id()
                 + ": allowed "
-                + its
+                + Table.fitted(String.valueOf(its), 80)
                 + ", or another name for a carburettor that is none of the family");
       }
     }
@@ -73,7 +73,7 @@ final class SheetCarburettor {
     body.put("bore", carburettor.bore());
     body.put("needleJetLength", carburettor.needleJetLength());
     body.put("needleJetHead", carburettor.needleJetHead());
-    body.put("pilot.screwKind", pilot.screwKind());
+    body.put("pilot.screwKind", Words.word(pilot.screwKind()));
     body.put("pilot.fixedArea", pilot.fixedArea());
     body.put("pilot.progressionHole", pilot.progressionHole());
     body.put("pilot.uncoversFrom", pilot.uncoversFrom());
