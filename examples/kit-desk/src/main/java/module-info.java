@@ -10,5 +10,6 @@ module dev.jetting.examples.kitdesk {
   requires static org.jspecify;
 
   opens dev.jetting.examples.kitdesk to
+      com.fasterxml.jackson.databind,
       info.picocli;
 }

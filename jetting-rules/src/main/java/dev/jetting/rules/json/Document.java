@@ -121,11 +121,19 @@ final class Document {
         Math.max(1, at.getColumnNr()));
   }
 
+  private static JsonLocation place(JsonProcessingException e, JsonParser parser) {
+    return e.getLocation() == null ? parser.currentLocation() : e.getLocation();
+  }
+
+  /**
+   * What is too large is told where it begins: where the parser stops in it depends on the buffers
+   * that it happens to get.
+   */
   private static JsonInputException unreadable(
       JsonProcessingException e, JsonParser parser, Limits limits) {
-    JsonLocation at = e.getLocation() == null ? parser.currentLocation() : e.getLocation();
-    String where = "line " + at.getLineNr() + ", column " + at.getColumnNr();
     boolean tooLarge = e instanceof StreamConstraintsException;
+    JsonLocation at = tooLarge ? parser.currentTokenLocation() : place(e, parser);
+    String where = "line " + at.getLineNr() + ", column " + at.getColumnNr();
     String problem =
         tooLarge
             ? "too large or too deep at " + where

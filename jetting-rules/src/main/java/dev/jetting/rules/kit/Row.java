@@ -100,6 +100,8 @@ final class Row {
 
   private static String shown(String text) {
     String safe = CONTROL.matcher(text).replaceAll(" ");
-    return safe.length() > LONGEST ? safe.substring(0, LONGEST) + "…" : safe;
+    return safe.codePointCount(0, safe.length()) > LONGEST
+        ? safe.substring(0, safe.offsetByCodePoints(0, LONGEST)) + "…"
+        : safe;
   }
 }

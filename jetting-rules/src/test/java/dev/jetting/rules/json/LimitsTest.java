@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Documents made to hurt the reader. */
 class LimitsTest {
@@ -39,6 +40,16 @@ class LimitsTest {
         .isThrownBy(() -> SheetJson.read(document))
         .withMessageEndingWith(SHEET_LIMITS)
         .satisfies(e -> assertThat(e.getMessage()).hasSizeLessThan(350));
+  }
+
+  /** However far the parser got: its buffers differ from run to run. */
+  @ParameterizedTest
+  @ValueSource(ints = {10_001, 50_000, 500_000})
+  void read_ofAnOversizedText_saysWhereItBegins(int length) {
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> SheetJson.read("{\"title\": \"" + "t".repeat(length) + "\"}"))
+        .withMessageStartingWith("$.title: too large or too deep at line 1, column 11: allowed")
+        .satisfies(e -> assertThat(e.column()).isEqualTo(11));
   }
 
   @Test

@@ -157,6 +157,17 @@ class RowsTest {
         .satisfies(e -> assertThat(e.line()).isEqualTo(7));
   }
 
+  /** A character may be two units long; half of one can be written nowhere. */
+  @Test
+  void longCell_isCutBetweenCharacters() {
+    Map<String, String> row = needle();
+    row.put("grooves", "5" + "🛵".repeat(70));
+
+    assertThatExceptionOfType(RowException.class)
+        .isThrownBy(() -> PARTS.read(7, row))
+        .withMessageContaining("\"5" + "🛵".repeat(59) + "…\": allowed a whole number");
+  }
+
   private static Map<String, String> needle() {
     return new HashMap<>(
         Map.of(

@@ -1,8 +1,6 @@
 package dev.jetting.examples.kitdesk;
 
-import dev.jetting.rules.kit.Catalogue;
 import java.io.IOException;
-import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -27,10 +25,14 @@ final class CatalogueOptions {
     return demo;
   }
 
-  Catalogue read(InputStream standardInput) throws UnusableException, IOException {
+  CatalogueFiles read(StandardInput standardInput) throws UnusableException, IOException {
     if (demo == (file != null)) {
       throw new UnusableException(
           (demo ? "--catalogue and --demo" : "no catalogue") + ": allowed one of the two");
+    }
+    if (demo && !partsLists.isEmpty()) {
+      throw new UnusableException(
+          "--demo and --parts: allowed with --catalogue, for the demo brings its own parts list");
     }
     if (file == null) {
       return CatalogueFiles.demo();

@@ -4,9 +4,11 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.dataformat.csv.CsvMapper;
 import com.fasterxml.jackson.dataformat.csv.CsvParser;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * The first line of a table, by which the cells of the others are named. A record is a line: a
@@ -18,13 +20,40 @@ final class CsvHeader {
       CsvMapper.builder().enable(CsvParser.Feature.TRIM_SPACES).build().readerFor(String[].class);
 
   private final List<String> columns;
+  private final String digest;
 
-  private CsvHeader(List<String> columns) {
+  private CsvHeader(List<String> columns, String digest) {
     this.columns = columns;
+    this.digest = digest;
   }
 
-  static CsvHeader of(String line) {
-    return new CsvHeader(cells(line));
+  /** The first line of a file of this name. */
+  static CsvHeader of(String file, Line line) throws UnusableException {
+    try {
+      if (!line.readable()) {
+        throw new IllegalArgumentException(line.problem());
+      }
+      List<String> columns = cells(line.text());
+      checkOnce(columns);
+      return new CsvHeader(columns, line.digest());
+    } catch (IllegalArgumentException e) {
+      throw new UnusableException(file + ", line " + line.number() + ": " + e.getMessage());
+    }
+  }
+
+  private static void checkOnce(List<String> columns) {
+    Set<String> seen = new HashSet<>();
+    for (String column : columns) {
+      if (!seen.add(column)) {
+        throw new IllegalArgumentException(
+            "column \"" + Table.fitted(column, 60) + "\" twice: allowed once");
+      }
+    }
+  }
+
+  /** SHA-256 of the line. */
+  String digest() {
+    return digest;
   }
 
   /** The cells of a line by their columns. */

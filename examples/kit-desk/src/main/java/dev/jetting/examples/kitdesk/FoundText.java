@@ -5,7 +5,6 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.kit.Family;
 import dev.jetting.rules.search.Found;
 import dev.jetting.rules.search.FoundSetting;
-import dev.jetting.rules.search.Standing;
 import dev.jetting.units.TradeStyle;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -16,9 +15,16 @@ final class FoundText {
 
   private FoundText() {}
 
-  static String of(SetupSheet sheet, Family family, Found found, int most) {
+  /**
+   * Settings with what speaks against them.
+   *
+   * @param carburettor what is to be said of it; empty, or a line with its end
+   * @param none why there may be none
+   */
+  static String of(
+      SetupSheet sheet, Family family, String carburettor, Found found, Shown shown, String none) {
     StringBuilder text = new StringBuilder();
-    text.append(Table.fitted(sheet.title(), 80)).append('\n');
+    text.append(Table.fitted(sheet.title(), 80)).append('\n').append(carburettor);
     text.append(
         "Family "
             + Table.fitted(family.id(), 40)
@@ -27,8 +33,24 @@ final class FoundText {
             + " settings, of which "
             + found.impossible()
             + " cannot be put together"
-            + (found.complete() ? "" : "; stopped before all were looked at")
+            + (found.complete() ? "" : "\nStopped before all were looked at")
             + "\n\n");
+    List<JudgedSetting> settings = shown.settings();
+    if (settings.isEmpty()) {
+      return text + none + "\n";
+    }
+    text.append(table(settings).text());
+    int more = found.settings().size() - settings.size();
+    if (more > 0) {
+      int moreRight = shown.right() == 0 ? 0 : shown.right() - settings.size();
+      text.append("  and " + more + " more, " + moreRight + " of them right\n");
+    }
+    return text
+        + "\nrisk: greatest lean risk on any day; off: how far today's mixture is from what\n"
+        + "the engine needs; new: parts to buy. Ride it in from the rich side.\n";
+  }
+
+  private static Table table(List<JudgedSetting> settings) {
     Table table =
         new Table(
             ">main",
@@ -42,22 +64,17 @@ final class FoundText {
             ">off",
             ">new",
             ">price");
-    List<FoundSetting> right =
-        found.settings().stream().filter(each -> each.standing() == Standing.RIGHT).toList();
-    List<FoundSetting> shown = right.isEmpty() ? found.settings() : right;
-    shown.stream().limit(most).forEach(setting -> row(table, setting));
-    text.append(table.text());
-    int more = found.settings().size() - Math.min(most, shown.size());
-    if (more > 0) {
-      text.append("  and " + more + " more, " + (right.size() - Math.min(most, right.size())));
-      text.append(" of them right\n");
+    for (JudgedSetting judged : settings) {
+      row(table, judged);
+      if (!judged.against().isEmpty()) {
+        table.note(KitText.wrapped("against it: " + judged.against(), "      ", "        "));
+      }
     }
-    return text
-        + "\nrisk: greatest lean risk on any day; off: how far today's mixture is from what\n"
-        + "the engine needs; new: parts to buy. Ride it in from the rich side.\n";
+    return table;
   }
 
-  private static void row(Table table, FoundSetting found) {
+  private static void row(Table table, JudgedSetting judged) {
+    FoundSetting found = judged.found();
     Setting setting = found.setting();
     table.row(
         bare(TradeStyle.main(setting.mainJet())),
@@ -68,7 +85,7 @@ final class FoundText {
             + "/"
             + TradeStyle.diameter(setting.needleJet().bore()).replace(" mm", ""),
         setting.clip().grooveFromTop() + "/" + setting.clip().grooves(),
-        Words.word(found.standing()).replace("too-", ""),
+        judged.standing(),
         TradeStyle.probability(found.leanRisk()).replace("under 1 %", "<1 %"),
         percent(found.distance()),
         found.newParts().size(),

@@ -33,20 +33,20 @@ import picocli.CommandLine.IVersionProvider;
     subcommands = {Validate.class, Search.class},
     exitCodeListHeading = "%nExit code%n",
     exitCodeList = {
-      "0:every kit passes; every setting that was searched for is right",
-      "1:a kit fails; no setting is right",
-      "2:input that cannot be used at all, or wrong arguments",
+      "0:every kit passes; a setting that is right was found",
+      "1:a kit fails; no setting that was found is right",
+      "2:input or output that cannot be used, no kits at all, or wrong arguments",
       "3:lines that are no kits, whatever came of the others"
     },
     sortOptions = false)
 final class KitDesk implements Callable<Integer> {
 
-  private final InputStream in;
+  private final StandardInput in;
   private final PrintStream err;
   private final boolean terminal;
 
   private KitDesk(InputStream in, PrintStream err, boolean terminal) {
-    this.in = in;
+    this.in = new StandardInput(in);
     this.err = err;
     this.terminal = terminal;
   }
@@ -71,10 +71,21 @@ final class KitDesk implements Callable<Integer> {
             .setParameterExceptionHandler(
                 (e, a) -> refuse(e.getCommandLine(), e.getMessage() + "; see --help"))
             .setExecutionExceptionHandler((e, command, parsed) -> refuse(command, e.getMessage()));
-    int exitCode = commandLine.execute(args);
-    commandLine.getOut().flush();
+    int exitCode = execute(commandLine, args);
     commandLine.getErr().flush();
-    return exitCode;
+    // It flushes too, and knows of a full disk what no exception told.
+    return commandLine.getOut().checkError()
+        ? refuse(commandLine, "standard output: cannot be written")
+        : exitCode;
+  }
+
+  /** What went wrong beyond repair, such as the memory, is told in a line like all else. */
+  private static int execute(CommandLine commandLine, String[] args) {
+    try {
+      return commandLine.execute(args);
+    } catch (Error e) {
+      return refuse(commandLine, "stopped: " + e);
+    }
   }
 
   @Override
@@ -82,7 +93,7 @@ final class KitDesk implements Callable<Integer> {
     throw new UnusableException("no command: allowed validate or search; see --help");
   }
 
-  InputStream in() {
+  StandardInput in() {
     return in;
   }
 
@@ -109,11 +120,13 @@ final class KitDesk implements Callable<Integer> {
   static final class Version implements IVersionProvider {
     @Override
     public String[] getVersion() throws IOException {
+      return new String[] {text()};
+    }
+
+    static String text() throws IOException {
       try (InputStream text =
           Objects.requireNonNull(KitDesk.class.getResourceAsStream("version.txt"))) {
-        return new String[] {
-          "kit-desk " + new String(text.readAllBytes(), StandardCharsets.UTF_8).strip()
-        };
+        return "kit-desk " + new String(text.readAllBytes(), StandardCharsets.UTF_8).strip();
       }
     }
   }

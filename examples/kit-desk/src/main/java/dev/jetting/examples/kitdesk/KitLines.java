@@ -1,69 +1,67 @@
 package dev.jetting.examples.kitdesk;
 
 import dev.jetting.rules.json.KitJson;
+import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.KitRows;
-import java.io.BufferedReader;
 import java.io.Closeable;
 import java.io.IOException;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
-/** The kits of a file, line by line, of which no more are in memory than are asked for. */
+/** The kits of a file, line by line. */
 final class KitLines implements Closeable {
 
-  private final BufferedReader lines;
+  private final String name;
+  private final Lines lines;
   private final KitFormat format;
   private @Nullable CsvHeader header;
-  private long number;
 
-  KitLines(BufferedReader lines, KitFormat format) {
-    this.lines = lines;
+  KitLines(Source source, KitFormat format) throws UnusableException, IOException {
+    this.name = source.name();
+    this.lines = source.lines();
     this.format = format;
   }
 
-  /** The next lines that are not blank, at most so many; none at the end of the file. */
-  List<Numbered> next(int most) throws IOException {
-    List<Numbered> next = new ArrayList<>();
+  /** The next line that is not blank; empty at the end of the file. */
+  Optional<Numbered> next() throws UnusableException, IOException {
     if (format == KitFormat.JSON) {
-      addDocument(next);
-      return next;
+      return lines.rest().filter(all -> !all.isBlank()).map(all -> numbered(all, KitJson::read));
     }
-    while (next.size() < most) {
-      String line = lines.readLine();
-      if (line == null) {
-        return next;
+    for (Optional<Line> next = lines.next(); next.isPresent(); next = lines.next()) {
+      Line line = next.get();
+      if (line.isBlank()) {
+        continue;
       }
-      number++;
-      if (!line.isBlank()) {
-        add(next, number, line);
+      if (format == KitFormat.JSONL) {
+        return Optional.of(numbered(line, KitJson::read));
       }
+      CsvHeader columns = header;
+      if (columns != null) {
+        return Optional.of(row(line, columns));
+      }
+      header = CsvHeader.of(name, line);
     }
-    return next;
+    return Optional.empty();
   }
 
-  private void add(List<Numbered> next, long at, String line) {
-    if (format == KitFormat.JSONL) {
-      next.add(new Numbered(at, () -> KitJson.read(line)));
-      return;
-    }
-    CsvHeader columns = header;
-    if (columns == null) {
-      header = CsvHeader.of(line);
-    } else {
-      next.add(new Numbered(at, () -> KitRows.read(at, columns.row(line))));
-    }
+  private static Numbered numbered(Line line, Function<String, Kit> reader) {
+    return new Numbered(
+        line.number(),
+        line.digest(),
+        line.text().length(),
+        () -> {
+          if (!line.readable()) {
+            throw new IllegalArgumentException(line.problem());
+          }
+          return reader.apply(line.text());
+        });
   }
 
-  private void addDocument(List<Numbered> next) throws IOException {
-    StringBuilder text = new StringBuilder();
-    for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-      text.append(line).append('\n');
-    }
-    if (number == 0) {
-      number = 1;
-      next.add(new Numbered(1, () -> KitJson.read(text.toString())));
-    }
+  private static Numbered row(Line line, CsvHeader columns) {
+    Numbered row = numbered(line, text -> KitRows.read(line.number(), columns.row(text)));
+    return new Numbered(
+        row.line(), Sha256.of(columns.digest() + row.input()), row.length(), row.kit());
   }
 
   @Override

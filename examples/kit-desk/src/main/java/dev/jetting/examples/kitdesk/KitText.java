@@ -1,9 +1,6 @@
 package dev.jetting.examples.kitdesk;
 
-import static java.util.stream.Collectors.joining;
-
 import dev.jetting.rules.RankedFinding;
-import dev.jetting.rules.Severity;
 import dev.jetting.rules.kit.CornerRisk;
 import dev.jetting.rules.kit.KitCoverage;
 import dev.jetting.rules.kit.KitValidation;
@@ -20,25 +17,6 @@ final class KitText {
   private static final Pattern BLANKS = Pattern.compile("[\\p{Cntrl} ]+");
 
   private KitText() {}
-
-  /** Why a kit fails, in a few words. */
-  static String why(KitValidation validation) {
-    String dangers =
-        Tally.findings(validation)
-            .filter(found -> found.severity() == Severity.DANGER)
-            .map(RankedFinding::ruleId)
-            .distinct()
-            .collect(joining(", "));
-    if (!dangers.isEmpty()) {
-      return dangers;
-    }
-    String unanswered =
-        validation.machines().stream()
-            .flatMap(machine -> machine.unanswered().stream())
-            .distinct()
-            .collect(joining(", "));
-    return unanswered.isEmpty() ? "kit-coverage" : "not answered: " + unanswered;
-  }
 
   static String of(KitValidation validation) {
     StringBuilder text = new StringBuilder();
@@ -114,7 +92,7 @@ final class KitText {
   }
 
   /** Words on lines of at most the width; a word that is longer has a line to itself. */
-  private static String wrapped(String text, String first, String next) {
+  static String wrapped(String text, String first, String next) {
     StringBuilder lines = new StringBuilder();
     StringBuilder line = new StringBuilder(first);
     boolean empty = true;

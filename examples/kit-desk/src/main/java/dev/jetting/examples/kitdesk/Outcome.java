@@ -9,21 +9,27 @@ import java.util.Optional;
  * What came of a line: what is said of its kit, or what is wrong with the line.
  *
  * @param line its number, from 1
+ * @param input digest of what was read
  * @param validation what is said of the kit; empty for a line that is none
  * @param problem what is wrong with the line; empty for a kit
  */
-record Outcome(long line, Optional<KitValidation> validation, String problem) {
+record Outcome(long line, String input, Optional<KitValidation> validation, String problem) {
 
   static Outcome of(Numbered line, KitValidator validator, KitDepth depth) {
     try {
-      return new Outcome(line.line(), Optional.of(validator.validate(line.kit().get(), depth)), "");
+      KitValidation validation = validator.validate(line.kit().get(), depth);
+      return new Outcome(line.line(), line.input(), Optional.of(validation), "");
     } catch (IllegalArgumentException e) {
       String problem = String.valueOf(e.getMessage());
       String told = "line " + line.line() + ", ";
-      return new Outcome(
-          line.line(),
-          Optional.empty(),
-          problem.startsWith(told) ? problem.substring(told.length()) : problem);
+      return problem(line, problem.startsWith(told) ? problem.substring(told.length()) : problem);
+    } catch (RuntimeException e) {
+      // A fault of the program in one line is no reason to leave the others unjudged.
+      return problem(line, "cannot be judged: " + e);
     }
+  }
+
+  private static Outcome problem(Numbered line, String problem) {
+    return new Outcome(line.line(), line.input(), Optional.empty(), problem);
   }
 }

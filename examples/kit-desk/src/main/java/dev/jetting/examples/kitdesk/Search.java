@@ -13,14 +13,14 @@ import dev.jetting.rules.search.Found;
 import dev.jetting.rules.search.PartKind;
 import dev.jetting.rules.search.Run;
 import dev.jetting.rules.search.SettingSearch;
-import dev.jetting.rules.search.Standing;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
-import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -65,6 +65,11 @@ final class Search implements Callable<Integer> {
   private Set<String> owned = Set.of();
 
   @Option(
+      names = "--sheet-not-owned",
+      description = "Count the parts of the sheet's setting as parts to buy too.")
+  private boolean sheetNotOwned;
+
+  @Option(
       names = "--keep",
       paramLabel = "KIND",
       description =
@@ -76,7 +81,7 @@ final class Search implements Callable<Integer> {
   private @Nullable Integer mostParts;
 
   @Option(names = "--pay", paramLabel = "PRICE", description = "New parts of at most this price.")
-  private @Nullable BigDecimal mostPrice;
+  private @Nullable String pay;
 
   @Option(
       names = "--top",
@@ -104,21 +109,72 @@ final class Search implements Callable<Integer> {
 
   @Override
   public Integer call() throws UnusableException, IOException {
-    KitDesk parent = Objects.requireNonNull(desk, "desk");
+    try (Interruption interruption = Interruption.awaited()) {
+      int exitCode = search(Objects.requireNonNull(desk, "desk"), interruption);
+      page().flush();
+      return exitCode;
+    }
+  }
+
+  private PrintWriter page() {
+    return Objects.requireNonNull(spec, "spec").commandLine().getOut();
+  }
+
+  private int search(KitDesk parent, Interruption interruption)
+      throws UnusableException, IOException {
     if (top < 1 || top > 100) {
       throw new UnusableException("--top " + top + ": allowed 1 to 100");
     }
-    Catalogue parts = catalogue.read(parent.in());
+    Catalogue parts = catalogue.read(parent.in()).catalogue();
     SetupSheet given = sheet(parent);
     Family of = family(parts, given);
-    SetupSheet fitted = fitted(given, of);
-    CatalogueChoices choices = CatalogueChoices.of(parts, of, owned, Choices.of(fitted).screws());
-    Found found = found(parent, fitted, keeping(choices.choices(), fitted));
-    PrintWriter page = Objects.requireNonNull(spec, "spec").commandLine().getOut();
-    page.print(FoundText.of(fitted, of, found, top));
-    return found.settings().stream().anyMatch(setting -> setting.standing() == Standing.RIGHT)
-        ? ExitCode.OK
-        : ExitCode.FAILED;
+    Setting asGiven = given.setup().setting();
+    SetupSheet moved = with(given, SheetCarburettor.fitted(asGiven, of));
+    Choices choices = choices(parts, of, moved, moved.equals(given));
+    SetupSheet fitted = with(moved, new SheetParts(moved.setup().setting()).calledAs(choices));
+    Found found = found(parent, fitted, keeping(choices, fitted), interruption);
+    Shown shown = Shown.of(found, new SettingJudge(fitted, parts, of, choices), top);
+    page()
+        .print(
+            FoundText.of(
+                fitted, of, SheetCarburettor.said(asGiven, of), found, shown, none(found)));
+    return shown.right() == 0 ? ExitCode.FAILED : ExitCode.OK;
+  }
+
+  private static SetupSheet with(SetupSheet sheet, Setting setting) {
+    return sheet.withSetup(sheet.setup().withSetting(setting));
+  }
+
+  /** The catalogue's parts, and those of the sheet as far as they are on this carburettor. */
+  private Choices choices(Catalogue parts, Family of, SetupSheet sheet, boolean sameCarburettor) {
+    SheetParts onTheEngine = new SheetParts(sheet.setup().setting());
+    Set<String> there = new TreeSet<>(owned);
+    if (!sheetNotOwned) {
+      there.addAll(onTheEngine.ids(parts, of));
+    }
+    Choices choices = CatalogueChoices.of(parts, of, there, Choices.of(sheet).screws()).choices();
+    return sameCarburettor && !sheetNotOwned ? onTheEngine.with(choices) : choices;
+  }
+
+  /** Why nothing may have been found. */
+  private String none(Found found) {
+    if (!found.complete()) {
+      return "None of those that were looked at.";
+    }
+    if (found.impossible() == found.combinations()) {
+      return "None: no needle goes into a needle jet.";
+    }
+    List<String> limits = new ArrayList<>();
+    if (mostParts != null) {
+      limits.add("--buy " + mostParts);
+    }
+    if (pay != null) {
+      limits.add("--pay " + pay);
+    }
+    if (front != null) {
+      limits.add("the lean risk that --front shows, at most 25 % unless more is accepted");
+    }
+    return "None within " + String.join(" and ", limits) + ".";
   }
 
   private SetupSheet sheet(KitDesk parent) throws UnusableException, IOException {
@@ -154,17 +210,6 @@ final class Search implements Callable<Integer> {
     return families.get(0);
   }
 
-  /** The sheet with the family's carburettor, which may differ from what its owner wrote down. */
-  private static SetupSheet fitted(SetupSheet given, Family of) throws UnusableException {
-    Setting setting = given.setup().setting();
-    try {
-      return given.withSetup(given.setup().withSetting(setting.withCarburettor(of.carburettor())));
-    } catch (IllegalArgumentException e) {
-      throw new UnusableException(
-          "the sheet's setting in family " + of.id() + ": " + e.getMessage());
-    }
-  }
-
   private Choices keeping(Choices choices, SetupSheet fitted) throws UnusableException {
     Choices left = choices;
     for (String each : kept) {
@@ -173,18 +218,19 @@ final class Search implements Callable<Integer> {
     return left;
   }
 
-  private Found found(KitDesk parent, SetupSheet fitted, Choices choices) throws UnusableException {
+  private Found found(KitDesk parent, SetupSheet fitted, Choices choices, Interruption interruption)
+      throws UnusableException {
     SettingSearch search = SettingSearch.of(fitted, choices, RiskModel.assumed());
     if (mostParts != null) {
       search = search.buyingAtMost(mostParts);
     }
-    if (mostPrice != null) {
-      search = search.payingAtMost(mostPrice);
+    if (pay != null) {
+      search = search.payingAtMost(Words.price(pay));
     }
     int most = Words.threads(threads);
     ExecutorService workers = Executors.newFixedThreadPool(most);
     try (Bar bar = Bar.of("settings", 0, parent.err(), parent.terminal())) {
-      Run run = Run.on(most, workers).telling(bar::of);
+      Run run = Run.on(most, workers).telling(bar::of).until(interruption::requested);
       return front == null ? search.best(top, run) : search.front(Words.cost(front), run);
     } finally {
       workers.shutdownNow();

@@ -28,14 +28,33 @@ final class Table {
     rows.add(Arrays.stream(cells).map(String::valueOf).toArray(String[]::new));
   }
 
+  /** Whole lines below the last row, that keep to no column. */
+  void note(String lines) {
+    rows.add(new String[] {lines});
+  }
+
+  private boolean isNote(String[] row) {
+    return row.length < right.length;
+  }
+
   /** Each line begins with two blanks and ends without any. */
   String text() {
     int[] widths =
         IntStream.range(0, right.length)
-            .map(i -> rows.stream().mapToInt(row -> width(row[i])).max().orElse(0))
+            .map(
+                i ->
+                    rows.stream()
+                        .filter(row -> !isNote(row))
+                        .mapToInt(row -> width(row[i]))
+                        .max()
+                        .orElse(0))
             .toArray();
     StringBuilder text = new StringBuilder();
     for (String[] row : rows) {
+      if (isNote(row)) {
+        text.append(row[0]);
+        continue;
+      }
       StringBuilder line = new StringBuilder();
       for (int i = 0; i < row.length; i++) {
         String blanks = " ".repeat(widths[i] - width(row[i]));

@@ -1,14 +1,11 @@
 package dev.jetting.examples.kitdesk;
 
-import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Severity;
-import dev.jetting.rules.kit.KitValidation;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /** Counts what came of the lines; remembers the first few that did not pass, and no more. */
 final class Tally {
@@ -24,29 +21,28 @@ final class Tally {
   }
 
   private final Map<String, Spread> byRule = new TreeMap<>();
-  private final List<Outcome> failing = new ArrayList<>();
-  private final List<Outcome> bad = new ArrayList<>();
+  private final List<Verdict> failing = new ArrayList<>();
+  private final List<Verdict> bad = new ArrayList<>();
   private long passed;
   private long failed;
   private long badLines;
-  private long lastLine;
 
-  void add(Outcome outcome) {
-    lastLine = Math.max(lastLine, outcome.line());
-    if (outcome.validation().isEmpty()) {
+  void add(Verdict verdict) {
+    if (verdict.judged().isEmpty()) {
       badLines++;
-      remember(bad, outcome);
+      remember(bad, verdict);
       return;
     }
-    KitValidation validation = outcome.validation().get();
-    if (validation.passes()) {
+    Judged judged = verdict.judged().get();
+    if (judged.passes()) {
       passed++;
     } else {
       failed++;
-      remember(failing, outcome);
+      remember(failing, verdict);
     }
     Map<String, Severity> worst = new TreeMap<>();
-    findings(validation)
+    judged
+        .all()
         .forEach(
             found ->
                 worst.merge(
@@ -54,20 +50,10 @@ final class Tally {
     worst.forEach((id, severity) -> byRule.merge(id, new Spread(id, severity, 1), Spread::and));
   }
 
-  private static void remember(List<Outcome> outcomes, Outcome outcome) {
-    if (outcomes.size() < REMEMBERED) {
-      outcomes.add(outcome);
+  private static void remember(List<Verdict> verdicts, Verdict verdict) {
+    if (verdicts.size() < REMEMBERED) {
+      verdicts.add(verdict);
     }
-  }
-
-  static Stream<RankedFinding> findings(KitValidation validation) {
-    return Stream.concat(
-        validation.findings().stream(),
-        validation.machines().stream().flatMap(machine -> machine.findings().stream()));
-  }
-
-  long lastLine() {
-    return lastLine;
   }
 
   long lines() {
@@ -103,18 +89,16 @@ final class Tally {
     if (!failing.isEmpty()) {
       Table table = new Table(">line", "kit", "why");
       failing.forEach(
-          outcome -> {
-            KitValidation validation = outcome.validation().orElseThrow();
+          verdict -> {
+            Judged judged = verdict.judged().orElseThrow();
             table.row(
-                outcome.line(),
-                Table.fitted(validation.kit(), 24),
-                Table.fitted(KitText.why(validation), 42));
+                verdict.line(), Table.fitted(judged.kit(), 24), Table.fitted(judged.why(), 42));
           });
       text.append('\n').append(heading("failing", failed)).append(table.text());
     }
     if (!bad.isEmpty()) {
       Table table = new Table(">line", "what is wrong");
-      bad.forEach(outcome -> table.row(outcome.line(), Table.fitted(outcome.problem(), 68)));
+      bad.forEach(each -> table.row(each.line(), Table.fitted(each.problem(), 68)));
       text.append('\n').append(heading("that are no kits", badLines)).append(table.text());
     }
     return text.toString();

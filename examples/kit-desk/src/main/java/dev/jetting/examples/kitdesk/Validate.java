@@ -1,18 +1,19 @@
 package dev.jetting.examples.kitdesk;
 
+import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.kit.KitDepth;
 import dev.jetting.rules.kit.KitValidator;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.standard.StandardRulebook;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -35,9 +36,6 @@ import picocli.CommandLine.Spec;
     },
     sortOptions = false)
 final class Validate implements Callable<Integer> {
-
-  /** How many lines are in the works at a time. */
-  private static final int BATCH = 256;
 
   @Mixin private CatalogueOptions catalogue = new CatalogueOptions();
 
@@ -94,53 +92,88 @@ final class Validate implements Callable<Integer> {
       throw new UnusableException("--resume without --out: allowed with a file to go on with");
     }
     int most = Words.threads(threads);
-    KitValidator validator = KitValidator.of(catalogue.read(parent.in()));
+    CatalogueFiles files = catalogue.read(parent.in());
     Source source = source(parent);
     KitFormat of =
         format == null ? KitFormat.of(source) : Words.constant("--format", KitFormat.class, format);
-    PrintWriter page = Objects.requireNonNull(spec, "spec").commandLine().getOut();
+    if (out != null && source.is(out)) {
+      throw new UnusableException("--out " + out + ": is the file of kits: allowed another");
+    }
+    Rulebook rulebook = StandardRulebook.rulebook();
+    ResultHead head = new ResultHead(KitDesk.Version.text(), rulebook, how, files);
     Tally tally = new Tally();
     ExecutorService workers = Executors.newFixedThreadPool(most);
-    try (KitLines lines = new KitLines(source.lines(), of);
-        ResultFile results = results(how, tally);
+    try (KitLines lines = new KitLines(source, of);
+        EarlierResults earlier = earlier(head);
         Bar bar = Bar.of("kits", -1, parent.err(), parent.terminal())) {
-      long done = tally.lastLine();
-      List<Outcome> outcomes;
-      do {
-        outcomes = outcomes(lines.next(BATCH), done, validator, how, workers);
-        for (Outcome outcome : outcomes) {
-          if (outcome.line() > done) {
-            take(outcome, source, of, tally, results, page);
-          }
+      passOver(earlier, lines, source, tally);
+      KitValidator validator = KitValidator.of(files.catalogue(), rulebook, RiskModel.assumed());
+      KitQueue queue = new KitQueue(lines, line -> Outcome.of(line, validator, how), workers);
+      try (ResultFile results = results(earlier, head)) {
+        for (var next = queue.next(); next.isPresent(); next = queue.next()) {
+          take(next.get(), source, of, tally, results);
+          bar.at(tally.lines());
         }
-        results.flush();
-        bar.at(tally.lines());
-      } while (!outcomes.isEmpty());
+      }
     } finally {
       workers.shutdownNow();
     }
+    if (tally.lines() == 0) {
+      throw new UnusableException(source.name() + ": no kits: allowed at least one");
+    }
     if (of != KitFormat.JSON) {
-      page.print(source.name() + ", depth " + Words.word(how) + "\n\n" + tally.text());
+      page().print(source.name() + ", depth " + Words.word(how) + "\n\n" + tally.text());
     }
     return tally.exitCode();
   }
 
-  private void take(
-      Outcome outcome,
-      Source source,
-      KitFormat of,
-      Tally tally,
-      ResultFile results,
-      PrintWriter page)
-      throws IOException {
-    tally.add(outcome);
+  private PrintWriter page() {
+    return Objects.requireNonNull(spec, "spec").commandLine().getOut();
+  }
+
+  private EarlierResults earlier(ResultHead head) throws UnusableException, IOException {
+    return resume && out != null && Files.exists(out)
+        ? EarlierResults.of(out, head)
+        : EarlierResults.none();
+  }
+
+  /** Counts the results that there are, each held against the line that it is of. */
+  private static void passOver(EarlierResults earlier, KitLines lines, Source source, Tally tally)
+      throws UnusableException, IOException {
+    for (var result = earlier.next(); result.isPresent(); result = earlier.next()) {
+      Optional<Numbered> line = lines.next();
+      long number = result.get().line();
+      if (line.isEmpty() || line.get().line() != number) {
+        throw new UnusableException(
+            source.name()
+                + ", line "
+                + number
+                + ": is no kit, but --out has a result of it"
+                + ": allowed the kits that it was begun with");
+      }
+      if (!line.get().input().equals(result.get().input())) {
+        throw new UnusableException(
+            source.name()
+                + ", line "
+                + number
+                + ": is not what the result in --out is of"
+                + ": allowed the kits that it was begun with");
+      }
+      tally.add(result.get().verdict());
+    }
+  }
+
+  private void take(Outcome outcome, Source source, KitFormat of, Tally tally, ResultFile results)
+      throws UnusableException {
+    tally.add(Verdict.of(outcome));
     results.write(outcome);
+    results.flush();
     if (outcome.validation().isEmpty()) {
       KitDesk.tell(
           Objects.requireNonNull(spec, "spec").commandLine(),
           source.name() + ", line " + outcome.line() + ": " + outcome.problem());
     } else if (of == KitFormat.JSON) {
-      page.print(KitText.of(outcome.validation().get()));
+      page().print(KitText.of(outcome.validation().get()));
     }
   }
 
@@ -154,38 +187,12 @@ final class Validate implements Callable<Integer> {
     throw new UnusableException("no kits: allowed a file, or - for standard input");
   }
 
-  private ResultFile results(KitDepth how, Tally tally) throws UnusableException, IOException {
+  private ResultFile results(EarlierResults earlier, ResultHead head) throws UnusableException {
     if (out == null) {
       return ResultFile.none();
     }
-    return resume ? ResultFile.resume(out, how, tally::add) : ResultFile.create(out);
-  }
-
-  /** In the order of the lines, whichever was done first; those done before are passed over. */
-  private static List<Outcome> outcomes(
-      List<Numbered> lines,
-      long done,
-      KitValidator validator,
-      KitDepth how,
-      ExecutorService workers)
-      throws InterruptedException {
-    List<Future<Outcome>> pending = new ArrayList<>();
-    for (Numbered line : lines) {
-      pending.add(
-          workers.submit(
-              () ->
-                  line.line() <= done
-                      ? new Outcome(line.line(), java.util.Optional.empty(), "")
-                      : Outcome.of(line, validator, how)));
-    }
-    List<Outcome> outcomes = new ArrayList<>();
-    for (Future<Outcome> each : pending) {
-      try {
-        outcomes.add(each.get());
-      } catch (ExecutionException e) {
-        throw new IllegalStateException(String.valueOf(e.getCause()), e);
-      }
-    }
-    return outcomes;
+    return resume && Files.exists(out)
+        ? ResultFile.after(earlier, out, head)
+        : ResultFile.create(out, head);
   }
 }

@@ -1,15 +1,19 @@
 package dev.jetting.examples.kitdesk;
 
 import dev.jetting.rules.search.Cost;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /** What may stand after an option. */
 final class Words {
 
   private static final int MOST_THREADS = 64;
+
+  private static final Pattern PRICE = Pattern.compile("[0-9]{1,7}(\\.[0-9]{1,4})?");
 
   private Words() {}
 
@@ -37,6 +41,15 @@ final class Words {
       case "price" -> Cost.PRICE;
       default -> throw new UnusableException("--front " + text + ": allowed parts or price");
     };
+  }
+
+  /** A price as parts lists have it. */
+  static BigDecimal price(String text) throws UnusableException {
+    if (!PRICE.matcher(text).matches()) {
+      throw new UnusableException(
+          "--pay " + text + ": allowed a decimal number from 0, such as 12.50, at most 4 decimals");
+    }
+    return new BigDecimal(text);
   }
 
   static int threads(@Nullable Integer told) throws UnusableException {

@@ -3,7 +3,10 @@ package dev.jetting.examples.kitdesk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -24,6 +27,8 @@ class SearchTest {
     "--own",
     "needle 202 slow"
   };
+
+  @TempDir private Path directory;
 
   @Test
   void withTwoPartsToBuy_printsTheGoldenTable() throws IOException {
@@ -66,6 +71,70 @@ class SearchTest {
     assertThat(run.exitCode()).isEqualTo(run.out().contains(" right ") ? 0 : 1);
   }
 
+  /** The search looks at the mixture alone; the valve is the rulebook's to judge. */
+  @Test
+  void floatValveThatIsTooSmall_isRightNowhere() throws IOException {
+    String sheet = sheet("seat", "2 mm", "1 mm");
+
+    Run run = Run.with("search", "--demo", "--sheet", sheet, "--keep", "screw", "--top", "3");
+
+    Golden.assertIs("search-danger.txt", run.out());
+    assertThat(run.exitCode()).isEqualTo(1);
+    assertThat(run.out()).contains(" danger ").doesNotContain(" right ");
+  }
+
+  @Test
+  void bodyThatIsNotTheFamilys_isRefused() throws IOException {
+    Run run = Run.with("search", "--demo", "--sheet", sheet("bore", "24 mm", "25 mm"));
+
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err())
+        .contains("its bore 25 mm is not that of family slide 24: allowed 24 mm, or another name");
+  }
+
+  @Test
+  void anotherFamily_isSaid() {
+    Run run = Run.with("search", "--demo", "--family", "slide 26", "--keep", "screw");
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out())
+        .contains("On the family's carburettor, in place of 24 mm slide carburettor, air screw");
+  }
+
+  @Test
+  void partsOfTheSheet_areOwned() {
+    Run run = Run.with("search", "--demo", "--buy", "0", "--keep", "screw");
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).containsPattern(" 96 +42 +1½ +30 +202 slow/2.15 +3/5 +right .* 0 +0.00");
+  }
+
+  /** Also those that the catalogue does not have. */
+  @Test
+  void needleThatTheCatalogueDoesNotHave_isOwned() throws IOException {
+    String sheet = sheet("cylinder", "2.02 mm", "2.021 mm");
+
+    Run run = Run.with("search", "--demo", "--sheet", sheet, "--buy", "0", "--keep", "screw");
+
+    assertThat(run.out()).containsPattern(" 96 +42 +1½ +30 +2.02 middle/2.15 .* 0 +0.00");
+  }
+
+  @Test
+  void partToKeepThatIsOnTheEngine_isNotBought() {
+    Run run = Run.with("search", "--demo", "--keep", "slide", "--buy", "2", "--keep", "screw");
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out()).contains(" right ");
+  }
+
+  @Test
+  void nothingFound_saysWhy() {
+    Run run = Run.with("search", "--demo", "--sheet-not-owned", "--buy", "0", "--pay", "9.50");
+
+    assertThat(run.exitCode()).isEqualTo(1);
+    assertThat(run.out()).endsWith("None within --buy 0 and --pay 9.50.\n");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiterString = "=>",
@@ -77,6 +146,9 @@ class SearchTest {
           search --demo --top 0 => --top 0: allowed 1 to 100
           search --demo --front weight => --front weight: allowed parts or price
           search --demo --buy -1 => most new parts -1: allowed 0 or more
+          search --demo --pay 1,5 => --pay 1,5: allowed a decimal number from 0, such as 12.50, at most 4 decimals
+          search --demo --pay -1 => --pay -1: allowed a decimal number from 0
+          search --demo --pay 1e9999999 => --pay 1e9999999: allowed a decimal number from 0
           search --demo --sheet nowhere => "nowhere": no such file
           search --catalogue nowhere => "nowhere": no such file
           """)
@@ -86,6 +158,15 @@ class SearchTest {
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.err()).startsWith("kit-desk: ").contains(message);
     assertThat(run.err().lines()).hasSize(1);
+  }
+
+  /** The demo's sheet with another value where a field first has this one. */
+  private String sheet(String field, String from, String to) throws IOException {
+    String name = '"' + field + "\": ";
+    String text = Files.readString(Project.DEMO.resolve("sheet.json"));
+    String changed = text.replaceFirst(name + '"' + from, name + '"' + to);
+    assertThat(changed).isNotEqualTo(text);
+    return Files.writeString(directory.resolve("sheet.json"), changed).toString();
   }
 
   private static String[] with(String... more) {

@@ -3,7 +3,12 @@ package dev.jetting.examples.kitdesk;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.rules.json.KitValidationJson;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -78,9 +83,9 @@ class ValidateTest {
 
     assertThat(run.exitCode()).isEqualTo(1);
     List<String> results = Files.readAllLines(Path.of(out()));
-    assertThat(results).hasSize(4);
-    assertThat(results.get(0)).startsWith("{\"line\":2,\"validation\":{\"schemaVersion\":1,");
-    assertThat(results.get(3)).contains("kit-float-valve-flow");
+    assertThat(results).hasSize(1 + 4);
+    assertThat(results.get(1)).startsWith("{\"line\":2,\"validation\":{\"schemaVersion\":1,");
+    assertThat(results.get(4)).contains("kit-float-valve-flow");
   }
 
   @Test
@@ -96,11 +101,13 @@ class ValidateTest {
                 assertThat(second)
                     .startsWith("kit-desk: " + KITS + ", line 9: $.recommendations[0].clip: "));
     List<String> results = Files.readAllLines(Path.of(out()));
-    assertThat(results).hasSize(12);
-    assertThat(results.get(4)).startsWith("{\"line\":5,\"problem\":\"$.parts[9]: ");
-    String validation = results.get(0).substring("{\"line\":1,\"validation\":".length());
-    assertThat(KitValidationJson.read(validation.substring(0, validation.length() - 1)).passes())
-        .isTrue();
+    assertThat(results).hasSize(1 + 12);
+    assertThat(results.get(0)).startsWith("{\"format\":\"jetting kit results\",");
+    assertThat(results.get(5)).startsWith("{\"line\":5,\"problem\":\"$.parts[9]: ");
+    String first = results.get(1);
+    String validation =
+        first.substring("{\"line\":1,\"validation\":".length(), first.indexOf(",\"input\":\""));
+    assertThat(KitValidationJson.read(validation).passes()).isTrue();
   }
 
   /** Stopped anywhere, even in the middle of a character, and gone on with. */
@@ -150,12 +157,273 @@ class ValidateTest {
     assertThat(Path.of(out())).hasContent("mine");
   }
 
-  @Test
-  void resumedFromAFileOfSomethingElse_isRefused() throws IOException {
-    Files.writeString(Path.of(out()), "mine\n");
+  @ParameterizedTest
+  @ValueSource(strings = {"mine\n", "mine, without an end", "{}\n{\"line\":1", "\n\n"})
+  void resumedFromAFileOfSomethingElse_isRefusedAndLeftAlone(String mine) throws IOException {
+    Files.writeString(Path.of(out()), mine);
 
     assertRefused(
         Run.with("validate", "--demo", "--out", out(), "--resume", KITS), "line 1: is no result");
+    assertThat(Files.readString(Path.of(out()))).isEqualTo(mine);
+  }
+
+  @Test
+  void outThatIsTheFileOfKits_isRefused() throws IOException {
+    Path kits = Files.copy(Path.of(KITS), directory.resolve("kits.jsonl"));
+
+    assertRefused(
+        Run.with("validate", "--demo", "--out", kits.toString(), "--resume", kits.toString()),
+        "is the file of kits");
+    assertThat(kits).hasSameBinaryContentAs(Path.of(KITS));
+  }
+
+  /** A verdict must not stand for a kit that nobody judged. */
+  @Test
+  void resumedWithAnotherKit_isRefusedAndLeftAlone() throws IOException {
+    Path kits = Files.copy(Path.of(KITS), directory.resolve("kits.jsonl"));
+    Run.with("validate", "--demo", "--depth", "fit", "--out", out(), kits.toString());
+    byte[] results = Files.readAllBytes(Path.of(out()));
+    Files.writeString(
+        kits,
+        Files.readString(kits).replace("\"mainJet\": \"main 114\"", "\"mainJet\": \"main 106\""));
+
+    assertRefused(
+        Run.with("validate", "--demo", "--depth", "fit", "--out", out(), "--resume", "" + kits),
+        "kits.jsonl, line 2: is not what the result in --out is of");
+    assertThat(Files.readAllBytes(Path.of(out()))).isEqualTo(results);
+  }
+
+  /** The cells of a table mean what its first line says. */
+  @Test
+  void resumedWithOtherColumns_isRefused() throws IOException {
+    Path kits = Files.copy(Project.DEMO.resolve("kits.csv"), directory.resolve("kits.csv"));
+    Run.with("validate", "--demo", "--depth", "fit", "--out", out(), kits.toString());
+    Files.writeString(
+        kits, Files.readString(kits).replaceFirst("id,description", "description,id"));
+
+    assertRefused(
+        Run.with("validate", "--demo", "--depth", "fit", "--out", out(), "--resume", "" + kits),
+        "kits.csv, line 2: is not what the result in --out is of");
+  }
+
+  @Test
+  void resumedWithFewerKits_isRefused() throws IOException {
+    Run.with("validate", "--demo", "--depth", "fit", "--out", out(), KITS);
+    List<String> kits = Files.readAllLines(Path.of(KITS));
+
+    assertRefused(
+        Run.reading(
+            kits.get(0), "validate", "--demo", "--depth", "fit", "--out", out(), "--resume", "-"),
+        "line 2: is no kit, but --out has a result of it");
+  }
+
+  @Test
+  void resumedWithMoreKits_goesOn() throws IOException {
+    List<String> kits = Files.readAllLines(Path.of(KITS));
+    String two = kits.get(0) + "\n" + kits.get(1) + "\n";
+    String[] args = {"validate", "--demo", "--depth", "fit", "--out", out(), "--resume", "-"};
+    Run.reading(kits.get(0), args);
+
+    Run run = Run.reading(two, args);
+
+    assertThat(run.out()).containsPattern("pass +2\n");
+    assertThat(Files.readAllLines(Path.of(out()))).hasSize(1 + 2);
+  }
+
+  @Test
+  void resumedWithAnotherCatalogue_isRefused() throws IOException {
+    Run.with("validate", "--demo", "--depth", "fit", "--out", out(), KITS);
+    String text = Files.readString(Project.DEMO.resolve("catalogue.json"));
+    Path other = Files.writeString(directory.resolve("other.json"), text + "\n");
+    String parts = Project.DEMO.resolve("parts.csv").toString();
+
+    assertRefused(
+        Run.with(
+            "validate",
+            "--catalogue",
+            other.toString(),
+            "--parts",
+            parts,
+            "--depth",
+            "fit",
+            "--out",
+            out(),
+            "--resume",
+            KITS),
+        "was made with another catalogue, SHA-256");
+    assertRefused(
+        Run.with(
+            "validate",
+            "--catalogue",
+            Project.DEMO.resolve("catalogue.json").toString(),
+            "--depth",
+            "fit",
+            "--out",
+            out(),
+            "--resume",
+            KITS),
+        "was made with other parts lists, SHA-256");
+  }
+
+  /** What it wrote it can read, also where the library's readers would not. */
+  @Test
+  void resumedAfterAVeryLongResult_goesOn() throws IOException {
+    List<String> lines = Files.readAllLines(Project.DEMO.resolve("kits.csv"));
+    String row = lines.get(1).replace("milk round", "m".repeat(20_000));
+    Path kits = Files.write(directory.resolve("long.csv"), List.of(lines.get(0), row));
+    String[] args = {
+      "validate", "--demo", "--depth", "fit", "--out", out(), "--resume", kits.toString()
+    };
+    Run whole = Run.with(args);
+
+    assertThat(whole.exitCode()).isZero();
+    assertThat(Run.with(args)).isEqualTo(whole);
+  }
+
+  /** Half a character can be escaped in JSON, but not written in UTF-8. */
+  @Test
+  void halfACharacter_stopsNothing() throws IOException {
+    String first = Files.readAllLines(Path.of(KITS)).get(0);
+    String spoilt = first.replace("\"milk round\"", "\"\\ud800 round\"");
+    String[] args = {"validate", "--demo", "--depth", "fit", "--out", out(), "--resume", "-"};
+
+    Run run = Run.reading(spoilt + "\n" + first, args);
+
+    assertThat(run.out()).containsPattern("pass +2\n");
+    assertThat(Files.readAllLines(Path.of(out())).get(1)).contains("\"kit\":\"? round\"");
+    assertThat(Run.reading(spoilt + "\n" + first, args)).isEqualTo(run);
+  }
+
+  @Test
+  void lineBeyondAllMeasure_isToldByNumberAndTheRestGoesOn() throws IOException {
+    String first = Files.readAllLines(Path.of(KITS)).get(0);
+
+    Run run =
+        Run.reading(
+            first + "\n" + "x".repeat(3_000_001) + "\r\n" + first,
+            "validate",
+            "--demo",
+            "--depth",
+            "fit",
+            "-");
+
+    assertThat(run.exitCode()).isEqualTo(3);
+    assertThat(run.out()).containsPattern("pass +2\n");
+    assertThat(run.err())
+        .isEqualTo(
+            "kit-desk: standard input, line 2: 3000001 bytes: allowed at most 3000000"
+                + System.lineSeparator());
+  }
+
+  @Test
+  void bytesThatAreNotUtf8_areABadLine() throws IOException {
+    Path kits = directory.resolve("latin.jsonl");
+    String text = Files.readAllLines(Path.of(KITS)).get(0).replace("milk round", "côte");
+    Files.writeString(kits, text, StandardCharsets.ISO_8859_1);
+
+    Run run = Run.with("validate", "--demo", "--depth", "fit", kits.toString());
+
+    assertThat(run.exitCode()).isEqualTo(3);
+    assertThat(run.err()).contains("line 1: bytes that are not UTF-8: allowed UTF-8");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"jsonl,''", "jsonl,'\n \n'", "csv,''", "csv,'id,family\n'", "json,' \n'"})
+  void noKits_areNoSuccess(String format, String input) {
+    assertRefused(
+        Run.reading(input, "validate", "--demo", "--depth", "fit", "--format", format, "-"),
+        "standard input: no kits: allowed at least one");
+  }
+
+  @Test
+  void columnTwice_isRefusedByFileAndLine() throws IOException {
+    String table = "\nid,family,id\n";
+
+    assertRefused(
+        Run.reading(table, "validate", "--demo", "--format", "csv", "-"),
+        "standard input, line 2: column \"id\" twice: allowed once");
+
+    Path list = Files.writeString(directory.resolve("list.csv"), "id,series,bore,bore\n");
+    String catalogue = Project.DEMO.resolve("catalogue.json").toString();
+    assertRefused(
+        Run.with("validate", "--catalogue", catalogue, "--parts", list.toString(), KITS),
+        "list.csv, line 1: column \"bore\" twice: allowed once");
+  }
+
+  @Test
+  void standardInputForTwoFiles_isRefused() throws IOException {
+    String catalogue = Files.readString(Project.DEMO.resolve("catalogue.json"));
+
+    assertRefused(
+        Run.reading(catalogue, "validate", "--catalogue", "-", "-"),
+        "- for two files: allowed for one, for it can be read only once");
+  }
+
+  @Test
+  void outThatCannotBeWritten_isRefused() {
+    Path nowhere = directory.resolve("nowhere").resolve("results.jsonl");
+
+    assertRefused(
+        Run.with("validate", "--demo", "--out", nowhere.toString(), KITS),
+        "results.jsonl: no such file or directory");
+    assertRefused(
+        Run.with("validate", "--demo", "--out", directory.toString(), "--resume", KITS),
+        "cannot be gone on with: allowed a plain file");
+  }
+
+  @Test
+  void pageThatCannotBeWritten_isNoSuccess() {
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    int exitCode =
+        KitDesk.run(
+            new String[] {"validate", "--demo", Project.DEMO.resolve("kit.json").toString()},
+            InputStream.nullInputStream(),
+            new PrintStream(new FullDisk()),
+            new PrintStream(err, true),
+            false);
+
+    assertThat(exitCode).isEqualTo(2);
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .isEqualTo("kit-desk: standard output: cannot be written" + System.lineSeparator());
+  }
+
+  private static final class FullDisk extends OutputStream {
+    @Override
+    public void write(int b) throws IOException {
+      throw new IOException("No space left on device");
+    }
+  }
+
+  /** Nothing that a caller can read is left to the virtual machine to print. */
+  @Test
+  void outOfMemory_isToldInALine() {
+    InputStream greedy =
+        new InputStream() {
+          @Override
+          public int read() {
+            throw new OutOfMemoryError("Java heap space");
+          }
+
+          @Override
+          public int read(byte[] buffer, int offset, int length) {
+            return read();
+          }
+        };
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    int exitCode =
+        KitDesk.run(
+            new String[] {"validate", "--demo", "-"},
+            greedy,
+            new PrintStream(OutputStream.nullOutputStream()),
+            new PrintStream(err, true),
+            false);
+
+    assertThat(exitCode).isEqualTo(2);
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .startsWith("kit-desk: stopped: java.lang.OutOfMemoryError: Java heap space")
+        .hasLineCount(1);
   }
 
   /** Whatever number of threads, the results stand in the order of the lines. */
@@ -247,6 +515,7 @@ class ValidateTest {
           validate --demo --format xml => --format xml: allowed one of json, jsonl, csv
           validate --demo --threads 0 => --threads 0: allowed 1 to 64
           validate --demo --resume => --resume without --out
+          validate --demo --parts x => --demo and --parts: allowed with --catalogue
           validate --demo --nonsense => Unknown option: '--nonsense'; see --help
           '' => no command: allowed validate or search; see --help
           """)

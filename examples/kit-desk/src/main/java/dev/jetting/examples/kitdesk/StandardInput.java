@@ -1,0 +1,22 @@
+package dev.jetting.examples.kitdesk;
+
+import java.io.InputStream;
+
+/** What is piped into the program: it can be read once, and so stand for one file only. */
+final class StandardInput {
+
+  private final InputStream in;
+  private boolean taken;
+
+  StandardInput(InputStream in) {
+    this.in = in;
+  }
+
+  InputStream open() throws UnusableException {
+    if (taken) {
+      throw new UnusableException("- for two files: allowed for one, for it can be read only once");
+    }
+    taken = true;
+    return in;
+  }
+}
