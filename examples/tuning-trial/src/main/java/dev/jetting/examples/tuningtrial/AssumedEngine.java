@@ -1,5 +1,6 @@
 package dev.jetting.examples.tuningtrial;
 
+import dev.jetting.core.air.Air;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
@@ -19,7 +20,7 @@ import org.hipparchus.linear.RealMatrix;
  */
 final class AssumedEngine implements TrueEngine {
 
-  /** The residual is drawn at so many even openings; the trial asks for no others. */
+  /** The residual is drawn at so many even openings, and taken at the nearest. */
   static final int OPENINGS = 33;
 
   private final Setup setup;
@@ -47,8 +48,13 @@ final class AssumedEngine implements TrueEngine {
   }
 
   @Override
-  public double lnLambda(Setting setting, ThrottleOpening throttle, EngineSpeed speed) {
-    MixtureModel model = MixtureModel.of(setup.withSetting(parts.in(setting)));
+  public Air today() {
+    return setup.air();
+  }
+
+  @Override
+  public double lnLambda(Setting setting, Air air, ThrottleOpening throttle, EngineSpeed speed) {
+    MixtureModel model = MixtureModel.of(setup.withAir(air).withSetting(parts.in(setting)));
     for (Map.Entry<ErrorSource, Double> error : errors.entrySet()) {
       model = model.differing(error.getKey(), error.getValue());
     }

@@ -1,5 +1,6 @@
 package dev.jetting.examples.tuningtrial;
 
+import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.engine.Induction;
 import dev.jetting.core.engine.RpmCurve;
@@ -66,13 +67,18 @@ final class RicherEngine implements TrueEngine {
   }
 
   @Override
-  public double lnLambda(Setting setting, ThrottleOpening throttle, EngineSpeed speed) {
+  public Air today() {
+    return setup.air();
+  }
+
+  @Override
+  public double lnLambda(Setting setting, Air air, ThrottleOpening throttle, EngineSpeed speed) {
     Setting own = parts.in(setting);
     // A bore that passes so much more; the parts are moved over, floats and all.
     JetBore main = JetBore.ofMillimetres(own.mainJet().millimetres() * Math.sqrt(mainFactor));
     Setting moved = own.withCarburettor(carburettor).withMainJet(main);
     Setting real = own.floats().map(moved::withFloats).orElse(moved);
-    MixturePoint point = MixtureModel.of(setup.withSetting(real)).at(throttle, speed);
+    MixturePoint point = MixtureModel.of(setup.withAir(air).withSetting(real)).at(throttle, speed);
     double mainFuel = point.mainFuelFlow().kilogramsPerSecond();
     double pilotFuel = point.pilotFuelFlow().kilogramsPerSecond();
     double modelled = mainFuel + pilotFuel;

@@ -1,5 +1,6 @@
 package dev.jetting.examples.tuningtrial;
 
+import dev.jetting.core.air.Air;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
@@ -11,8 +12,8 @@ import java.util.List;
 /**
  * What is true of a setting on one engine.
  *
- * @param leanAnywhere whether any opening is leaner than the lean limit
- * @param richer by how much richer than needed in ln λ, the mean over the riding
+ * @param leanAnywhere whether any opening is leaner than the lean limit, on any day ridden in
+ * @param richer by how much richer than needed in ln λ, the mean over the riding, today
  */
 record Truth(boolean leanAnywhere, double richer) {
 
@@ -23,11 +24,14 @@ record Truth(boolean leanAnywhere, double richer) {
     boolean lean = false;
     double richer = 0;
     double weights = 0;
+    var need = sheet.setup().engine().need();
     for (ThrottleOpening throttle : OPENINGS) {
       EngineSpeed speed = sheet.setup().engine().loadLine().at(throttle);
+      double limit = StrictMath.log(limits.lean(throttle, need).value());
+      for (Air day : sheet.days()) {
+        lean |= engine.lnLambda(setting, day, throttle, speed) > limit;
+      }
       double lnLambda = engine.lnLambda(setting, throttle, speed);
-      var need = sheet.setup().engine().need();
-      lean |= lnLambda > StrictMath.log(limits.lean(throttle, need).value());
       double weight = sheet.riding().profile().weightAt(throttle);
       richer += weight * (StrictMath.log(need.at(throttle).value()) - lnLambda);
       weights += weight;
