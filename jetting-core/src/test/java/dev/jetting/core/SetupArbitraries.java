@@ -144,7 +144,7 @@ public final class SetupArbitraries extends DomainContextBase {
   }
 
   private static Arbitrary<Engine> extremeEngines() {
-    return Combinators.combine(oneOf(1, 100, 5000), oneOf(1e-6, 1, 10), inductions(), loadLines())
+    return Combinators.combine(oneOf(1, 100, 5000), oneOf(1e-6, 1, 2), inductions(), loadLines())
         .as(
             (cm3, delivery, induction, loadLine) ->
                 new Engine(

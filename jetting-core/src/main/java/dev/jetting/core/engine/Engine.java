@@ -30,6 +30,9 @@ public record Engine(
     LoadLine loadLine,
     MixtureNeed need) {
 
+  /** No two-stroke draws more than twice its displacement a turn (assumed). */
+  private static final double GREATEST_DELIVERY = 2;
+
   /**
    * Checks the numbers.
    *
@@ -41,7 +44,8 @@ public record Engine(
    * @param exhaust the exhaust fitted
    * @param loadLine engine speed by throttle on the road
    * @param need the mixture the engine should get
-   * @throws IllegalArgumentException if the id is blank or the delivery ratio is zero somewhere
+   * @throws IllegalArgumentException if the id is blank or the delivery ratio is somewhere zero or
+   *     more than 2, which most likely is a slipped decimal point
    */
   public Engine {
     Checks.id("engine", id);
@@ -55,6 +59,13 @@ public record Engine(
         "delivery ratio of engine " + id,
         0,
         "more than 0 at every speed");
+    for (RpmCurve.Point point : deliveryRatio.points()) {
+      Checks.that(
+          point.value() <= GREATEST_DELIVERY,
+          "delivery ratio of engine " + id + " at " + point.speed(),
+          point.value(),
+          "more than 0, at most 2");
+    }
   }
 
   /**

@@ -61,6 +61,23 @@ class EngineTest {
         "idle speed 7001 rpm: allowed more than 0 rpm and at most the peak of 7000 rpm");
   }
 
+  /** 0.48 with a slipped decimal point; what makes a lean setting look rich. */
+  @Test
+  void deliveryRatio_thatNoTwoStrokeHas_isRefused() {
+    Engine engine = ReferenceSetup.engine();
+    refused(
+        () ->
+            new Engine(
+                "some engine",
+                engine.displacement(),
+                RpmCurve.of(RpmCurve.Point.of(1400, 0.5), RpmCurve.Point.of(6000, 4.8)),
+                engine.induction(),
+                engine.exhaust(),
+                engine.loadLine(),
+                engine.need()),
+        "delivery ratio of engine some engine at 6000 rpm 4.8: allowed more than 0, at most 2");
+  }
+
   @Test
   void exhaust_actsOnDeliveryAndBlowback() {
     Engine plain = ReferenceSetup.engine();
