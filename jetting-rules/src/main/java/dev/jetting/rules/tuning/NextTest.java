@@ -3,11 +3,12 @@ package dev.jetting.rules.tuning;
 import static java.util.Comparator.comparing;
 import static java.util.Comparator.comparingDouble;
 
+import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
-import dev.jetting.core.calibration.NormalCases;
 import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
@@ -36,7 +37,8 @@ import java.util.stream.Stream;
  * @param instrument what to read with
  * @param risk lean risk there as it stands
  * @param taught by how much the reading is expected to lessen what is open: the sum of risk times
- *     (1 − risk) over the openings, so that 0.25 is one even chance
+ *     (1 − risk) over the openings, so that 0.25 is one even chance; of the day of the sheet for
+ *     which it is most
  */
 public record NextTest(
     ThrottleOpening throttle,
@@ -150,21 +152,34 @@ public record NextTest(
     }
     Instrument sharpest = Collections.min(instruments, comparingDouble(i -> i.deviation(meanings)));
     SetupSheet sheet = session.now();
-    MixtureModel model = MixtureModel.of(sheet.setup());
     Calibration calibration = session.calibration(riskModel, meanings);
-    RiskProfile profile = riskModel.profile(model, ORDER, calibration);
+    List<Day> days =
+        sheet.days().stream()
+            .map(air -> Day.of(sheet.setup().withAir(air), riskModel, calibration))
+            .toList();
     Probability accepted = sheet.riding().acceptedRisk();
     List<TuningStep> steps = session.steps();
     Set<ThrottleOpening> done = steps.get(steps.size() - 1).openings();
-    return profile.points().stream()
+    return days.get(0).profile.points().stream()
         .filter(point -> openings.contains(point.mixture().throttle()))
         .filter(point -> !done.contains(point.mixture().throttle()))
         .filter(point -> point.leanRisk().compareTo(accepted) <= 0)
         .map(
             point -> {
               MixturePoint mixture = point.mixture();
+              Reading imagined =
+                  Reading.measured(
+                      sheet.setup(),
+                      mixture.throttle(),
+                      mixture.speed(),
+                      mixture.lambda(),
+                      sharpest.deviation(meanings));
+              Calibration after = calibration.with(List.of(imagined));
               double taught =
-                  taught(profile, model, calibration, mixture, sharpest.deviation(meanings));
+                  days.stream()
+                      .mapToDouble(day -> day.taught(calibration, after))
+                      .max()
+                      .orElseThrow();
               return new NextTest(
                   mixture.throttle(), mixture.speed(), sharpest, point.leanRisk(), taught);
             });
@@ -181,25 +196,28 @@ public record NextTest(
     return ORDER.subList(0, Math.min(unseen + 1, ORDER.size()));
   }
 
-  /** Σ p(1−p) (1 − σ'²/σ²): what a reading at a point is expected to settle. */
-  private static double taught(
-      RiskProfile profile,
-      MixtureModel model,
-      Calibration calibration,
-      MixturePoint at,
-      double deviation) {
-    Reading imagined =
-        Reading.measured(model.setup(), at.throttle(), at.speed(), at.lambda(), deviation);
-    Calibration after = calibration.with(List.of(imagined));
-    double settled = 0;
-    for (RiskPoint point : profile.points()) {
-      MixturePoint mixture = point.mixture();
-      double risk = point.leanRisk().value();
-      NormalCases old = calibration.lnLambda(model, mixture.throttle(), mixture.speed());
-      NormalCases sharper = after.lnLambda(model, mixture.throttle(), mixture.speed());
-      double ratio = old.deviation() == 0 ? 1 : sharper.deviation() / old.deviation();
-      settled += risk * (1 - risk) * (1 - ratio * ratio);
+  /** A day of the sheet: a reading of today is of use for it as well. */
+  private record Day(MixtureModel model, RiskProfile profile) {
+
+    static Day of(Setup setup, RiskModel riskModel, Calibration calibration) {
+      MixtureModel model = MixtureModel.of(setup);
+      return new Day(model, riskModel.profile(model, ORDER, calibration));
     }
-    return settled;
+
+    /** Σ p(1−p) (1 − σ'²/σ²): what a reading is expected to settle. */
+    double taught(Calibration before, Calibration after) {
+      CalibratedModel blunter = before.on(model);
+      CalibratedModel sharper = after.on(model);
+      double settled = 0;
+      for (RiskPoint point : profile.points()) {
+        MixturePoint mixture = point.mixture();
+        double risk = point.leanRisk().value();
+        double old = blunter.lnLambda(mixture.throttle(), mixture.speed()).deviation();
+        double now = sharper.lnLambda(mixture.throttle(), mixture.speed()).deviation();
+        double ratio = old == 0 ? 1 : now / old;
+        settled += risk * (1 - risk) * (1 - ratio * ratio);
+      }
+      return settled;
+    }
   }
 }
