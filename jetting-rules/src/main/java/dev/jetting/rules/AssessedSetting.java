@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A setup sheet with everything that rules look at: the lean risk over the throttle range today and
@@ -121,7 +122,8 @@ public record AssessedSetting(
 
   /**
    * The closed throttle after a long open run, on the day of the sheet on which it is leanest, of
-   * the engine as readings tell.
+   * the engine as modelled or as readings tell, whichever is the leaner: a reading of an open
+   * throttle may tell of more signal, and that is no fuel on the overrun.
    *
    * @param sheet the sheet
    * @param calibration what readings have taught about the engine
@@ -130,7 +132,8 @@ public record AssessedSetting(
   public static Overrun leanestOverrun(SetupSheet sheet, Calibration calibration) {
     return sheet.days().stream()
         .map(air -> MixtureModel.of(sheet.setup().withAir(air)))
-        .map(model -> calibration.expected(model).overrun())
+        .flatMap(model -> Stream.of(model, calibration.expected(model)).distinct())
+        .map(MixtureModel::overrun)
         .reduce((a, b) -> b.lambda().isMoreThan(a.lambda()) ? b : a)
         .orElseThrow();
   }

@@ -24,6 +24,7 @@ import dev.jetting.units.Area;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Lambda;
 import dev.jetting.units.Length;
 import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.ScrewKind;
@@ -70,6 +71,23 @@ class AssessedSettingTest {
     // A reading at a shut throttle tells the pilot from what is left over the throttle in part.
     assertThat(told).isGreaterThan(unread * 1.03);
     assertThat(told).isLessThan(engine.overrun().lambda().value() * 1.01);
+  }
+
+  /** It tells of more signal than the model has, and of no fuel on the overrun. */
+  @Test
+  void richReadingOfTheOpenThrottle_acquitsNoPilotJet() {
+    SetupSheet sheet =
+        TwoHundred.sheet(STANDARD, ALL_ROUND.withPilotJet(JetBore.ofMillimetres(0.52)));
+    EngineSpeed speed = STANDARD.loadLine().at(ThrottleOpening.FULL);
+    double modelled =
+        MixtureModel.of(sheet.setup()).at(ThrottleOpening.FULL, speed).lambda().value();
+    Reading rich =
+        Reading.measured(
+            sheet.setup(), ThrottleOpening.FULL, speed, Lambda.of(modelled * 0.9), 0.02);
+    Calibration read = RISK.untried().with(List.of(rich));
+
+    assertThat(AssessedSetting.of(sheet, RISK, read).overrun())
+        .isEqualTo(AssessedSetting.of(sheet).overrun());
   }
 
   /**

@@ -44,8 +44,8 @@ public record Engine(
    * @param exhaust the exhaust fitted
    * @param loadLine engine speed by throttle on the road
    * @param need the mixture the engine should get
-   * @throws IllegalArgumentException if the id is blank or the delivery ratio is somewhere zero or
-   *     more than 2, which most likely is a slipped decimal point
+   * @throws IllegalArgumentException if the id is blank or the delivery ratio is somewhere zero, or
+   *     with the exhaust more than 2, which most likely is a slipped decimal point
    */
   public Engine {
     Checks.id("engine", id);
@@ -59,11 +59,18 @@ public record Engine(
         "delivery ratio of engine " + id,
         0,
         "more than 0 at every speed");
-    for (RpmCurve.Point point : deliveryRatio.points()) {
+    checkDelivery(id, deliveryRatio, deliveryRatio, exhaust.deliveryFactor());
+    checkDelivery(id, exhaust.deliveryFactor(), deliveryRatio, exhaust.deliveryFactor());
+  }
+
+  /** Between the points of the two curves their product is at most a little more. */
+  private static void checkDelivery(String id, RpmCurve places, RpmCurve ratio, RpmCurve factor) {
+    for (RpmCurve.Point point : places.points()) {
+      double delivery = ratio.at(point.speed()) * factor.at(point.speed());
       Checks.that(
-          point.value() <= GREATEST_DELIVERY,
-          "delivery ratio of engine " + id + " at " + point.speed(),
-          point.value(),
+          delivery <= GREATEST_DELIVERY,
+          "delivery ratio of engine " + id + ", exhaust included, at " + point.speed(),
+          delivery,
           "more than 0, at most 2");
     }
   }

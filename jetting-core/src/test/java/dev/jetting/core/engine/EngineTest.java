@@ -75,7 +75,11 @@ class EngineTest {
                 engine.exhaust(),
                 engine.loadLine(),
                 engine.need()),
-        "delivery ratio of engine some engine at 6000 rpm 4.8: allowed more than 0, at most 2");
+        "delivery ratio of engine some engine, exhaust included, at 6000 rpm 4.8: allowed more than"
+            + " 0, at most 2");
+    assertThatThrownBy(() -> engine.withExhaust(new Exhaust("slipped", RpmCurve.constant(9), 1)))
+        .hasMessageContaining("exhaust included")
+        .hasMessageContaining("at most 2");
   }
 
   @Test

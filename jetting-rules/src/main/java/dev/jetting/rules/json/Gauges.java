@@ -278,7 +278,11 @@ final class Gauges {
   }
 
   private void overrun() {
-    number("overrun.lambda", "λ on the overrun", LAMBDA, s -> s.overrun().lambda().value());
+    number(
+        "overrun.lambda",
+        "λ on the overrun, on the day when it is leanest",
+        LAMBDA,
+        s -> s.overrun().lambda().value());
     number("overrun.leanLimit", "lean limit of λ on the overrun", LAMBDA, Gauges::overrunLimit);
     number(
         "overrun.fuelShareOfOpen",

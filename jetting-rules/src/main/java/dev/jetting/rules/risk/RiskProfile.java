@@ -2,6 +2,7 @@ package dev.jetting.rules.risk;
 
 import static java.util.Comparator.comparing;
 
+import com.google.common.collect.Comparators;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
@@ -24,12 +25,19 @@ public record RiskProfile(List<RiskPoint> points) {
    * Checks the points.
    *
    * @param points the points by rising throttle; at least one
-   * @throws IllegalArgumentException if there is none
+   * @throws IllegalArgumentException if there is none, or their openings do not rise
    */
   public RiskProfile {
     points = List.copyOf(points);
     if (points.isEmpty()) {
       throw new IllegalArgumentException("risk profile without points: allowed at least one");
+    }
+    if (!Comparators.isInStrictOrder(
+        points, comparing((RiskPoint point) -> point.mixture().throttle()))) {
+      throw new IllegalArgumentException(
+          "throttle openings of a risk profile "
+              + points.stream().map(point -> point.mixture().throttle()).toList()
+              + ": allowed rising ones");
     }
   }
 

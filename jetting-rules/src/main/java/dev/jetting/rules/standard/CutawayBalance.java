@@ -62,8 +62,8 @@ final class CutawayBalance {
   private static String moreCutaway(AssessedSetting setting) {
     return Moves.leavesRiskAccepted(MeteringPart.CUTAWAY, setting)
         ? "Fit a slide with more cutaway, from the rich side and one step at a time."
-        : "Leave the slide: more cutaway takes the lean risk beyond what is accepted at some"
-            + " opening or on some day, and rich is the safe side.";
+        : "Leave the slide: of more cutaway it is not known that the lean risk stays within what is"
+            + " accepted at every opening and on every day, and rich is the safe side.";
   }
 
   /** Mean of ln (λ by λ wanted) over a band. */

@@ -9,6 +9,8 @@ import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
 import java.util.stream.Stream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
@@ -42,18 +44,26 @@ final class Moves {
   }
 
   /**
-   * Whether the lean risk stays within what is accepted, at every assessed opening and on every
-   * day, and the overrun rich enough, with a part one customary step leaner: by the shift of ln λ
-   * that the step makes there, the spread staying.
+   * Whether it is known that the lean risk stays within what is accepted, at every assessed opening
+   * and on every day, and the overrun rich enough, with a part one customary step leaner: by the
+   * shift of ln λ that the step makes there, the spread staying.
    */
   static boolean leavesRiskAccepted(MeteringPart part, AssessedSetting assessed) {
     double accepted = assessed.sheet().riding().acceptedRisk().value();
     double most = STANDARD.inverseCumulativeProbability(accepted);
-    return Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest())
+    return seesAll(assessed)
+        && Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest())
             .map(RiskProfile::points)
             .flatMap(points -> points.stream())
             .allMatch(point -> leaned(point, part) <= most)
         && leavesOverrun(part, assessed);
+  }
+
+  /** What a part does outside of a band, a rule that was narrowed to it cannot know. */
+  private static boolean seesAll(AssessedSetting assessed) {
+    List<RiskPoint> points = assessed.profile().points();
+    return points.get(0).mixture().throttle().equals(ThrottleOpening.CLOSED)
+        && points.get(points.size() - 1).mixture().throttle().equals(ThrottleOpening.FULL);
   }
 
   private static boolean leavesOverrun(MeteringPart part, AssessedSetting assessed) {

@@ -87,8 +87,8 @@ final class Remedies {
             .filter(e -> Moves.leavesRiskAccepted(e.part(), assessed))
             .toList();
     return safe.isEmpty()
-        ? "Leave it: no step towards lean keeps the lean risk within what is accepted at every"
-            + " opening and on every day, and rich is the safe side."
+        ? "Leave it: of no step towards lean it is known that the lean risk stays within what is"
+            + " accepted at every opening and on every day, and rich is the safe side."
         : rise(need, safe, assessed.setting());
   }
 

@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.core.air.Air;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.SetupSheet;
@@ -11,13 +12,14 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A finished setting moved to another day, another place or another fuel. It is judged in the air
- * of that day alone: the coldest and hottest day of the sheet belong to the place it came from.
+ * A finished setting moved to another day, another place or another fuel. In other air it is judged
+ * on that day alone, for the coldest and hottest day of the sheet belong to the place it came from;
+ * with another fuel in the same air, on all days of the sheet.
  *
  * @param setup the setup after the changes
  * @param changes what to change, in order; none if the setting holds as it is
- * @param safe whether the lean risk on that day is within what is accepted after them, and the
- *     overrun not too lean
+ * @param safe whether the lean risk is within what is accepted after them, and the overrun not too
+ *     lean, on the days it is judged on
  */
 public record MovedSetting(Setup setup, List<NextChange> changes, boolean safe) {
 
@@ -46,14 +48,15 @@ public record MovedSetting(Setup setup, List<NextChange> changes, boolean safe) 
    */
   public static MovedSetting of(
       SetupSheet sheet, Setup there, RiskModel riskModel, Calibration calibration) {
-    Riding riding = sheet.riding();
     SetupSheet now =
-        new SetupSheet(
-            sheet.title(),
-            there,
-            new Riding(riding.acceptedRisk(), riding.profile(), there.air(), there.air()),
-            sheet.parts(),
-            sheet.provenance());
+        there.air().equals(sheet.setup().air())
+            ? sheet.withSetup(there)
+            : new SetupSheet(
+                sheet.title(),
+                there,
+                onlyIn(there.air(), sheet.riding()),
+                sheet.parts(),
+                sheet.provenance());
     List<NextChange> changes = new ArrayList<>();
     Optional<NextChange> next = NextChange.of(now, riskModel, calibration);
     while (next.isPresent() && changes.size() < MOST_CHANGES) {
@@ -62,5 +65,9 @@ public record MovedSetting(Setup setup, List<NextChange> changes, boolean safe) 
       next = NextChange.of(now, riskModel, calibration);
     }
     return new MovedSetting(now.setup(), changes, NextChange.isSafe(now, riskModel, calibration));
+  }
+
+  private static Riding onlyIn(Air air, Riding riding) {
+    return new Riding(riding.acceptedRisk(), riding.profile(), air, air);
   }
 }

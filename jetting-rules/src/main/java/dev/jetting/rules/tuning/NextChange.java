@@ -22,10 +22,12 @@ import java.util.OptionalDouble;
  *
  * <p>Where the risk is above what is accepted, at any throttle opening or on the overrun, today or
  * on the coldest or hottest day of the sheet, the change that brings it down, and of those that
- * bring it down far enough the one that comes nearest to what the engine needs. Where it is not,
- * the change that comes nearer to what the engine needs without taking the risk above what is
- * accepted and without a great move towards lean; none if there is no such change: then the setting
- * is as good as these parts make it.
+ * bring it down far enough the one that comes nearest to what the engine needs; of those about as
+ * near, the part with most authority where the risk is highest. Where it is not, the change that
+ * comes nearer to what the engine needs without taking the risk anywhere above half of what is
+ * accepted (the rest is kept for what the spreads do not reckon with: assumed) and without a great
+ * move towards lean; none if there is no such change: then the setting is as good as these parts
+ * make it.
  *
  * <p>How near: the mean of |ln (λ by λ needed)| over the riding, leaner than needed counting twice
  * (assumed).
@@ -47,6 +49,12 @@ public record NextChange(
 
   /** Below this gain a change is not worth its risk of a mistake (assumed). */
   private static final double WORTH_CHANGING = 0.01;
+
+  /**
+   * The share of the accepted risk up to which a change may only come nearer to need: the rest is
+   * kept for what the spreads do not reckon with (assumed).
+   */
+  private static final double SHARE_FOR_NEARER = 0.5;
 
   /** More than this in ln λ at any opening is no single step towards lean (assumed). */
   private static final double MOST_LEANING = 0.12;
@@ -93,9 +101,18 @@ public record NextChange(
    */
   public static Optional<NextChange> of(
       SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
+    return of(sheet, riskModel, calibration, SHARE_FOR_NEARER);
+  }
+
+  /** With another share of the accepted risk for a change that only comes nearer to need. */
+  static Optional<NextChange> of(
+      SetupSheet sheet, RiskModel riskModel, Calibration calibration, double share) {
     Scales scales = new Scales(sheet, riskModel, calibration);
     List<Alternative> others = Alternatives.to(sheet.setup().setting(), sheet.parts());
-    return isSafe(sheet, riskModel, calibration) ? nearer(scales, others) : safer(scales, others);
+    boolean everyDay = sheet.days().size() > 1;
+    return isSafe(sheet, riskModel, calibration)
+        ? nearer(scales, others, share, everyDay)
+        : safer(scales, others);
   }
 
   /** Whether a setting needs no safer one. */
@@ -106,7 +123,7 @@ public record NextChange(
 
   private static Optional<NextChange> safer(Scales scales, List<Alternative> others) {
     double now = scales.excess(scales.setting(), Double.MAX_VALUE).orElseThrow();
-    RiskPoint worst = scales.profile(scales.setting()).worst();
+    RiskPoint worst = scales.worst(scales.setting());
     Optional<Weighed> best = Optional.empty();
     for (Alternative other : others) {
       double most = best.map(Weighed::excess).orElse(now);
@@ -137,7 +154,8 @@ public record NextChange(
                     : "It takes most off the lean risk; more changes must follow."));
   }
 
-  private static Optional<NextChange> nearer(Scales scales, List<Alternative> others) {
+  private static Optional<NextChange> nearer(
+      Scales scales, List<Alternative> others, double share, boolean everyDay) {
     double least =
         scales.distance(scales.setting(), Double.MAX_VALUE).orElseThrow() - WORTH_CHANGING;
     Optional<Weighed> best = Optional.empty();
@@ -150,7 +168,8 @@ public record NextChange(
       Weighed weighed = new Weighed(other, 0, distance.getAsDouble(), 0);
       if (best.filter(weighed::comesAfter).isEmpty()
           && scales.leansAtMost(MOST_LEANING, other.setting())
-          && scales.excess(other.setting(), 0).isPresent()) {
+          && scales.excess(other.setting(), 0).isPresent()
+          && scales.keepsInHand(other.setting(), share)) {
         best = Optional.of(weighed);
       }
     }
@@ -159,8 +178,8 @@ public record NextChange(
             change(
                 scales,
                 found.alternative,
-                "It comes nearer to what the engine needs; the risk stays within what is"
-                    + " accepted, on the coldest and the hottest day as well."));
+                "It comes nearer to what the engine needs; the risk stays within what is accepted"
+                    + (everyDay ? ", on the coldest and the hottest day as well." : ".")));
   }
 
   private static double authority(MeteringPart part, RiskPoint at) {

@@ -201,7 +201,8 @@ public record NextTest(
 
     static Day of(Setup setup, RiskModel riskModel, Calibration calibration) {
       MixtureModel model = MixtureModel.of(setup);
-      return new Day(model, riskModel.profile(model, ORDER, calibration));
+      List<ThrottleOpening> rising = ORDER.stream().sorted().toList();
+      return new Day(model, riskModel.profile(model, rising, calibration));
     }
 
     /** Σ p(1−p) (1 − σ'²/σ²): what a reading is expected to settle. */

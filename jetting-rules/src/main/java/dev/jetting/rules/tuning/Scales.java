@@ -9,6 +9,7 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
@@ -23,6 +24,9 @@ import java.util.OptionalDouble;
 final class Scales {
 
   private static final List<ThrottleOpening> OPENINGS = AssessedSetting.openings();
+
+  /** Far less risk than anybody accepts, and far more than rounding. */
+  private static final double ROUNDING = 1e-9;
 
   private final SetupSheet sheet;
   private final RiskModel riskModel;
@@ -60,6 +64,33 @@ final class Scales {
       }
     }
     return atMost(most, sum);
+  }
+
+  /**
+   * Whether a setting takes no lean risk above a share of what is accepted that the sheet's setting
+   * does not have there already.
+   */
+  boolean keepsInHand(Setting setting, double share) {
+    double most = share * sheet.riding().acceptedRisk().value();
+    for (Air day : sheet.days()) {
+      CalibratedModel now = calibration.on(model(setting(), day));
+      CalibratedModel then = calibration.on(model(setting, day));
+      for (ThrottleOpening throttle : OPENINGS) {
+        double risk = riskModel.leanRisk(then, throttle).value();
+        if (risk > most && risk > riskModel.leanRisk(now, throttle).value() + ROUNDING) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** The point of the highest lean risk on any day. */
+  RiskPoint worst(Setting setting) {
+    return sheet.days().stream()
+        .map(day -> riskModel.profile(model(setting, day), OPENINGS, calibration).worst())
+        .reduce((a, b) -> b.leanRisk().isMoreThan(a.leanRisk()) ? b : a)
+        .orElseThrow();
   }
 
   /**

@@ -9,9 +9,6 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
-import dev.jetting.rules.search.Choices;
-import dev.jetting.rules.search.Run;
-import dev.jetting.rules.search.SettingSearch;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Probability;
@@ -24,8 +21,7 @@ import java.util.Optional;
 /**
  * A setting to start with on an engine that nobody has measured, out of the parts at hand: begun on
  * the biggest jets there are, then made leaner one part at a time as long as the lean risk stays
- * within a fifth of what is accepted, on each of the days that are ridden in. Where that does not
- * come to such a setting, every combination is looked at.
+ * within a fifth of what is accepted, on each of the days that are ridden in.
  *
  * @param setting the setting
  * @param profile its lean risk over the throttle range
@@ -57,33 +53,22 @@ public record StartingSetting(Setting setting, RiskProfile profile, List<String>
    * @param sheet the machine with any setting of its carburettor, the riding, and the parts there
    *     are
    * @param riskModel limits, spreads and steps
-   * @return the setting; where no combination is safe, the one of the least lean risk
+   * @return the setting; where the way down from the richest comes to none that is safe, what it
+   *     ends with: its profile tells
    */
   public static StartingSetting of(SetupSheet sheet, RiskModel riskModel) {
     SetupSheet now = cautious(sheet).withSetup(sheet.setup().withSetting(richest(sheet)));
     for (int i = 0; i < MOST_CHANGES; i++) {
-      Optional<NextChange> change = NextChange.of(now, riskModel, riskModel.untried());
+      Optional<NextChange> change = NextChange.of(now, riskModel, riskModel.untried(), 1);
       if (change.isEmpty()) {
         break;
       }
       now = now.withSetup(now.setup().withSetting(change.get().setting()));
     }
-    if (!NextChange.isSafe(now, riskModel, riskModel.untried())) {
-      now = now.withSetup(now.setup().withSetting(ofAll(cautious(sheet), riskModel)));
-    }
     Setting found = now.setup().setting();
     RiskProfile profile =
         riskModel.profile(MixtureModel.of(now.setup()), AssessedSetting.openings());
     return new StartingSetting(found, profile, nextRicher(found, sheet.parts()));
-  }
-
-  /** Not always: it is slower, and comes nearer to the accepted risk than a first ride should. */
-  private static Setting ofAll(SetupSheet sheet, RiskModel riskModel) {
-    return SettingSearch.of(sheet, Choices.of(sheet), riskModel)
-        .best(1, Run.alone())
-        .settings()
-        .get(0)
-        .setting();
   }
 
   private static SetupSheet cautious(SetupSheet sheet) {

@@ -3,19 +3,29 @@ package dev.jetting.rules.standard;
 import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.jetting.core.air.Air;
+import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.laws.PartChange;
+import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.Altitude;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Temperature;
 import dev.jetting.units.ThrottleOpening;
+import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -59,6 +69,47 @@ class RemediesTest {
 
     assertThat(Remedies.leaner(full, brink.setting(), 0.1)).contains("smaller main jet");
     assertThat(Remedies.safelyLeaner(full, brink, 0.1)).doesNotContain("smaller main jet");
+  }
+
+  /** Frost leans what a mild day would leave accepted. */
+  @Test
+  void leaner_thatWouldBeLeanOnTheColdestDay_isNotNamed() {
+    Setting rich = ALL_ROUND.withNeedleJet(TwoHundred.needleJet(2.68));
+    AssessedSetting mild = assessed(rich);
+    AssessedSetting frosty = AssessedSetting.of(withColdest(-20, mild.sheet()));
+    List<MeteringPart> onMildDays = leavingRiskAccepted(mild);
+
+    assertThat(onMildDays).isNotEmpty();
+    assertThat(leavingRiskAccepted(frosty))
+        .isSubsetOf(onMildDays)
+        .hasSizeLessThan(onMildDays.size());
+  }
+
+  /** A rule that sees the middle alone cannot know what a step does beside it. */
+  @Test
+  void leaner_withinABand_isLeft() {
+    AssessedSetting rich = assessed(ALL_ROUND.withNeedleJet(TwoHundred.needleJet(2.74)));
+    AssessedSetting narrowed = rich.within(ThrottleBand.eighths(2, 4));
+    assertThat(Remedies.safelyLeaner(at(rich, QUARTER), rich, 0.1)).startsWith("λ must rise by");
+    assertThat(Remedies.safelyLeaner(at(rich, QUARTER), narrowed, 0.1)).startsWith("Leave it");
+  }
+
+  private static List<MeteringPart> leavingRiskAccepted(AssessedSetting assessed) {
+    return Arrays.stream(MeteringPart.values())
+        .filter(part -> Moves.leavesRiskAccepted(part, assessed))
+        .toList();
+  }
+
+  private static SetupSheet withColdest(double celsius, SetupSheet sheet) {
+    Air frost =
+        Air.at(
+            Altitude.ofMetres(0), Temperature.ofCelsius(celsius), RelativeHumidity.ofPercent(50));
+    Riding riding = sheet.riding();
+    return new SetupSheet(
+        sheet.title(),
+        sheet.setup(),
+        new Riding(riding.acceptedRisk(), riding.profile(), frost, riding.hottest()),
+        sheet.parts());
   }
 
   /** What is thought to stay accepted stays so, all but a little, when it is worked out. */

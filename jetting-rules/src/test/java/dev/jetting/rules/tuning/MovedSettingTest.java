@@ -7,9 +7,11 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.Altitude;
+import dev.jetting.units.JetBore;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.Temperature;
@@ -44,6 +46,31 @@ class MovedSettingTest {
     Fuel fuel = Fuel.E85.withPremix(PremixRatio.ofPetrolToOil(50));
     MovedSetting moved = moved(SHEET.setup().withFuel(fuel));
     assertThat(moved.setup().setting().mainJet()).isGreaterThan(ALL_ROUND.mainJet());
+  }
+
+  /** The coldest day of the place stays where it is, whatever is in the tank. */
+  @Test
+  void of_anotherFuelInTheSameAir_isJudgedOnAllDaysOfTheSheet() {
+    SetupSheet days = Workshop.sheet(ALL_ROUND, air(0, -15), air(0, 35));
+    Fuel fuel = Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(50));
+    MovedSetting moved = MovedSetting.of(days, days.setup().withFuel(fuel), RISK, RISK.untried());
+    AssessedSetting there = AssessedSetting.of(days.withSetup(moved.setup()));
+
+    assertThat(moved.safe()).isTrue();
+    assertThat(there.coldest().worst().leanRisk().value()).isLessThanOrEqualTo(0.1);
+  }
+
+  /** And of another place a sheet knows no other day than the one it is moved to. */
+  @Test
+  void of_otherAir_isJudgedInIt_andDoesNotSpeakOfOtherDays() {
+    SetupSheet days =
+        Workshop.sheet(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.5)), air(0, -15), air(0, 35));
+    MovedSetting moved =
+        MovedSetting.of(days, days.setup().withAir(air(1500, 20)), RISK, RISK.untried());
+
+    assertThat(moved.changes()).isNotEmpty();
+    assertThat(moved.changes())
+        .allSatisfy(change -> assertThat(change.why()).doesNotContain("coldest"));
   }
 
   @Test
