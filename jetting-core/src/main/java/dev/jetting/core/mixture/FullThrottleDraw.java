@@ -1,5 +1,7 @@
 package dev.jetting.core.mixture;
 
+import dev.jetting.core.air.Air;
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.flow.ShortOrifice;
 import dev.jetting.core.parts.Coefficient;
@@ -10,8 +12,10 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.units.Area;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Temperature;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.VolumeFlow;
+import java.util.List;
 
 /**
  * The fuel that full throttle draws at the speed of the load line's peak, as a float valve has to
@@ -66,6 +70,21 @@ public final class FullThrottleDraw {
    *     whose density is not known there
    */
   public static VolumeFlow atMost(Setup setup) {
+    return atMost(setup, List.of(setup.air()));
+  }
+
+  /**
+   * What the model cannot exceed on any of some days: with the strongest depression of one, and the
+   * thinnest fuel of another.
+   *
+   * @param setup engine, setting and fuel; its air does not count
+   * @param days the airs; at least one
+   * @return a flow that is no less than {@link #of} the setup in any of them
+   * @throws IllegalArgumentException if there is no day, or the warmest is colder than −40 °C and
+   *     the fuel is a blend, whose density is not known there
+   */
+  public static VolumeFlow atMost(Setup setup, List<Air> days) {
+    Checks.that(!days.isEmpty(), "days", "none", "at least one");
     Setting setting = setup.setting();
     FlowCoefficients flow = setting.carburettor().flow();
     double bore = circle(setting.carburettor().bore().millimetres());
@@ -74,13 +93,16 @@ public final class FullThrottleDraw {
     double sum = filter + upstream + resistance(flow.downstreamGap().value() * bore);
 
     double air = peakAirFlow(setup.engine());
-    double depression =
-        Math.min(
-            setup.air().pressure().pascals(),
-            setup.air().density().kilogramsPerCubicMetre() / 2 * sum * air * air);
+    double depression = 0;
+    Temperature warmest = days.get(0).temperature();
+    for (Air day : days) {
+      double unexpanded = day.density().kilogramsPerCubicMetre() / 2 * sum * air * air;
+      depression = Math.max(depression, Math.min(day.pressure().pascals(), unexpanded));
+      warmest = day.temperature().isMoreThan(warmest) ? day.temperature() : warmest;
+    }
     double suction = depression * (filter + flow.nozzleOpen().value() * upstream) / sum;
 
-    double density = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
+    double density = setup.fuel().density(warmest).kilogramsPerCubicMetre();
     double main = Math.sqrt(2 * suction / (density * mainResistance(setting, flow)));
     double pilot =
         Math.sqrt(

@@ -3,6 +3,8 @@ package dev.jetting.core.mixture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.core.SetupArbitraries;
+import dev.jetting.units.VolumeFlow;
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
@@ -20,6 +22,14 @@ class FullThrottleDrawProperties {
   @Domain(SetupArbitraries.Extreme.class)
   void bound_isNeverExceededByExtremeSetups(@ForAll Setup setup) {
     holds(setup);
+  }
+
+  @Property
+  @Domain(SetupArbitraries.class)
+  void boundOfSeveralDays_isNeverExceededOnAnyOfThem(@ForAll Setup setup, @ForAll Setup other) {
+    VolumeFlow most = FullThrottleDraw.atMost(setup, List.of(setup.air(), other.air()));
+    assertThat(FullThrottleDraw.of(setup)).isLessThanOrEqualTo(most);
+    assertThat(FullThrottleDraw.of(setup.withAir(other.air()))).isLessThanOrEqualTo(most);
   }
 
   private static void holds(Setup setup) {

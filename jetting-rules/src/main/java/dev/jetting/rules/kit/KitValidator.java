@@ -133,22 +133,29 @@ public final class KitValidator {
    */
   private static void findFloatValve(Fitted fitted, Market market, KitFindings findings) {
     VolumeFlow passes = fitted.setting().carburettor().floatValve().greatestFlow();
-    if (most(fitted, market, FullThrottleDraw::atMost).isMoreThan(passes)) {
-      VolumeFlow most = most(fitted, market, FullThrottleDraw::of);
+    List<Air> days = List.of(market.air(), market.riding().coldest(), market.riding().hottest());
+    VolumeFlow bound = most(fitted, market, setup -> FullThrottleDraw.atMost(setup, days));
+    if (bound.isMoreThan(passes)) {
+      VolumeFlow most = most(fitted, market, setup -> most(setup, days));
       if (most.isMoreThan(passes)) {
         findings.floatValve("recommendations[" + fitted.place() + "].floatValve", most, passes);
       }
     }
   }
 
+  private static VolumeFlow most(Setup setup, List<Air> days) {
+    return days.stream()
+        .map(air -> FullThrottleDraw.of(setup.withAir(air)))
+        .reduce((a, b) -> b.isMoreThan(a) ? b : a)
+        .orElseThrow();
+  }
+
   private static VolumeFlow most(Fitted fitted, Market market, Function<Setup, VolumeFlow> drawn) {
     VolumeFlow most = VolumeFlow.ofLitresPerHour(0);
     for (Fuel fuel : market.fuels()) {
-      for (Air air : market.days()) {
-        VolumeFlow its =
-            drawn.apply(new Setup(fitted.machine().engine(), fitted.setting(), air, fuel));
-        most = its.isMoreThan(most) ? its : most;
-      }
+      VolumeFlow its =
+          drawn.apply(new Setup(fitted.machine().engine(), fitted.setting(), market.air(), fuel));
+      most = its.isMoreThan(most) ? its : most;
     }
     return most;
   }

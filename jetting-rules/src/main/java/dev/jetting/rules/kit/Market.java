@@ -6,7 +6,6 @@ import dev.jetting.rules.risk.Riding;
 import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Stream;
 
 /**
  * Where kits are sold: the air and the fuels that their buyers will meet, and the risk that they
@@ -48,10 +47,5 @@ public record Market(String id, Air air, List<Fuel> fuels, Riding riding) {
       }
       riding.checkFuel(fuel);
     }
-  }
-
-  /** {@return the air of an ordinary, of the coldest and of the hottest day, each once} */
-  public List<Air> days() {
-    return Stream.of(air, riding.coldest(), riding.hottest()).distinct().toList();
   }
 }
