@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  * @param meanRisk the mean lean risk over the riding
  * @param coldestDay the point of greatest risk on the coldest day
  * @param hottestDay the point of greatest risk on the hottest day
- * @param overrun the closed throttle after a long open run
+ * @param overrun the closed throttle after a long open run, on the day when it is leanest
  * @param results each rule with what came of it, by rule id
  * @param findings what was found, the most dangerous first
  * @param unusedWaivers waivers that waived nothing, in the order they were given
@@ -67,7 +67,7 @@ public record Report(
    * @param meanRisk the mean lean risk over the riding
    * @param coldestDay the point of greatest risk on the coldest day
    * @param hottestDay the point of greatest risk on the hottest day
-   * @param overrun the closed throttle after a long open run
+   * @param overrun the closed throttle after a long open run, on the day when it is leanest
    * @param results each rule with what came of it, by rule id
    * @param findings what was found, the most dangerous first
    * @param unusedWaivers waivers that waived nothing, in the order they were given
@@ -146,7 +146,8 @@ public record Report(
    * Whether nothing speaks against a careful first ride: no finding of danger that is not waived,
    * no broken rule, none of danger that could not be evaluated, and no lean risk above what is
    * accepted that nobody took upon himself by a waiver of a danger at that opening, whether or not
-   * a rule looked at the mixture.
+   * a rule looked at the mixture. Of an extreme day a report has the worst point alone; whether its
+   * other lean places are taken, the rule air-density-swing sees.
    *
    * @return true if nothing does, and at least one rule had something to say; never a promise
    */

@@ -50,7 +50,7 @@ public class AssessmentBenchmark {
                 Parts.SHEET, riskModel, profile, profile, profile, model.overrun()));
   }
 
-  /** As a program embeds it: 41 openings on each of three days, and the report. */
+  /** As a program embeds it, and the report; the three days of the sheet are one. */
   @Benchmark
   public Report assessmentOfThreeDays() {
     return StandardRulebook.rulebook().evaluate(AssessedSetting.of(Parts.SHEET));
