@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.core.calibration.Calibration;
 import dev.jetting.rules.risk.RiskModel;
 import java.util.List;
 import java.util.Objects;
@@ -15,6 +16,9 @@ import java.util.Set;
  * confirms the setting; no search for a nearer one starts from it, which would have to be confirmed
  * in its turn. A λ that disagrees with all the rest, as in {@link TuningSession#warnings}, confirms
  * nothing: another opening has to.
+ *
+ * <p>A setting that is too lean and that no single part at hand makes safer ends the session
+ * without a test: it is not to be ridden.
  *
  * <p>Not a proof that the setting is safe: one reading is one opening, and may be wrong itself.
  *
@@ -55,7 +59,8 @@ public record NextStep(Optional<NextTest> test, Optional<NextChange> change, boo
   public static NextStep of(
       TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
     NextStep step = beforeConfirming(session, riskModel, meanings, instruments);
-    if (!step.isNone()) {
+    Calibration calibration = session.calibration(riskModel, meanings);
+    if (!step.isNone() || !NextChange.isSafe(session.now(), riskModel, calibration)) {
       return step;
     }
     Optional<NextTest> test = NextTest.confirming(session, riskModel, meanings, instruments);

@@ -104,6 +104,11 @@ public final class SessionText {
       lambdas(change.before(), change.after());
       return;
     }
+    if (!NextChange.isSafe(session.now(), riskModel, session.calibration(riskModel, meanings))) {
+      heading("Too lean, and no single part at hand makes it safer");
+      item("Do not ride it: get richer parts, the report on this setting names which.");
+      return;
+    }
     heading("Nothing to test or change");
     item("No single part at hand is worth changing, and no reading would tell much more.");
   }

@@ -4,11 +4,16 @@ import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.ClipPosition;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -43,6 +48,21 @@ class SessionTextTest {
   }
 
   /** On an engine that is as the model says. */
+  /** Clip and screw as rich as they go, and no other part in the drawer. */
+  @Test
+  void of_leanSettingThatNothingAtHandMends_saysNotToRideIt() {
+    Setting lean =
+        ALL_ROUND
+            .withMainJet(JetBore.ofMillimetres(1.0))
+            .withClip(ClipPosition.fromTop(5, 5))
+            .withScrew(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(3)));
+    TuningSession session = TuningSession.beginning(TwoHundred.sheet(TwoHundred.STANDARD, lean));
+    String text =
+        SessionText.of(
+            session, RiskModel.assumed(), Meanings.assumed(), Set.of(Instrument.WIDEBAND));
+    assertThat(text).contains("Do not ride it").doesNotContain("Nothing to test or change");
+  }
+
   @Test
   void of_sessionLedToItsEnd_saysThatNothingIsLeft() {
     TuningSession session = begin(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.36)));
