@@ -47,7 +47,6 @@ class SessionTextTest {
         .containsPattern("- full throttle: λ 0\\.[0-9]+ becomes λ 0\\.[0-9]+, lean risk ");
   }
 
-  /** On an engine that is as the model says. */
   /** Clip and screw as rich as they go, and no other part in the drawer. */
   @Test
   void of_leanSettingThatNothingAtHandMends_saysNotToRideIt() {
@@ -84,6 +83,7 @@ class SessionTextTest {
         .contains("- The test: closed throttle");
   }
 
+  /** On an engine that is as the model says. */
   private static TuningSession next(TuningSession session) {
     NextStep step = NextStep.of(session, RISK, Meanings.assumed(), Set.of(Instrument.PLUG));
     if (step.test().isPresent()) {
