@@ -52,6 +52,10 @@ record Kind(String name, Range range, List<Unit> units, boolean readsFractions) 
     if (number != null) {
       for (Unit unit : units) {
         if (unit.symbols().contains(number.rest())) {
+          if (Double.isInfinite(number.value())) {
+            // Nobody wrote "Infinity": quote what was.
+            throw QuantityException.refused(name, text, range.describeIn(unit));
+          }
           return check(number.value(), unit);
         }
       }

@@ -153,6 +153,13 @@ class ParseTest {
         bad("1 of 51 from bottom", ClipPosition::parse));
   }
 
+  @Test
+  void parse_moreThanADoubleHolds_quotesWhatWasWritten() {
+    assertThatThrownBy(() -> JetBore.parse("1e400 mm"))
+        .hasMessageStartingWith("jet bore \"1e400 mm\": allowed ")
+        .hasMessageEndingWith(" mm");
+  }
+
   @ParameterizedTest
   @MethodSource("good")
   void parse_readsEveryDocumentedForm(String text, Function<String, ?> parse, Object expected) {
