@@ -4,7 +4,6 @@ import com.google.common.collect.ImmutableMap;
 import dev.jetting.core.mixture.Overrun;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.risk.RiskModel;
-import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
@@ -25,8 +24,8 @@ import java.util.stream.Stream;
  * @param sheet the setup sheet
  * @param profile the lean risk over the throttle range in the air of the day
  * @param meanRisk the mean lean risk over the riding
- * @param coldestDay the point of greatest risk on the coldest day
- * @param hottestDay the point of greatest risk on the hottest day
+ * @param coldestDay the lean risk over the throttle range on the coldest day
+ * @param hottestDay the lean risk over the throttle range on the hottest day
  * @param overrun the closed throttle after a long open run, on the day when it is leanest
  * @param results each rule with what came of it, by rule id
  * @param findings what was found, the most dangerous first
@@ -41,8 +40,8 @@ public record Report(
     SetupSheet sheet,
     RiskProfile profile,
     Probability meanRisk,
-    RiskPoint coldestDay,
-    RiskPoint hottestDay,
+    RiskProfile coldestDay,
+    RiskProfile hottestDay,
     Overrun overrun,
     List<RuleResult> results,
     List<RankedFinding> findings,
@@ -65,8 +64,8 @@ public record Report(
    * @param sheet the setup sheet
    * @param profile the lean risk over the throttle range in the air of the day
    * @param meanRisk the mean lean risk over the riding
-   * @param coldestDay the point of greatest risk on the coldest day
-   * @param hottestDay the point of greatest risk on the hottest day
+   * @param coldestDay the lean risk over the throttle range on the coldest day
+   * @param hottestDay the lean risk over the throttle range on the hottest day
    * @param overrun the closed throttle after a long open run, on the day when it is leanest
    * @param results each rule with what came of it, by rule id
    * @param findings what was found, the most dangerous first
@@ -128,8 +127,8 @@ public record Report(
         setting.sheet(),
         setting.profile(),
         setting.profile().mean(setting.sheet().riding().profile()),
-        setting.coldest().worst(),
-        setting.hottest().worst(),
+        setting.coldest(),
+        setting.hottest(),
         setting.overrun(),
         results.stream().sorted(Comparator.comparing(RuleResult::ruleId)).toList(),
         findings,
@@ -146,8 +145,7 @@ public record Report(
    * Whether nothing speaks against a careful first ride: no finding of danger that is not waived,
    * no broken rule, none of danger that could not be evaluated, and no lean risk above what is
    * accepted that nobody took upon himself by a waiver of a danger at that opening, whether or not
-   * a rule looked at the mixture. Of an extreme day a report has the worst point alone; whether its
-   * other lean places are taken, the rule air-density-swing sees.
+   * a rule looked at the mixture.
    *
    * @return true if nothing does, and at least one rule had something to say; never a promise
    */
@@ -163,8 +161,8 @@ public record Report(
    */
   boolean leanUnwaived() {
     Probability accepted = sheet.riding().acceptedRisk();
-    return Stream.concat(profile.points().stream(), Stream.of(coldestDay, hottestDay))
-        .filter(point -> point.leanRisk().isMoreThan(accepted))
+    return Stream.of(profile, coldestDay, hottestDay)
+        .flatMap(day -> day.above(accepted).stream())
         .anyMatch(point -> !isTaken(point.mixture().throttle()));
   }
 

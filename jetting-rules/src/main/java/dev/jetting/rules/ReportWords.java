@@ -91,8 +91,8 @@ final class ReportWords {
                 + " on the pilot's fuel alone, on the day when it is leanest; fuel and oil a turn "
                 + Decimals.fixed(overrun.fuelShareOfOpen() * 100, 0)
                 + " % of full throttle's"),
-        new Entry("coldest", day(report.sheet().riding().coldest(), report.coldestDay())),
-        new Entry("hottest", day(report.sheet().riding().hottest(), report.hottestDay())),
+        new Entry("coldest", day(report.sheet().riding().coldest(), report.coldestDay().worst())),
+        new Entry("hottest", day(report.sheet().riding().hottest(), report.hottestDay().worst())),
         new Entry(
             "riding",
             "mean lean risk "

@@ -5,7 +5,14 @@ import static dev.jetting.rules.TwoHundred.STANDARD;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import dev.jetting.core.air.Air;
+import dev.jetting.rules.risk.Riding;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.Probability;
+import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.Temperature;
+import dev.jetting.units.ThrottleOpening;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -52,6 +59,38 @@ class WaiverTest {
     assertThat(bookOf(ThrottleBand.WHOLE).evaluate(lean, List.of(waiver), TODAY).passes()).isTrue();
     assertThat(bookOf(ThrottleBand.eighths(0, 4)).evaluate(lean, List.of(waiver), TODAY).passes())
         .isFalse();
+  }
+
+  /** Whoever takes the leanest place of a cold day upon himself has not taken that day's others. */
+  @Test
+  void waiverOfTheRiskiestOpeningOfAColdDay_isNoneForItsOtherLeanOpenings() {
+    AssessedSetting setting = AssessedSetting.of(coldMorning());
+    Probability accepted = setting.sheet().riding().acceptedRisk();
+    assertThat(setting.profile().above(accepted)).isEmpty();
+    assertThat(setting.coldest().above(accepted)).hasSizeGreaterThan(1);
+    ThrottleOpening riskiest = setting.coldest().worst().mixture().throttle();
+    Rulebook book = bookOf(new ThrottleBand(riskiest, riskiest));
+    Waiver waiver = waiver("danger", "setting.x", Optional.empty());
+
+    Report report = book.evaluate(setting, List.of(waiver), TODAY);
+
+    assertThat(report.findings()).allMatch(finding -> finding.waiver().isPresent());
+    assertThat(report.passes()).isFalse();
+    assertThat(bookOf(ThrottleBand.WHOLE).evaluate(setting, List.of(waiver), TODAY).passes())
+        .isTrue();
+  }
+
+  private static SetupSheet coldMorning() {
+    SetupSheet mild = TwoHundred.sheet(STANDARD, ALL_ROUND);
+    Air frost =
+        Air.of(
+            Pressure.ofHectopascals(1030),
+            Temperature.ofCelsius(-15),
+            RelativeHumidity.ofPercent(60));
+    Riding riding =
+        new Riding(
+            mild.riding().acceptedRisk(), mild.riding().profile(), frost, mild.riding().hottest());
+    return new SetupSheet(mild.title(), mild.setup(), riding, mild.parts(), mild.provenance());
   }
 
   private static Rulebook bookOf(ThrottleBand band) {

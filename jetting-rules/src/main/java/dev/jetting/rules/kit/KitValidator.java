@@ -209,8 +209,8 @@ public final class KitValidator {
               results.size() + 1,
               report.passes(),
               CornerRisk.of(report.profile().worst()),
-              CornerRisk.of(report.coldestDay()),
-              CornerRisk.of(report.hottestDay()),
+              CornerRisk.of(report.coldestDay().worst()),
+              CornerRisk.of(report.hottestDay().worst()),
               report.findings(),
               unanswered(report),
               depth == KitDepth.COVERAGE

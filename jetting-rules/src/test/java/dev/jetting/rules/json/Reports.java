@@ -90,8 +90,8 @@ final class Reports {
         sheet(),
         new RiskProfile(List.of(point(0, 0.08, 0.001), point(8, spread, 0.25))),
         Probability.of(0.125),
-        point(8, 0.08, 0.5),
-        point(4, 0.08, 0),
+        new RiskProfile(List.of(point(8, 0.08, 0.5))),
+        new RiskProfile(List.of(point(4, 0.08, 0))),
         new Overrun(
             EngineSpeed.ofRpm(7000),
             MassFlow.ofGramsPerSecond(2.5),

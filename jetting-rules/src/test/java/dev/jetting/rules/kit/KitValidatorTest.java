@@ -61,8 +61,8 @@ class KitValidatorTest {
     assertThat(result.findings()).isEqualTo(report.findings());
     assertThat(result.passes()).isEqualTo(report.passes());
     assertThat(result.today().leanRisk()).isEqualTo(report.profile().worst().leanRisk());
-    assertThat(result.coldest().leanRisk()).isEqualTo(report.coldestDay().leanRisk());
-    assertThat(result.hottest().leanRisk()).isEqualTo(report.hottestDay().leanRisk());
+    assertThat(result.coldest().leanRisk()).isEqualTo(report.coldestDay().worst().leanRisk());
+    assertThat(result.hottest().leanRisk()).isEqualTo(report.hottestDay().worst().leanRisk());
   }
 
   /**
