@@ -4,6 +4,7 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.flow.ShortOrifice;
+import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.FlowCoefficients;
 import dev.jetting.core.parts.Needle;
@@ -70,21 +71,24 @@ public final class FullThrottleDraw {
    *     whose density is not known there
    */
   public static VolumeFlow atMost(Setup setup) {
-    return atMost(setup, List.of(setup.air()));
+    return atMost(setup, List.of(setup.air()), List.of(setup.fuel()));
   }
 
   /**
-   * What the model cannot exceed on any of some days: with the strongest depression of one, and the
-   * thinnest fuel of another.
+   * What the model cannot exceed on any of some days with any of some fuels: with the strongest
+   * depression of one day, and the thinnest fuel on another.
    *
-   * @param setup engine, setting and fuel; its air does not count
+   * @param setup engine and setting; its air and fuel do not count
    * @param days the airs; at least one
-   * @return a flow that is no less than {@link #of} the setup in any of them
-   * @throws IllegalArgumentException if there is no day, or the warmest is colder than −40 °C and
-   *     the fuel is a blend, whose density is not known there
+   * @param fuels the fuels; at least one
+   * @return a flow that is no less than {@link #of} the setup in any of the airs with any of the
+   *     fuels
+   * @throws IllegalArgumentException if there is no day or no fuel, or the warmest day is colder
+   *     than −40 °C and one of the fuels is a blend, whose density is not known there
    */
-  public static VolumeFlow atMost(Setup setup, List<Air> days) {
+  public static VolumeFlow atMost(Setup setup, List<Air> days, List<Fuel> fuels) {
     Checks.that(!days.isEmpty(), "days", "none", "at least one");
+    Checks.that(!fuels.isEmpty(), "fuels", "none", "at least one");
     Setting setting = setup.setting();
     FlowCoefficients flow = setting.carburettor().flow();
     double bore = circle(setting.carburettor().bore().millimetres());
@@ -102,7 +106,10 @@ public final class FullThrottleDraw {
     }
     double suction = depression * (filter + flow.nozzleOpen().value() * upstream) / sum;
 
-    double density = setup.fuel().density(warmest).kilogramsPerCubicMetre();
+    double density = Double.POSITIVE_INFINITY;
+    for (Fuel fuel : fuels) {
+      density = Math.min(density, fuel.density(warmest).kilogramsPerCubicMetre());
+    }
     double main = Math.sqrt(2 * suction / (density * mainResistance(setting, flow)));
     double pilot =
         Math.sqrt(

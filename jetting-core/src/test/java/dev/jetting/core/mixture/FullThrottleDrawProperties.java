@@ -3,6 +3,8 @@ package dev.jetting.core.mixture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.core.SetupArbitraries;
+import dev.jetting.core.air.Air;
+import dev.jetting.core.fuel.Fuel;
 import dev.jetting.units.VolumeFlow;
 import java.util.List;
 import net.jqwik.api.ForAll;
@@ -26,10 +28,17 @@ class FullThrottleDrawProperties {
 
   @Property
   @Domain(SetupArbitraries.class)
-  void boundOfSeveralDays_isNeverExceededOnAnyOfThem(@ForAll Setup setup, @ForAll Setup other) {
-    VolumeFlow most = FullThrottleDraw.atMost(setup, List.of(setup.air(), other.air()));
-    assertThat(FullThrottleDraw.of(setup)).isLessThanOrEqualTo(most);
-    assertThat(FullThrottleDraw.of(setup.withAir(other.air()))).isLessThanOrEqualTo(most);
+  void boundOfSeveralDaysAndFuels_isNeverExceededByAnyOfThem(
+      @ForAll Setup setup, @ForAll Setup other) {
+    List<Air> days = List.of(setup.air(), other.air());
+    List<Fuel> fuels = List.of(setup.fuel(), other.fuel());
+    VolumeFlow most = FullThrottleDraw.atMost(setup, days, fuels);
+    for (Air day : days) {
+      for (Fuel fuel : fuels) {
+        assertThat(FullThrottleDraw.of(setup.withAir(day).withFuel(fuel)))
+            .isLessThanOrEqualTo(most);
+      }
+    }
   }
 
   private static void holds(Setup setup) {

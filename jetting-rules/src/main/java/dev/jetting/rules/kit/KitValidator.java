@@ -21,7 +21,6 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 
 /**
  * Looks into kits before they are sold: whether the parts fit each other, whether what the seller
@@ -134,30 +133,22 @@ public final class KitValidator {
   private static void findFloatValve(Fitted fitted, Market market, KitFindings findings) {
     VolumeFlow passes = fitted.setting().carburettor().floatValve().greatestFlow();
     List<Air> days = List.of(market.air(), market.riding().coldest(), market.riding().hottest());
-    VolumeFlow bound = most(fitted, market, setup -> FullThrottleDraw.atMost(setup, days));
-    if (bound.isMoreThan(passes)) {
-      VolumeFlow most = most(fitted, market, setup -> most(setup, days));
+    Setup setup = fitted.setup(market, market.fuels().get(0));
+    if (FullThrottleDraw.atMost(setup, days, market.fuels()).isMoreThan(passes)) {
+      VolumeFlow most = most(setup, days, market.fuels());
       if (most.isMoreThan(passes)) {
         findings.floatValve("recommendations[" + fitted.place() + "].floatValve", most, passes);
       }
     }
   }
 
-  private static VolumeFlow most(Setup setup, List<Air> days) {
-    return days.stream()
-        .map(air -> FullThrottleDraw.of(setup.withAir(air)))
+  private static VolumeFlow most(Setup setup, List<Air> days, List<Fuel> fuels) {
+    return fuels.stream()
+        .map(setup::withFuel)
+        .flatMap(fuelled -> days.stream().map(fuelled::withAir))
+        .map(FullThrottleDraw::of)
         .reduce((a, b) -> b.isMoreThan(a) ? b : a)
         .orElseThrow();
-  }
-
-  private static VolumeFlow most(Fitted fitted, Market market, Function<Setup, VolumeFlow> drawn) {
-    VolumeFlow most = VolumeFlow.ofLitresPerHour(0);
-    for (Fuel fuel : market.fuels()) {
-      VolumeFlow its =
-          drawn.apply(new Setup(fitted.machine().engine(), fitted.setting(), market.air(), fuel));
-      most = its.isMoreThan(most) ? its : most;
-    }
-    return most;
   }
 
   private static boolean passes(MachineResult result) {
@@ -261,7 +252,7 @@ public final class KitValidator {
             fuel ->
                 new SetupSheet(
                     kit.id() + " on " + fitted.machine().id(),
-                    new Setup(fitted.machine().engine(), fitted.setting(), market.air(), fuel),
+                    fitted.setup(market, fuel),
                     market.riding(),
                     parts,
                     fitted.provenance()))
