@@ -14,17 +14,15 @@ final class Roots {
   /**
    * The root of a falling function.
    *
-   * @param falling a continuous function that does not rise over the bracket
+   * @param falling a continuous function that does not rise over the bracket, is not below zero at
+   *     its lower end nor above zero at its upper; Brent's method asks for both itself
    * @param low lower end
-   * @param high upper end
-   * @return the root; an end of the bracket where the function does not change sign
+   * @param high upper end, no less
+   * @return the root
    */
   static double ofFalling(DoubleUnaryOperator falling, double low, double high) {
-    if (falling.applyAsDouble(low) <= 0) {
+    if (low == high) {
       return low;
-    }
-    if (falling.applyAsDouble(high) >= 0) {
-      return high;
     }
     return new BrentSolver(RELATIVE, Double.MIN_NORMAL, 0)
         .solve(MOST_EVALUATIONS, falling::applyAsDouble, low, high);

@@ -92,7 +92,7 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
 
   /**
    * The lean risk alone at a throttle opening along the engine's load line, as {@link #profile}
-   * tells it, for a third of the work.
+   * tells it, without the work for what each part does.
    *
    * @param engine the engine with its setup and what readings have taught about it
    * @param throttle the opening

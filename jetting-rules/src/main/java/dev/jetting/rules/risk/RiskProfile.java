@@ -120,9 +120,14 @@ public record RiskProfile(List<RiskPoint> points) {
    * @return the nearest point; of two equally near the one at the smaller throttle
    */
   public RiskPoint nearest(ThrottleOpening throttle) {
-    return points.stream()
-        .min(
-            comparing((RiskPoint p) -> Math.abs(p.mixture().throttle().share() - throttle.share())))
-        .orElseThrow();
+    RiskPoint nearest = points.get(0);
+    for (RiskPoint point : points) {
+      nearest = away(point, throttle) < away(nearest, throttle) ? point : nearest;
+    }
+    return nearest;
+  }
+
+  private static double away(RiskPoint point, ThrottleOpening throttle) {
+    return Math.abs(point.mixture().throttle().share() - throttle.share());
   }
 }

@@ -50,9 +50,12 @@ final class AirSwing {
 
   /** Too lean, and leaner there than today, or it is not the day's doing: lean-anywhere says it. */
   private static boolean isTheDays(RiskPoint point, AssessedSetting setting) {
-    RiskPoint today = setting.profile().nearest(point.mixture().throttle());
     return point.leanRisk().isMoreThan(setting.sheet().riding().acceptedRisk())
-        && point.leanRisk().isMoreThan(today.leanRisk());
+        && point.leanRisk().isMoreThan(today(point, setting).leanRisk());
+  }
+
+  private static RiskPoint today(RiskPoint point, AssessedSetting setting) {
+    return setting.profile().nearest(point.mixture().throttle());
   }
 
   private static Finding finding(

@@ -15,13 +15,14 @@ final class Bands {
     List<List<RiskPoint>> runs = new ArrayList<>();
     boolean inside = false;
     for (RiskPoint point : points) {
-      if (holds.test(point)) {
-        if (!inside) {
-          runs.add(new ArrayList<>());
-        }
+      boolean before = inside;
+      inside = holds.test(point);
+      if (inside && !before) {
+        runs.add(new ArrayList<>());
+      }
+      if (inside) {
         runs.get(runs.size() - 1).add(point);
       }
-      inside = holds.test(point);
     }
     return runs;
   }
