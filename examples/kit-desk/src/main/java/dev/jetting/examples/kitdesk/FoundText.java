@@ -1,5 +1,7 @@
 package dev.jetting.examples.kitdesk;
 
+import static java.util.stream.Collectors.joining;
+
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.kit.Family;
@@ -40,14 +42,21 @@ final class FoundText {
       return text + none + "\n";
     }
     text.append(table(settings).text());
-    int more = found.settings().size() - settings.size();
-    if (more > 0) {
-      int moreRight = shown.right() == 0 ? 0 : shown.right() - settings.size();
-      text.append("  and " + more + " more, " + moreRight + " of them right\n");
+    if (shown.more() > 0) {
+      text.append("  and " + shown.more() + " more, " + shown.moreRight() + " of them right\n");
+    }
+    if (!shown.passedOver().isEmpty()) {
+      text.append(KitText.wrapped(passedOver(shown.passedOver()), "  ", "    "));
     }
     return text
         + "\nrisk: greatest lean risk on any day; off: how far today's mixture is from what\n"
         + "the engine needs; new: parts to buy. Ride it in from the rich side.\n";
+  }
+
+  private static String passedOver(List<JudgedSetting> settings) {
+    return settings.size()
+        + " of the best are passed over; against them: "
+        + settings.stream().map(JudgedSetting::against).distinct().collect(joining("; "));
   }
 
   private static Table table(List<JudgedSetting> settings) {

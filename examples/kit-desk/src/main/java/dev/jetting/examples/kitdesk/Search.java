@@ -47,6 +47,9 @@ import picocli.CommandLine.Spec;
     sortOptions = false)
 final class Search implements Callable<Integer> {
 
+  /** So many of the best are held against the rulebook, until enough of them are right. */
+  private static final int MOST = 100;
+
   @Mixin private CatalogueOptions catalogue = new CatalogueOptions();
 
   @Option(names = "--sheet", paramLabel = "FILE", description = "Setup sheet (JSON).")
@@ -122,8 +125,8 @@ final class Search implements Callable<Integer> {
 
   private int search(KitDesk parent, Interruption interruption)
       throws UnusableException, IOException {
-    if (top < 1 || top > 100) {
-      throw new UnusableException("--top " + top + ": allowed 1 to 100");
+    if (top < 1 || top > MOST) {
+      throw new UnusableException("--top " + top + ": allowed 1 to " + MOST);
     }
     Catalogue parts = catalogue.read(parent.in()).catalogue();
     SetupSheet given = sheet(parent);
@@ -133,12 +136,13 @@ final class Search implements Callable<Integer> {
     Choices choices = choices(parts, of, moved, moved.equals(given));
     SetupSheet fitted = with(moved, new SheetParts(moved.setup().setting()).calledAs(choices));
     Found found = found(parent, fitted, keeping(choices, fitted), interruption);
-    Shown shown = Shown.of(found, new SettingJudge(fitted, parts, of, choices), top);
+    SettingJudge judge = new SettingJudge(fitted, parts, of, choices);
+    Shown shown = front == null ? Shown.best(found, judge, top) : Shown.front(found, judge, top);
     page()
         .print(
             FoundText.of(
                 fitted, of, SheetCarburettor.said(asGiven, of), found, shown, none(found)));
-    return shown.right() == 0 ? ExitCode.FAILED : ExitCode.OK;
+    return shown.anyRight() ? ExitCode.OK : ExitCode.FAILED;
   }
 
   private static SetupSheet with(SetupSheet sheet, Setting setting) {
@@ -231,7 +235,7 @@ final class Search implements Callable<Integer> {
     ExecutorService workers = Executors.newFixedThreadPool(most);
     try (Bar bar = Bar.of("settings", 0, parent.err(), parent.terminal())) {
       Run run = Run.on(most, workers).telling(bar::of).until(interruption::requested);
-      return front == null ? search.best(top, run) : search.front(Words.cost(front), run);
+      return front == null ? search.best(MOST, run) : search.front(Words.cost(front), run);
     } finally {
       workers.shutdownNow();
     }

@@ -83,6 +83,20 @@ class SearchTest {
     assertThat(run.out()).contains(" danger ").doesNotContain(" right ");
   }
 
+  /** A valve that is enough for a smaller main jet than that of the best mixture. */
+  @Test
+  void floatValveThatIsTooSmallForTheBest_isRightFurtherDown() throws IOException {
+    String sheet = sheet("seat", "2 mm", "1.34 mm");
+
+    Run run = Run.with("search", "--demo", "--sheet", sheet, "--keep", "screw", "--top", "1");
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out())
+        .contains(" right ")
+        .doesNotContain(" danger ")
+        .containsPattern("  [0-9]+ of the best are passed over; against them: float-valve-flow\n");
+  }
+
   @Test
   void bodyThatIsNotTheFamilys_isRefused() throws IOException {
     Run run = Run.with("search", "--demo", "--sheet", sheet("bore", "24 mm", "25 mm"));
