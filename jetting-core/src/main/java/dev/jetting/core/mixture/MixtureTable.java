@@ -280,18 +280,23 @@ public final class MixtureTable {
       return path.at(state.depression(), state.lift() - circuits.idleLift());
     }
 
-    /** Worked out when first asked for; two threads that do it at once come to the same. */
+    /**
+     * Worked out when first asked for; two threads that do it at once come to the same. The arrays
+     * are full before the point has them as final fields: so other threads see them full.
+     */
     private PilotPoint point(int i) {
       PilotPoint known = points[i];
       if (known != null) {
         return known;
       }
-      PilotPoint found = new PilotPoint(airCase.length);
+      double[] each = new double[airCase.length];
+      double[] byBore = new double[airCase.length];
       for (int c = 0; c < airCase.length; c++) {
         PilotPath.State well = well(airCase[c][i]);
-        found.fuel[c] = circuits.pilotFuel(airCase[c][i], well);
-        found.byBore[c] = path.byBore(well);
+        each[c] = circuits.pilotFuel(airCase[c][i], well);
+        byBore[c] = path.byBore(well);
       }
+      PilotPoint found = new PilotPoint(each, byBore);
       points[i] = found;
       return found;
     }
@@ -302,9 +307,9 @@ public final class MixtureTable {
     final double[] fuel;
     final double[] byBore;
 
-    PilotPoint(int airCases) {
-      fuel = new double[airCases];
-      byBore = new double[airCases];
+    PilotPoint(double[] fuel, double[] byBore) {
+      this.fuel = fuel;
+      this.byBore = byBore;
     }
   }
 
@@ -335,16 +340,17 @@ public final class MixtureTable {
       return MainPath.suction(state, felt) - path.density() * MainPath.GRAVITY * path.head();
     }
 
-    /** Worked out when first asked for; two threads that do it at once come to the same. */
+    /** As that of a pilot, and as safe. */
     private RingPoint point(int i) {
       RingPoint known = points[i];
       if (known != null) {
         return known;
       }
-      RingPoint found = new RingPoint(path.ring(needle(i)), airCase.length);
+      double[] each = new double[airCase.length];
       for (int c = 0; c < airCase.length; c++) {
-        found.drive[c] = drive(airCase[c][i], felt[i]);
+        each[c] = drive(airCase[c][i], felt[i]);
       }
+      RingPoint found = new RingPoint(path.ring(needle(i)), each);
       points[i] = found;
       return found;
     }
@@ -359,9 +365,9 @@ public final class MixtureTable {
     final NeedleAnnulus.Ring ring;
     final double[] drive;
 
-    RingPoint(NeedleAnnulus.Ring ring, int airCases) {
+    RingPoint(NeedleAnnulus.Ring ring, double[] drive) {
       this.ring = ring;
-      drive = new double[airCases];
+      this.drive = drive;
     }
   }
 
