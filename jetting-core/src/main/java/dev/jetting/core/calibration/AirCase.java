@@ -9,9 +9,9 @@ import java.util.List;
  *
  * <p>ln λ has a kink in the air where the main path cuts in, so that no one slope tells how it
  * answers. The normal distribution of the difference is replaced by nine of its values, about three
- * quarters of a standard deviation apart, by their densities, and drawn out by half a per cent so
- * that its variance is kept: the trapezoidal rule, on a smooth function all but exact, and near a
- * kink better than a Gauss rule. Assumed: as many as that, for more cost more.
+ * quarters of a standard deviation apart, by their densities, and drawn out by 0.4 % so that its
+ * variance is kept: the trapezoidal rule, on a smooth function all but exact, and near a kink
+ * better than a Gauss rule. Assumed: as many as that, for more cost more.
  *
  * @param probability of this case, more than 0 and at most 1
  * @param z by how much the air differs in it, as {@link Calibration#difference} has it; −5 to 5

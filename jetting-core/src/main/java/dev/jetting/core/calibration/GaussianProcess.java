@@ -16,7 +16,7 @@ import org.hipparchus.linear.RealVector;
  *
  * @param <X> what the process is a function of
  */
-public final class GaussianProcess<X> {
+final class GaussianProcess<X> {
 
   private final Kernel<? super X> kernel;
   private final List<Observation<X>> observations;

@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param noiseDeviation standard deviation of the noise, more than zero
  * @param <X> what the process is a function of
  */
-public record IntervalObservation<X>(X input, double low, double high, double noiseDeviation) {
+record IntervalObservation<X>(X input, double low, double high, double noiseDeviation) {
 
   /**
    * Checks the numbers.

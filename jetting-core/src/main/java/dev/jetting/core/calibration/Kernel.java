@@ -6,7 +6,7 @@ package dev.jetting.core.calibration;
  * @param <X> what the process is a function of
  */
 @FunctionalInterface
-public interface Kernel<X> {
+interface Kernel<X> {
 
   /**
    * The covariance of the values at two inputs.
@@ -29,7 +29,11 @@ public interface Kernel<X> {
   static Kernel<Double> squaredExponential(double deviation, double length) {
     if (!(deviation >= 0 && length > 0)) {
       throw new IllegalArgumentException(
-          "squared-exponential kernel: allowed a deviation of 0 or more and a length above 0");
+          "squared-exponential kernel with a deviation of "
+              + deviation
+              + " and a length of "
+              + length
+              + ": allowed a deviation of 0 or more and a length above 0");
     }
     return (a, b) -> {
       double distance = (a - b) / length;

@@ -11,7 +11,7 @@ import java.util.Objects;
  * @param noiseVariance variance of the noise, more than zero
  * @param <X> what the process is a function of
  */
-public record Observation<X>(X input, double value, double noiseVariance) {
+record Observation<X>(X input, double value, double noiseVariance) {
 
   /**
    * Checks the numbers.
