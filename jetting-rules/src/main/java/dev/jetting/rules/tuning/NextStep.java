@@ -1,6 +1,5 @@
 package dev.jetting.rules.tuning;
 
-import dev.jetting.core.calibration.Calibration;
 import dev.jetting.rules.risk.RiskModel;
 import java.util.List;
 import java.util.Objects;
@@ -10,12 +9,12 @@ import java.util.Set;
 /**
  * What to do next in a session: a test or a change, or nothing, which ends it.
  *
- * <p>A session does not end on a setting that nobody has read: once nothing is worth a test or a
- * change, one more test is to confirm the setting, where its risk is highest. Should the reading
- * take the risk above what is accepted, a safer change follows. A reading that leaves it accepted
- * confirms the setting; no search for a nearer one starts from it, which would have to be confirmed
- * in its turn. A λ that disagrees with all the rest, as in {@link TuningSession#warnings}, confirms
- * nothing: another opening has to.
+ * <p>A session does not end on a setting that may be ridden and that nobody has read: once nothing
+ * is worth a test or a change, one more test is to confirm the setting, where its risk is highest.
+ * Should the reading take the risk above what is accepted, a safer change follows. A reading that
+ * leaves it accepted confirms the setting; no search for a nearer one starts from it, which would
+ * have to be confirmed in its turn. A λ that disagrees with all the rest, as in {@link
+ * TuningSession#warnings}, confirms nothing: another opening has to.
  *
  * <p>A setting that is too lean and that no single part at hand makes safer ends the session
  * without a test: it is not to be ridden.
@@ -59,15 +58,18 @@ public record NextStep(Optional<NextTest> test, Optional<NextChange> change, boo
   public static NextStep of(
       TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
     NextStep step = beforeConfirming(session, riskModel, meanings, instruments);
-    Calibration calibration = session.calibration(riskModel, meanings);
-    if (!step.isNone() || !NextChange.isSafe(session.now(), riskModel, calibration)) {
+    if (!step.isNone() || !session.isSafe(riskModel, meanings)) {
       return step;
     }
     Optional<NextTest> test = NextTest.confirming(session, riskModel, meanings, instruments);
     return new NextStep(test, Optional.empty(), test.isPresent());
   }
 
-  /** {@return whether there is neither a test nor a change: the session ends} */
+  /**
+   * Whether the session ends; whether well, {@link TuningSession#isSafe} tells.
+   *
+   * @return true if there is neither a test nor a change
+   */
   public boolean isNone() {
     return test.isEmpty() && change.isEmpty();
   }
@@ -79,7 +81,7 @@ public record NextStep(Optional<NextTest> test, Optional<NextChange> change, boo
         test.isPresent() ? Optional.empty() : NextChange.of(session, riskModel, meanings);
     boolean confirmed =
         change.isPresent()
-            && NextChange.isSafe(session.now(), riskModel, session.calibration(riskModel, meanings))
+            && session.isSafe(riskModel, meanings)
             && wasConfirming(session, riskModel, meanings, instruments);
     return new NextStep(test, confirmed ? Optional.empty() : change, false);
   }

@@ -104,7 +104,7 @@ public final class SessionText {
       lambdas(change.before(), change.after());
       return;
     }
-    if (!NextChange.isSafe(session.now(), riskModel, session.calibration(riskModel, meanings))) {
+    if (!session.isSafe(riskModel, meanings)) {
       heading("Too lean, and no single part at hand makes it safer");
       item("Do not ride it: get richer parts, the report on this setting names which.");
       return;

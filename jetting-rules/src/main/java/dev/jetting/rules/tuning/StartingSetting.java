@@ -24,10 +24,14 @@ import java.util.Optional;
  * within a fifth of what is accepted, on each of the days that are ridden in.
  *
  * @param setting the setting
- * @param profile its lean risk over the throttle range
- * @param haveAtHand what to have at hand before the first ride: the next richer of each part
+ * @param profile its lean risk over the throttle range in the air of the day
+ * @param safe whether its lean risk is within what is accepted, and its overrun not too lean, on
+ *     each of the days
+ * @param haveAtHand what to have at hand before the first ride, of the parts there are: the next
+ *     two bigger main jets and the next bigger pilot jet
  */
-public record StartingSetting(Setting setting, RiskProfile profile, List<String> haveAtHand) {
+public record StartingSetting(
+    Setting setting, RiskProfile profile, boolean safe, List<String> haveAtHand) {
 
   private static final int MOST_CHANGES = 60;
 
@@ -38,8 +42,9 @@ public record StartingSetting(Setting setting, RiskProfile profile, List<String>
    * Copies the list.
    *
    * @param setting the setting
-   * @param profile its lean risk over the throttle range
-   * @param haveAtHand what to have at hand before the first ride: the next richer of each part
+   * @param profile its lean risk over the throttle range in the air of the day
+   * @param safe whether its lean risk is within what is accepted, and its overrun not too lean
+   * @param haveAtHand what to have at hand before the first ride
    */
   public StartingSetting {
     Objects.requireNonNull(setting, "setting");
@@ -54,7 +59,7 @@ public record StartingSetting(Setting setting, RiskProfile profile, List<String>
    *     are
    * @param riskModel limits, spreads and steps
    * @return the setting; where the way down from the richest comes to none that is safe, what it
-   *     ends with: its profile tells
+   *     ends with, and not to be ridden
    */
   public static StartingSetting of(SetupSheet sheet, RiskModel riskModel) {
     SetupSheet now = cautious(sheet).withSetup(sheet.setup().withSetting(richest(sheet)));
@@ -68,7 +73,9 @@ public record StartingSetting(Setting setting, RiskProfile profile, List<String>
     Setting found = now.setup().setting();
     RiskProfile profile =
         riskModel.profile(MixtureModel.of(now.setup()), AssessedSetting.openings());
-    return new StartingSetting(found, profile, nextRicher(found, sheet.parts()));
+    SetupSheet accepting = sheet.withSetup(now.setup());
+    boolean safe = NextChange.isSafe(accepting, riskModel, riskModel.untried());
+    return new StartingSetting(found, profile, safe, nextRicher(found, sheet.parts()));
   }
 
   private static SetupSheet cautious(SetupSheet sheet) {

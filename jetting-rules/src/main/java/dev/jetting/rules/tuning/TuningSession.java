@@ -113,6 +113,18 @@ public record TuningSession(SetupSheet sheet, List<TuningStep> steps) {
     return riskModel.untried().with(readings);
   }
 
+  /**
+   * Whether the setting that is in may be ridden, as far as is known.
+   *
+   * @param riskModel limits, spreads and steps
+   * @param meanings what colours and symptoms mean
+   * @return true if on each of the days its lean risk is within what is accepted, and its overrun
+   *     not too lean; never a promise
+   */
+  public boolean isSafe(RiskModel riskModel, Meanings meanings) {
+    return NextChange.isSafe(now(), riskModel, calibration(riskModel, meanings));
+  }
+
   /** Whether something seen on the setup as it is agrees with the rest. */
   boolean isConfirmed(RiskModel riskModel, Meanings meanings) {
     List<Reading> odd = calibration(riskModel, meanings).disagreeing(DISAGREES);

@@ -87,6 +87,15 @@ class NextChangeTest {
     assertThat(start.profile().worst().leanRisk().value()).isLessThanOrEqualTo(0.02);
     assertThat(start.setting().mainJet()).isGreaterThan(JetBore.ofMillimetres(1.2));
     assertThat(start.haveAtHand()).contains("main " + next(start));
+    assertThat(start.safe()).isTrue();
+  }
+
+  /** With clip and screw alone no main jet that is far too small can be made good. */
+  @Test
+  void startingSetting_withNoSafeOneAtHand_saysSo() {
+    Setting lean = ALL_ROUND.withMainJet(JetBore.ofMillimetres(0.95));
+    SetupSheet sheet = TwoHundred.sheet(TwoHundred.STANDARD, lean);
+    assertThat(StartingSetting.of(sheet, RISK).safe()).isFalse();
   }
 
   /** Whatever cannot be changed: where any combination is within a fifth, so is the start. */

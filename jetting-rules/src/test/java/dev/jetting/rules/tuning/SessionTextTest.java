@@ -60,6 +60,7 @@ class SessionTextTest {
         SessionText.of(
             session, RiskModel.assumed(), Meanings.assumed(), Set.of(Instrument.WIDEBAND));
     assertThat(text).contains("Do not ride it").doesNotContain("Nothing to test or change");
+    assertThat(session.isSafe(RISK, Meanings.assumed())).isFalse();
   }
 
   @Test
@@ -71,6 +72,7 @@ class SessionTextTest {
       text = text(session);
     }
     assertThat(text).contains("Nothing to test or change\n- No single part at hand");
+    assertThat(session.isSafe(RISK, Meanings.assumed())).isTrue();
   }
 
   @Test
