@@ -23,7 +23,8 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  * @param powerLost share of the air at the power peak that its restriction costs, 0 to 1; near
  *     enough, of the power
  * @param lowSignal depression at the needle jet at a quarter throttle and a third of the peak
- *     speed, by the head of fuel that it must lift; below about 2 the needle jet feeds unsteadily
+ *     speed, by the head of fuel that it must lift with the floats as they are set; {@link
+ *     Double#MAX_VALUE} where it need lift none; below about 2 the needle jet feeds unsteadily
  *     (assumed)
  * @param cruiseThrottle throttle opening that gives the cruising load
  * @param cruiseConsumption consumption when cruising
@@ -96,7 +97,8 @@ public record CarburettorRating(
     EngineSpeed low = EngineSpeed.ofRpm(engine.loadLine().peak().rpm() / 3);
     Pressure signal = model.at(ThrottleOpening.ofEighths(2), low).needleJetSuction();
     double density = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
-    double head = density * 9.80665 * carburettor.needleJetHead().millimetres() * 1e-3;
+    double millimetres = carburettor.needleJetHead().millimetres() + setup.setting().fuelLowerBy();
+    double head = density * 9.80665 * millimetres * 1e-3;
     ThrottleOpening throttle = throttleFor(model, cruise);
     MixturePoint cruising = model.at(throttle, cruise.speed());
     double fuel =
