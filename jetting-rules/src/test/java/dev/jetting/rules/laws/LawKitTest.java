@@ -3,12 +3,8 @@ package dev.jetting.rules.laws;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import dev.jetting.core.air.Air;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
-import dev.jetting.rules.SetupSheet;
-import dev.jetting.units.Pressure;
-import dev.jetting.units.Temperature;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -59,13 +55,37 @@ class LawKitTest {
 
   @Test
   void hold_aSheetThatCannotBeAssessed_isNotTried() {
-    Air arctic = Air.dry(Pressure.ofHectopascals(1013), Temperature.ofCelsius(-45));
-    SetupSheet sheet = Odd.SHEET.withSetup(Odd.SHEET.setup().withAir(arctic));
+    Candidate choosy =
+        Candidate.of(FINE)
+            .assessedBy(
+                sheet -> {
+                  throw new IllegalArgumentException("beyond what this assessment takes");
+                });
 
-    LawReport report = LawKit.allLaws().hold(Candidate.of(FINE), Stream.of(Trial.of(sheet)));
+    LawReport report = LawKit.allLaws().hold(choosy, Stream.of(Trial.of(Odd.SHEET)));
 
     assertThat(report.holds()).isTrue();
     assertThat(report.neverTried()).hasSize(Laws.all().size());
+  }
+
+  @Test
+  void hold_aLawWhoseAssertionFails_isViolated() {
+    Law asserting =
+        Law.of(
+            "asserting",
+            "asserting",
+            "",
+            experiment -> {
+              throw new AssertionError("expected 1 but was 2");
+            });
+
+    assertThat(
+            LawKit.of(List.of(asserting))
+                .hold(Candidate.of(FINE), Odd.trials())
+                .violation("asserting")
+                .orElseThrow()
+                .explanation())
+        .contains("expected 1 but was 2");
   }
 
   @Test
