@@ -123,6 +123,14 @@ class AssessedSettingTest {
         .withMessageContaining("allowed -40 °C to 80 °C");
   }
 
+  @Test
+  void sheetWhoseOwnDayIsColderThanItsFuelIsKnownFor_isRefusedToo() {
+    SetupSheet sheet = sheet(ALL_ROUND, FROST, HEAT);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> sheet.withSetup(sheet.setup().withAir(day(-45))))
+        .withMessageContaining("temperature of the day of the setup -45 °C: allowed -40 °C");
+  }
+
   /** The all-round setting in a carburettor whose progression hole is uncovered late. */
   private static Setting late(double turns, int pilot, double cutaway, double needleJet) {
     Carburettor c = ALL_ROUND.carburettor();

@@ -3,7 +3,6 @@ package dev.jetting.rules.kit;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.rules.risk.Riding;
-import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Objects;
 
@@ -37,14 +36,7 @@ public record Market(String id, Air air, List<Fuel> fuels, Riding riding) {
       throw new IllegalArgumentException("market " + id + " without fuel: allowed at least one");
     }
     for (Fuel fuel : fuels) {
-      if (!fuel.isKnownAt(air.temperature())) {
-        throw new IllegalArgumentException(
-            "temperature of market "
-                + id
-                + " "
-                + Decimals.shortest(air.temperature().celsius())
-                + " °C: allowed -40 °C to 80 °C, where density and viscosity of its fuels are known");
-      }
+      Riding.checkFuel("market " + id, air, fuel);
       riding.checkFuel(fuel);
     }
   }

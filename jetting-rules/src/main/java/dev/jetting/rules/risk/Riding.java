@@ -55,16 +55,25 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
    *     colder than −40 °C, and the fuel a blend
    */
   public void checkFuel(Fuel fuel) {
-    checkFuel("coldest", coldest, fuel);
-    checkFuel("hottest", hottest, fuel);
+    checkFuel("the coldest day", coldest, fuel);
+    checkFuel("the hottest day", hottest, fuel);
   }
 
-  private static void checkFuel(String day, Air air, Fuel fuel) {
+  /**
+   * Checks that a fuel, which is taken to be as warm as the air, is known in it.
+   *
+   * @param when the day, as a message names it
+   * @param air the air
+   * @param fuel the fuel
+   * @throws IllegalArgumentException if its density and viscosity are not known there: colder than
+   *     −40 °C, and the fuel a blend
+   */
+  public static void checkFuel(String when, Air air, Fuel fuel) {
     if (!fuel.isKnownAt(air.temperature())) {
       throw new IllegalArgumentException(
-          "temperature of the "
-              + day
-              + " day "
+          "temperature of "
+              + when
+              + " "
               + Decimals.shortest(air.temperature().celsius())
               + " °C: allowed -40 °C to 80 °C, where density and viscosity of this fuel are known");
     }
