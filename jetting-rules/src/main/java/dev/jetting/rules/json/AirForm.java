@@ -8,7 +8,17 @@ import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.Temperature;
 import java.util.Optional;
 
-/** Air in JSON: by barometer or by altitude; by CIPM-2007 unless it names another formula. */
+/**
+ * Air in JSON: by barometer or by altitude; by CIPM-2007 unless it names another formula.
+ *
+ * @param pressure pressure that a barometer on the spot shows, not reduced to the sea; or the
+ *     altitude
+ * @param altitude height above the sea, from which the pressure follows by the standard atmosphere;
+ *     or the pressure
+ * @param temperature temperature in the shade
+ * @param humidity relative humidity
+ * @param formula which formula tells its density
+ */
 record AirForm(
     Optional<Pressure> pressure,
     Optional<Altitude> altitude,

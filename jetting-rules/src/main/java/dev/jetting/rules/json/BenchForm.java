@@ -4,7 +4,16 @@ import dev.jetting.units.JetCalibration;
 import dev.jetting.units.Length;
 import java.util.Optional;
 
-/** A test bench in JSON: one of two fields tells the law of discharge. */
+/**
+ * A test bench in JSON: one of two fields tells the law of discharge.
+ *
+ * @param head the height of liquid above the jet
+ * @param liquid what flows
+ * @param dischargeCoefficient the same for every jet, above 0 up to 1; or the length
+ * @param lengthToDiameter length of the bore by its diameter, 2 to 10, from which the coefficient
+ *     follows as of a short orifice
+ * @param relativeUncertainty standard uncertainty of a flow as a share of it, 0 to 0.5
+ */
 record BenchForm(
     Length head,
     JetCalibration.Liquid liquid,

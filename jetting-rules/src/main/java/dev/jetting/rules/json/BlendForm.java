@@ -4,7 +4,12 @@ import dev.jetting.core.fuel.FuelBlend;
 import dev.jetting.core.fuel.FuelShare;
 import java.util.List;
 
-/** A blend in JSON. */
+/**
+ * A blend in JSON.
+ *
+ * @param basis whether the shares are by volume or by mass
+ * @param shares the components with their shares, which sum up to 1
+ */
 record BlendForm(FuelBlend.Basis basis, List<FuelShare> shares) {
 
   static BlendForm of(FuelBlend blend) {

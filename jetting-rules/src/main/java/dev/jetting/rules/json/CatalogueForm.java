@@ -10,7 +10,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A catalogue in JSON, with its header. */
+/**
+ * A catalogue in JSON, with its header.
+ *
+ * @param title a line for people
+ * @param families carburettors that take the same parts
+ * @param series the series of parts: what a family takes, it takes by series
+ * @param parts the parts, each of one of these series; more may come in parts lists
+ * @param machines the machines that kits are sold for
+ * @param markets where kits are sold: air, fuels and riding
+ */
 record CatalogueForm(
     String format,
     int schemaVersion,

@@ -7,7 +7,16 @@ import dev.jetting.core.parts.Coefficient;
 import java.util.List;
 import java.util.Optional;
 
-/** A component of a fuel in JSON: its air-fuel ratio follows from the atoms, or is stated. */
+/**
+ * A component of a fuel in JSON: its air-fuel ratio follows from the atoms, or is stated.
+ *
+ * @param id plain name
+ * @param composition its atoms, from which the air that it needs follows; or the ratio
+ * @param stoichiometricRatio air to fuel by mass; instead of the atoms
+ * @param density density at 15 °C, kg/m³
+ * @param thermalExpansion thermal expansion, 1/K
+ * @param viscosity kinematic viscosity at some temperatures
+ */
 record ComponentForm(
     String id,
     Optional<Composition> composition,
@@ -16,7 +25,14 @@ record ComponentForm(
     Coefficient thermalExpansion,
     List<ViscosityPoint> viscosity) {
 
-  /** Atoms, and where that comes from. */
+  /**
+   * Atoms, and where that comes from.
+   *
+   * @param carbon atoms of carbon
+   * @param hydrogen atoms of hydrogen
+   * @param oxygen atoms of oxygen
+   * @param source where that comes from
+   */
   record Composition(double carbon, double hydrogen, double oxygen, String source) {
 
     ElementalComposition elements() {

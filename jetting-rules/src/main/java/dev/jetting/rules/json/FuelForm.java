@@ -10,7 +10,16 @@ import dev.jetting.units.PremixRatio;
 import dev.jetting.units.Temperature;
 import java.util.Optional;
 
-/** A fuel in JSON: a blend with its premix and oil, or the properties of what flows. */
+/**
+ * A fuel in JSON: a blend with its premix and oil, or the properties of what flows.
+ *
+ * @param blend what the fuel is mixed of, without oil; or the three properties
+ * @param premix petrol to oil
+ * @param oil the oil; one assumed for two-strokes unless told
+ * @param density density of what flows, oil included, at its temperature in use; instead of a blend
+ * @param dynamicViscosity its dynamic viscosity there
+ * @param stoichiometricRatio air to fuel by mass, the oil counted to neither
+ */
 record FuelForm(
     Optional<FuelBlend> blend,
     Optional<PremixRatio> premix,

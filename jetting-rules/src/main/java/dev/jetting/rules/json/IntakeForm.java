@@ -7,6 +7,11 @@ import java.util.Optional;
 /**
  * What stands before a carburettor in JSON: with its effective area, or said to be an open mouth. A
  * filter whose area was forgotten must not pass for an open mouth, behind which other jets belong.
+ *
+ * @param id plain name
+ * @param effectiveArea discharge coefficient times area of filter and box; or that it is an open
+ *     mouth
+ * @param openMouth true where nothing stands before the carburettor
  */
 record IntakeForm(String id, Optional<Area> effectiveArea, Optional<Boolean> openMouth) {
 

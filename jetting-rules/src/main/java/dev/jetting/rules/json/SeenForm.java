@@ -8,7 +8,15 @@ import dev.jetting.units.TemperatureDifference;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** What was seen, in JSON: one of its kinds. */
+/**
+ * What was seen, in JSON: one of its kinds.
+ *
+ * @param wideband λ that a wideband sensor shows
+ * @param colour colour of the plug after a plug chop
+ * @param symptom how the engine feels
+ * @param exhaustTemperature the exhaust against a good run
+ * @param proven true where an engine has long run well
+ */
 record SeenForm(
     Optional<Lambda> wideband,
     Optional<PlugColour> colour,
@@ -16,7 +24,12 @@ record SeenForm(
     Optional<ExhaustForm> exhaustTemperature,
     Optional<Boolean> proven) {
 
-  /** An exhaust temperature against a good run. */
+  /**
+   * An exhaust temperature against a good run.
+   *
+   * @param hotter by how much hotter than then; below zero if cooler
+   * @param good λ of the good run
+   */
   record ExhaustForm(TemperatureDifference hotter, Lambda good) {}
 
   SeenForm {

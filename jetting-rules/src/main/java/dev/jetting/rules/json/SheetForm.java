@@ -12,7 +12,20 @@ import dev.jetting.rules.risk.Riding;
 import java.util.Map;
 import java.util.Optional;
 
-/** A setup sheet in JSON: the four things in the setup stand beside the others. */
+/**
+ * A setup sheet in JSON: the four things in the setup stand beside the others.
+ *
+ * @param format always {@code jetting setup sheet}
+ * @param schemaVersion always 1
+ * @param title a line for people
+ * @param engine the engine
+ * @param setting the carburettor with the parts in it
+ * @param air the air of the day
+ * @param fuel the fuel in the tank
+ * @param riding what the owner rides and what he accepts
+ * @param parts the parts that the rider owns or can buy; left out where nobody told
+ * @param provenance where the setting comes from; left out where nobody told
+ */
 record SheetForm(
     String format,
     int schemaVersion,

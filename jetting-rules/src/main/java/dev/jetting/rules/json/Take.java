@@ -4,6 +4,6 @@ package dev.jetting.rules.json;
 enum Take {
   LOWEST,
   HIGHEST,
-  /** The plain mean of the assessed openings, which are evenly spaced. */
+  /** The mean over the throttle range: each assessed opening counts by its share of it. */
   MEAN
 }

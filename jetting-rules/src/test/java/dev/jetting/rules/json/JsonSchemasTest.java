@@ -2,6 +2,8 @@ package dev.jetting.rules.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.kit.Catalogue;
@@ -17,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The published schemas against the readers, by a validator from outside. */
 class JsonSchemasTest {
@@ -27,6 +30,25 @@ class JsonSchemasTest {
   static Stream<Path> demoSheets() throws IOException {
     try (Stream<Path> files = Files.list(DEMO)) {
       return files.filter(f -> f.toString().endsWith(".json")).sorted().toList().stream();
+    }
+  }
+
+  /** Rule files have a page of their own that tells the form of a condition. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"setup-sheet", "report", "tuning-session", "catalogue", "kit", "kit-validation"})
+  void everyField_saysWhatItIs(String name) throws IOException {
+    Path file = Path.of("src/main/resources/dev/jetting/rules/json", name + ".schema.json");
+    JsonNode schema = JsonMapper.builder().build().readTree(Files.readString(file));
+
+    for (JsonNode properties : schema.findValues("properties")) {
+      properties
+          .properties()
+          .forEach(
+              field ->
+                  assertThat(field.getValue().has("description") || field.getValue().has("const"))
+                      .as(field.getKey())
+                      .isTrue());
     }
   }
 

@@ -25,6 +25,7 @@ import java.lang.reflect.Type;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -57,7 +58,7 @@ final class SchemaWriter {
     schema.put("$schema", DIALECT);
     schema.put("$id", "urn:jetting:" + id + ":1");
     schema.put("title", title);
-    schema.setAll(writer.object(form(root)));
+    schema.setAll(writer.object(form(root), root));
     header.forEach(
         (field, value) -> schema.withObject("/properties").set(field, constant(field, value)));
     ObjectNode defined = schema.putObject("$defs");
@@ -76,13 +77,21 @@ final class SchemaWriter {
     return Form.of(type).<Class<?>>map(Form::form).orElse(type);
   }
 
-  private ObjectNode object(Class<?> form) {
+  /**
+   * @param type what the form stands for, which may have more to say of a field
+   */
+  private ObjectNode object(Class<?> form, Class<?> type) {
+    Map<String, String> words = new HashMap<>(RecordDocs.of(type));
+    words.putAll(RecordDocs.of(form));
     ObjectNode schema = NODES.objectNode();
     schema.put("type", "object");
     ObjectNode properties = schema.putObject("properties");
     ArrayNode required = NODES.arrayNode();
     for (RecordComponent component : form.getRecordComponents()) {
-      properties.set(component.getName(), component(component));
+      ObjectNode field = component(component);
+      Optional.ofNullable(words.get(component.getName()))
+          .ifPresent(said -> field.put("description", said));
+      properties.set(component.getName(), field);
       if (component.getType() != Optional.class) {
         required.add(component.getName());
       }
@@ -152,7 +161,7 @@ final class SchemaWriter {
     if (type == ConditionForm.class) {
       return condition();
     }
-    ObjectNode object = object(form(type));
+    ObjectNode object = object(form(type), type);
     choice(type).ifPresent(choices -> object.set("oneOf", choices));
     if (type == Seen.class) {
       object.put("minProperties", 1).put("maxProperties", 1);
@@ -360,7 +369,7 @@ final class SchemaWriter {
     if (units.isEmpty()) {
       forms.add(typed("number"));
     }
-    ObjectNode other = object(Threshold.OtherMeasure.class);
+    ObjectNode other = object(Threshold.OtherMeasure.class, Threshold.OtherMeasure.class);
     List<String> comparable =
         Gauges.all().stream()
             .filter(g -> g instanceof Gauge.Numeric number && alike(dimension, number))
