@@ -5,6 +5,7 @@ import dev.jetting.core.mixture.Overrun;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Comparator;
@@ -27,6 +28,7 @@ import java.util.stream.Stream;
  * @param coldestDay the lean risk over the throttle range on the coldest day
  * @param hottestDay the lean risk over the throttle range on the hottest day
  * @param overrun the closed throttle after a long open run, on the day when it is leanest
+ * @param overrunLimit the leanest mixture that is allowed there
  * @param results each rule with what came of it, by rule id
  * @param findings what was found, the most dangerous first
  * @param unusedWaivers waivers that waived nothing, in the order they were given
@@ -43,6 +45,7 @@ public record Report(
     RiskProfile coldestDay,
     RiskProfile hottestDay,
     Overrun overrun,
+    Lambda overrunLimit,
     List<RuleResult> results,
     List<RankedFinding> findings,
     List<UnusedWaiver> unusedWaivers,
@@ -67,6 +70,7 @@ public record Report(
    * @param coldestDay the lean risk over the throttle range on the coldest day
    * @param hottestDay the lean risk over the throttle range on the hottest day
    * @param overrun the closed throttle after a long open run, on the day when it is leanest
+   * @param overrunLimit the leanest mixture that is allowed there
    * @param results each rule with what came of it, by rule id
    * @param findings what was found, the most dangerous first
    * @param unusedWaivers waivers that waived nothing, in the order they were given
@@ -84,6 +88,7 @@ public record Report(
     Objects.requireNonNull(coldestDay, "coldestDay");
     Objects.requireNonNull(hottestDay, "hottestDay");
     Objects.requireNonNull(overrun, "overrun");
+    Objects.requireNonNull(overrunLimit, "overrunLimit");
     results = List.copyOf(results);
     findings = List.copyOf(findings);
     unusedWaivers = List.copyOf(unusedWaivers);
@@ -130,6 +135,7 @@ public record Report(
         setting.coldest(),
         setting.hottest(),
         setting.overrun(),
+        riskModel.limits().overrun(setting.setup().engine().need()),
         results.stream().sorted(Comparator.comparing(RuleResult::ruleId)).toList(),
         findings,
         unusedWaivers,
@@ -143,16 +149,17 @@ public record Report(
 
   /**
    * Whether nothing speaks against a careful first ride: no finding of danger that is not waived,
-   * no broken rule, none of danger that could not be evaluated, and no lean risk above what is
-   * accepted that nobody took upon himself by a waiver of a danger at that opening, whether or not
-   * a rule looked at the mixture.
+   * no broken rule, none of danger that could not be evaluated, and, whether or not a rule looked
+   * at the mixture, no lean risk above what is accepted and no overrun beyond its limit that nobody
+   * took upon himself by a waiver of a danger at that opening.
    *
    * @return true if nothing does, and at least one rule had something to say; never a promise
    */
   public boolean passes() {
     return results.stream().anyMatch(Report::judged)
         && results.stream().noneMatch(this::stops)
-        && !leanUnwaived();
+        && !leanUnwaived()
+        && !overrunUnwaived();
   }
 
   /**
@@ -164,6 +171,11 @@ public record Report(
     return Stream.of(profile, coldestDay, hottestDay)
         .flatMap(day -> day.above(accepted).stream())
         .anyMatch(point -> !isTaken(point.mixture().throttle()));
+  }
+
+  /** Whether the overrun is too lean and no danger at closed throttle was waived. */
+  boolean overrunUnwaived() {
+    return overrun.lambda().isMoreThan(overrunLimit) && !isTaken(ThrottleOpening.CLOSED);
   }
 
   private boolean isTaken(ThrottleOpening throttle) {

@@ -145,16 +145,16 @@ final class ReportWords {
     String found = stopping(Status.FAILED);
     String open = stopping(Status.NOT_EVALUATED);
     String broken = stopping(Status.BROKEN);
-    String start =
-        found.isEmpty() && !report.leanUnwaived()
-            ? "Do not ride before this is answered"
-            : "Do not ride like this";
     boolean lean = report.leanUnwaived();
-    boolean nobodyLooked = found.isEmpty() && open.isEmpty() && broken.isEmpty() && !lean;
+    boolean leanOverrun = report.overrunUnwaived();
+    boolean nothingWrong = found.isEmpty() && !lean && !leanOverrun;
+    String start = nothingWrong ? "Do not ride before this is answered" : "Do not ride like this";
+    boolean nobodyLooked = nothingWrong && open.isEmpty() && broken.isEmpty();
     return Stream.of(
             nobodyLooked ? "no rule had anything to say" : "",
             found.isEmpty() ? "" : "danger by " + found,
             found.isEmpty() && lean ? "lean risk above what is accepted" : "",
+            found.isEmpty() && leanOverrun ? "too lean on the overrun" : "",
             open.isEmpty() ? "" : "could not be evaluated: " + open,
             broken.isEmpty() ? "" : "broken: " + broken)
         .filter(part -> !part.isEmpty())

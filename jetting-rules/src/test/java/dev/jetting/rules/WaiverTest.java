@@ -80,6 +80,36 @@ class WaiverTest {
         .isTrue();
   }
 
+  /** A pilot jet two sizes too small, which nothing but the overrun shows. */
+  @Test
+  void leanOverrun_passesNoRulebookUnlessADangerAtClosedThrottleIsWaived() {
+    SetupSheet mild =
+        TwoHundred.sheet(STANDARD, ALL_ROUND.withPilotJet(JetBore.ofMillimetres(0.5)));
+    Riding bold =
+        new Riding(
+            Probability.of(0.5),
+            mild.riding().profile(),
+            mild.riding().coldest(),
+            mild.riding().hottest());
+    SetupSheet sheet =
+        new SetupSheet(mild.title(), mild.setup(), bold, mild.parts(), mild.provenance());
+    AssessedSetting setting = AssessedSetting.of(sheet);
+    assertThat(setting.profile().above(bold.acceptedRisk())).isEmpty();
+    Rulebook blind =
+        Rulebook.of("book", "1", List.of(Rule.named("blind").judging(any -> Outcome.passed())));
+
+    Report report = blind.evaluate(setting);
+
+    assertThat(report.passes()).isFalse();
+    assertThat(ReportText.of(report)).contains("Do not ride like this: too lean on the overrun.");
+    Waiver waiver = waiver("danger", "setting.x", Optional.empty());
+    assertThat(bookOf(ThrottleBand.WHOLE).evaluate(setting, List.of(waiver), TODAY).passes())
+        .isTrue();
+    assertThat(
+            bookOf(ThrottleBand.eighths(1, 8)).evaluate(setting, List.of(waiver), TODAY).passes())
+        .isFalse();
+  }
+
   private static SetupSheet coldMorning() {
     SetupSheet mild = TwoHundred.sheet(STANDARD, ALL_ROUND);
     Air frost =

@@ -98,6 +98,7 @@ final class Reports {
             MassFlow.ofGramsPerSecond(0.25),
             Lambda.of(0.5),
             0.1),
+        Lambda.of(0.625),
         List.of(
             new RuleResult("a-lean-rule", "Lean", Severity.DANGER, failed),
             new RuleResult("b-tree", "A tree", Severity.NOTE, tree),
