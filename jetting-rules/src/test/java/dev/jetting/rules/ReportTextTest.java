@@ -166,7 +166,7 @@ class ReportTextTest {
         .contains("* an assumption, neither measured nor published")
         .contains("Assumed, neither measured nor published")
         .contains("lean limit by λ wanted 1.16;")
-        .contains("tolerance of jets 0.005 mm;");
+        .contains("tolerance of pilot jets 0.005 mm; tolerance of main jets 0.005 mm;");
   }
 
   @Test
@@ -179,7 +179,8 @@ class ReportTextTest {
         new RiskModel(
             MixtureLimits.margins(lean, rich, rich),
             new ModelUncertainty(
-                spread, spread, spread, spread, spread, spread, tolerance, tolerance, tolerance),
+                spread, spread, spread, spread, spread, spread, tolerance, tolerance, tolerance,
+                tolerance),
             RiskModel.assumed().steps());
     AssessedSetting setting = AssessedSetting.of(TwoHundred.sheet(STANDARD, ALL_ROUND), measured);
     assertThat(ReportText.of(book(setting)))

@@ -2,6 +2,7 @@ package dev.jetting.rules.kit;
 
 import com.google.common.collect.ImmutableMap;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Uncertain;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -29,7 +30,7 @@ public final class Catalogue {
   private final ImmutableMap<String, Market> markets;
 
   /** The bores of jets, those numbered by flow included, by part id. */
-  private final ImmutableMap<String, JetBore> bores;
+  private final ImmutableMap<String, Uncertain<JetBore>> bores;
 
   private Catalogue(
       String title,
@@ -47,7 +48,7 @@ public final class Catalogue {
     for (Family family : families) {
       family.takes().forEach(id -> known(id, "family", family.id()));
     }
-    ImmutableMap.Builder<String, JetBore> found = ImmutableMap.builder();
+    ImmutableMap.Builder<String, Uncertain<JetBore>> found = ImmutableMap.builder();
     parts.forEach(part -> bore(part).ifPresent(bore -> found.put(part.id(), bore)));
     this.bores = found.buildOrThrow();
   }
@@ -82,7 +83,7 @@ public final class Catalogue {
   }
 
   /** Checks a part against its series; the bore if it is a jet. */
-  private Optional<JetBore> bore(Part part) {
+  private Optional<Uncertain<JetBore>> bore(Part part) {
     PartSeries its = known(part.series(), "part", part.id());
     boolean byFlow = its.bench().isPresent();
     boolean suits =
@@ -98,10 +99,10 @@ public final class Catalogue {
               + (byFlow ? " numbered by flow" : " not numbered by flow"));
     }
     if (part.shape() instanceof PartShape.FlowedJet jet) {
-      return its.bench().map(bench -> bench.boreOf(jet.flow()).value());
+      return its.bench().map(bench -> bench.boreOf(jet.flow()));
     }
     return part.shape() instanceof PartShape.BoredJet jet
-        ? Optional.of(jet.bore())
+        ? Optional.of(new Uncertain<>(jet.bore(), jet.bore(), jet.bore()))
         : Optional.empty();
   }
 
@@ -261,7 +262,24 @@ public final class Catalogue {
    * @throws IllegalArgumentException if the part is no jet of this catalogue
    */
   public JetBore boreOf(Part part) {
-    JetBore bore = bores.get(part.id());
+    return jet(part).value();
+  }
+
+  /**
+   * How far off the bore of a jet may be, beyond the tolerance of its kind: what the bench of its
+   * series leaves open where the jet is numbered by its flow.
+   *
+   * @param part a pilot or main jet of this catalogue
+   * @return standard uncertainty, mm, zero or more; 0 for a jet numbered by its bore
+   * @throws IllegalArgumentException if the part is no jet of this catalogue
+   */
+  public double boreUncertainty(Part part) {
+    Uncertain<JetBore> bore = jet(part);
+    return (bore.upper().millimetres() - bore.lower().millimetres()) / 2;
+  }
+
+  private Uncertain<JetBore> jet(Part part) {
+    Uncertain<JetBore> bore = bores.get(part.id());
     if (bore == null) {
       throw new IllegalArgumentException(
           "part " + part.id() + ": allowed a jet of the catalogue " + title);

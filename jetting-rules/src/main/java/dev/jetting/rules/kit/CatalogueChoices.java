@@ -104,7 +104,10 @@ public final class CatalogueChoices {
     List<Choice<P>> all = new ArrayList<>();
     for (Part part : parts) {
       boolean has = owned.contains(part.id());
-      all.add(new Choice<>(shape.apply(part), has, part.price()));
+      boolean jet =
+          part.shape() instanceof PartShape.BoredJet || part.shape() instanceof PartShape.FlowedJet;
+      double uncertainty = jet ? catalogue.boreUncertainty(part) : 0;
+      all.add(new Choice<>(shape.apply(part), has, part.price(), uncertainty));
     }
     return all;
   }

@@ -192,8 +192,10 @@ public final class KitValidator {
   private List<MachineResult> machines(Kit kit, Fitted fitted, Market market, KitDepth depth) {
     List<MachineResult> results = new ArrayList<>();
     PartsInKit parts = new PartsInKit(catalogue, kit, fitted.family());
+    RiskModel itsRiskModel =
+        riskModel.withJets(fitted.pilotUncertainty(), fitted.mainUncertainty());
     for (SetupSheet sheet : sheets(kit, fitted, market)) {
-      Report report = rulebook.evaluate(AssessedSetting.of(sheet, riskModel));
+      Report report = rulebook.evaluate(AssessedSetting.of(sheet, itsRiskModel));
       results.add(
           new MachineResult(
               fitted.machine().id(),
@@ -231,7 +233,8 @@ public final class KitValidator {
    * The setup sheets that a kit makes: each recommended setting that can be put together, with each
    * fuel of the market. At hand are the jets of the kit, and the slides, needle jets and needles
    * that the catalogue has for the family. A rulebook's full {@link Report} on one of them tells
-   * more than a {@link MachineResult}.
+   * more than a {@link MachineResult}; where jets are numbered by flow, it takes {@link
+   * RiskModel#withJets} and {@link Catalogue#boreUncertainty} to tell the same risk.
    *
    * @param kit the kit
    * @return the sheets in the order of the kit and its market; none if the kit cannot be put

@@ -81,7 +81,9 @@ final class RecommendationFit {
               family.orElseThrow(),
               machine.get(),
               setting,
-              numbering(pilotJet.get(), mainJet.get())));
+              numbering(pilotJet.get(), mainJet.get()),
+              catalogue.boreUncertainty(pilotJet.get()),
+              catalogue.boreUncertainty(mainJet.get())));
     } catch (IllegalArgumentException e) {
       findings.cannotBeSet("recommendations[" + place + "]", e);
       return Optional.empty();

@@ -5,6 +5,7 @@ import dev.jetting.core.calibration.Spreads;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.SizeSensitivities;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.number.Decimals;
 import java.util.Map;
 
 /**
@@ -19,8 +20,9 @@ import java.util.Map;
  * @param main spread of the main jet, 0 to 1
  * @param air spread of the air by its signal, 0 to 1
  * @param residual spread of what is left, 0 to 1
- * @param residualLength how far apart in throttle opening two residuals are that differ, 0 to 1
- * @param jetTolerance of pilot and main jets, mm, 0 to 1
+ * @param residualLength how far apart in throttle opening two residuals are that differ, 0.01 to 10
+ * @param pilotJetTolerance of pilot jets, mm, 0 to 10
+ * @param mainJetTolerance of main jets, mm, 0 to 10
  * @param needleJetTolerance of needle jets, mm, 0 to 1
  * @param needleTolerance of needles, mm, 0 to 1
  */
@@ -31,9 +33,13 @@ public record ModelUncertainty(
     Coefficient air,
     Coefficient residual,
     Coefficient residualLength,
-    Coefficient jetTolerance,
+    Coefficient pilotJetTolerance,
+    Coefficient mainJetTolerance,
     Coefficient needleJetTolerance,
     Coefficient needleTolerance) {
+
+  /** Of a jet, mm. */
+  private static final double LARGEST_BORE = 10;
 
   private static final ModelUncertainty ASSUMED =
       new ModelUncertainty(
@@ -44,6 +50,7 @@ public record ModelUncertainty(
           Coefficient.assumed(0.03, "1", "what the model leaves out; not measured"),
           Coefficient.assumed(
               0.25, "1", "what the model leaves out changes over a quarter of the throttle"),
+          Coefficient.assumed(0.005, "mm", "half of the last digit that is stamped on a jet"),
           Coefficient.assumed(0.005, "mm", "half of the last digit that is stamped on a jet"),
           Coefficient.assumed(0.003, "mm", "reamed bore; not measured"),
           Coefficient.assumed(0.003, "mm", "ground needle; not measured"));
@@ -56,11 +63,13 @@ public record ModelUncertainty(
    * @param main spread of the main jet, 0 to 1
    * @param air spread of the air by its signal, 0 to 1
    * @param residual spread of what is left, 0 to 1
-   * @param residualLength how far apart in throttle opening two residuals are that differ, 0 to 1
-   * @param jetTolerance of pilot and main jets, mm, 0 to 1
+   * @param residualLength how far apart in throttle opening two residuals are that differ, 0.01 to
+   *     10
+   * @param pilotJetTolerance of pilot jets, mm, 0 to 10
+   * @param mainJetTolerance of main jets, mm, 0 to 10
    * @param needleJetTolerance of needle jets, mm, 0 to 1
    * @param needleTolerance of needles, mm, 0 to 1
-   * @throws IllegalArgumentException if a spread is outside 0 to 1
+   * @throws IllegalArgumentException if one is out of its range
    */
   public ModelUncertainty {
     check("spread of the pilot circuit", pilot);
@@ -68,8 +77,9 @@ public record ModelUncertainty(
     check("spread of the main jet", main);
     check("spread of the air", air);
     check("residual spread", residual);
-    check("length of the residual", residualLength);
-    check("tolerance of jets", jetTolerance);
+    check("length of the residual", residualLength, 0.01, 10);
+    check("tolerance of pilot jets", pilotJetTolerance, 0, LARGEST_BORE);
+    check("tolerance of main jets", mainJetTolerance, 0, LARGEST_BORE);
     check("tolerance of needle jets", needleJetTolerance);
     check("tolerance of needles", needleTolerance);
   }
@@ -77,6 +87,43 @@ public record ModelUncertainty(
   /** {@return the library's own assumed spreads} */
   public static ModelUncertainty assumed() {
     return ASSUMED;
+  }
+
+  /**
+   * The same for jets whose bores are less well known, such as those that are numbered by their
+   * flow on a bench.
+   *
+   * @param pilotJet standard uncertainty of the pilot jet's bore, mm, beyond the tolerance of pilot
+   *     jets; zero or more
+   * @param mainJet the same of the main jet
+   * @return these spreads with both in the tolerances of the jets, by the root of the sum of
+   *     squares
+   * @throws IllegalArgumentException if a tolerance would be more than 10 mm
+   */
+  public ModelUncertainty withJets(double pilotJet, double mainJet) {
+    if (pilotJet == 0 && mainJet == 0) {
+      return this;
+    }
+    return new ModelUncertainty(
+        pilot,
+        needle,
+        main,
+        air,
+        residual,
+        residualLength,
+        wider(pilotJetTolerance, pilotJet),
+        wider(mainJetTolerance, mainJet),
+        needleJetTolerance,
+        needleTolerance);
+  }
+
+  private static Coefficient wider(Coefficient tolerance, double uncertainty) {
+    return uncertainty == 0
+        ? tolerance
+        : Coefficient.calculated(
+            Math.sqrt(square(tolerance.value()) + square(uncertainty)),
+            tolerance.unit(),
+            "this jet's own uncertainty, and " + tolerance.note());
   }
 
   /** {@return the spreads without the parts' tolerances, as a calibration takes them} */
@@ -99,7 +146,8 @@ public record ModelUncertainty(
    */
   public double tolerance(MeteringPart part) {
     return switch (part) {
-      case PILOT_JET, MAIN_JET -> jetTolerance.value();
+      case PILOT_JET -> pilotJetTolerance.value();
+      case MAIN_JET -> mainJetTolerance.value();
       case NEEDLE_JET -> needleJetTolerance.value();
       case NEEDLE_DIAMETER -> needleTolerance.value();
       case SCREW, CUTAWAY, NEEDLE_TAPER, CLIP -> 0;
@@ -132,15 +180,27 @@ public record ModelUncertainty(
         .put("spread of the air by its signal", air)
         .put("residual spread of ln λ", residual)
         .put("throttle length of the residual", residualLength)
-        .put("tolerance of jets", jetTolerance)
+        .put("tolerance of pilot jets", pilotJetTolerance)
+        .put("tolerance of main jets", mainJetTolerance)
         .put("tolerance of needle jets", needleJetTolerance)
         .put("tolerance of needles", needleTolerance)
         .buildOrThrow();
   }
 
   private static void check(String what, Coefficient c) {
-    if (!(c.value() >= 0 && c.value() <= 1)) {
-      throw new IllegalArgumentException(what + " " + c + ": allowed 0 to 1");
+    check(what, c, 0, 1);
+  }
+
+  private static void check(String what, Coefficient c, double least, double most) {
+    if (!(c.value() >= least && c.value() <= most)) {
+      throw new IllegalArgumentException(
+          what
+              + " "
+              + c
+              + ": allowed "
+              + Decimals.shortest(least)
+              + " to "
+              + Decimals.shortest(most));
     }
   }
 }

@@ -53,6 +53,18 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
     return ASSUMED;
   }
 
+  /**
+   * The same for jets whose bores are less well known, as {@link ModelUncertainty#withJets}.
+   *
+   * @param pilotJet standard uncertainty of the pilot jet's bore, mm, zero or more
+   * @param mainJet the same of the main jet
+   * @return the changed model
+   * @throws IllegalArgumentException if a tolerance would be more than 10 mm
+   */
+  public RiskModel withJets(double pilotJet, double mainJet) {
+    return new RiskModel(limits, uncertainty.withJets(pilotJet, mainJet), steps);
+  }
+
   /** {@return what is known of an engine that nobody has measured} */
   public Calibration untried() {
     return Calibration.untried(uncertainty.spreads());

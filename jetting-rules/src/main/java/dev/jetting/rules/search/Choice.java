@@ -11,17 +11,21 @@ import java.util.Optional;
  * @param owned whether it is there already and costs nothing
  * @param price what it costs to get, zero or more, in the one currency of all prices; empty where
  *     nobody told
+ * @param uncertainty standard uncertainty of a jet's bore beyond the tolerance of its kind, mm,
+ *     zero or more, as of one that is numbered by its flow; 0 for all other parts
  * @param <P> the kind of part
  */
-public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price) {
+public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, double uncertainty) {
 
   /**
-   * Checks the price.
+   * Checks the numbers.
    *
    * @param part the part
    * @param owned whether it is there already and costs nothing
    * @param price what it costs to get, zero or more; empty where nobody told
-   * @throws IllegalArgumentException if the price is below zero
+   * @param uncertainty standard uncertainty of a jet's bore beyond the tolerance of its kind, mm
+   * @throws IllegalArgumentException if the price is below zero, or the uncertainty is below zero
+   *     or more than 9 mm
    */
   public Choice {
     Objects.requireNonNull(part, "part");
@@ -29,6 +33,22 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price) {
       throw new IllegalArgumentException(
           "price " + price.get().toPlainString() + " of " + part + ": allowed 0 or more");
     }
+    if (!(uncertainty >= 0 && uncertainty <= 9)) {
+      throw new IllegalArgumentException(
+          "uncertainty " + uncertainty + " mm of " + part + ": allowed 0 to 9 mm");
+    }
+  }
+
+  /**
+   * A part of whose size no more is told than its kind's tolerance.
+   *
+   * @param part the part
+   * @param owned whether it is there already and costs nothing
+   * @param price what it costs to get, zero or more; empty where nobody told
+   * @throws IllegalArgumentException if the price is below zero
+   */
+  public Choice(P part, boolean owned, Optional<BigDecimal> price) {
+    this(part, owned, price, 0);
   }
 
   /**

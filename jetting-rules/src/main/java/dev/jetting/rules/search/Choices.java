@@ -125,7 +125,7 @@ public record Choices(
 
   private static <P> List<Choice<P>> owned(List<Choice<P>> choices) {
     return choices.stream()
-        .map(choice -> new Choice<>(choice.part(), true, choice.price()))
+        .map(choice -> new Choice<>(choice.part(), true, choice.price(), choice.uncertainty()))
         .toList();
   }
 

@@ -29,8 +29,6 @@ final class Limits {
   private final double mainSpread;
   final List<AirCase> airCases;
 
-  private final ModelUncertainty uncertainty;
-
   Limits(SetupSheet sheet, RiskModel riskModel) {
     Setup setup = sheet.setup();
     MixtureNeed needed = setup.engine().need();
@@ -55,7 +53,7 @@ final class Limits {
     weights = sum;
     accepted = sheet.riding().acceptedRisk().value();
     overrun = riskModel.limits().overrun(needed).value();
-    uncertainty = riskModel.uncertainty();
+    ModelUncertainty uncertainty = riskModel.uncertainty();
     double residual = uncertainty.residual().value();
     residualVariance = residual * residual;
     airCases = riskModel.untried().airCases();
@@ -74,24 +72,26 @@ final class Limits {
   /**
    * By how many standard deviations ln λ is below the lean limit at an opening, the air being
    * known, by the same steps as {@link RiskModel}.
+   *
+   * @param parts the spreads with the tolerances of the jets that are in
    */
-  double deviationsAway(MixtureTable.Local there, int opening) {
+  double deviationsAway(MixtureTable.Local there, int opening, ModelUncertainty parts) {
     double away = lnLean[opening] - there.lnLambda();
-    double deviation = deviation(there);
+    double deviation = deviation(there, parts);
     if (deviation > 0) {
       return away / deviation;
     }
     return away < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
   }
 
-  private double deviation(MixtureTable.Local there) {
+  private double deviation(MixtureTable.Local there, ModelUncertainty parts) {
     double engine =
         Math.sqrt(
             residualVariance
                 + pilotSpread * pilotSpread * there.pilot() * there.pilot()
                 + needleSpread * needleSpread * there.needle() * there.needle()
                 + mainSpread * mainSpread * there.main() * there.main());
-    return Math.sqrt(engine * engine + uncertainty.partsVariance(there.sizes()));
+    return Math.sqrt(engine * engine + parts.partsVariance(there.sizes()));
   }
 
   /** A setting's distance from need, by the same steps as {@link RiskProfile#distance}. */

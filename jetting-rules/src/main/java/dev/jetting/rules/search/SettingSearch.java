@@ -4,6 +4,7 @@ import dev.jetting.core.calibration.AirCase;
 import dev.jetting.core.mixture.MixtureTable;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
@@ -165,6 +166,7 @@ public final class SettingSearch {
             costs.of(choices.needleJets()),
             costs.of(choices.needles()),
             costs.of(choices.mainJets()));
+    ModelUncertainty[][] parts = parts();
     Work work = new Work(run, choices.combinations());
     space.fill(work);
     List<K> all = new ArrayList<>();
@@ -173,7 +175,7 @@ public final class SettingSearch {
         space.slides() * choices.needleJets().size(),
         worker -> {
           K keeper = keepers.get();
-          Sweep sweep = new Sweep(space, limits, bounds, keeper, work);
+          Sweep sweep = new Sweep(space, limits, parts, bounds, keeper, work);
           all.add(keeper);
           sweeps.add(sweep);
           return sweep::piece;
@@ -185,6 +187,20 @@ public final class SettingSearch {
     return new Searched(
         new Found(settings, choices.combinations(), space.impossible(), work.isComplete()),
         sweeps.stream().mapToLong(Sweep::workedOut).sum());
+  }
+
+  private ModelUncertainty[][] parts() {
+    return choices.pilotJets().stream()
+        .map(
+            pilot ->
+                choices.mainJets().stream()
+                    .map(
+                        main ->
+                            riskModel
+                                .uncertainty()
+                                .withJets(pilot.uncertainty(), main.uncertainty()))
+                    .toArray(ModelUncertainty[]::new))
+        .toArray(ModelUncertainty[][]::new);
   }
 
   private FoundSetting found(Space space, Candidate candidate) {

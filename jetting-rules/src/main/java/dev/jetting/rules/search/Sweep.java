@@ -2,6 +2,7 @@ package dev.jetting.rules.search;
 
 import dev.jetting.core.calibration.Normal;
 import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.search.Space.Hung;
 import dev.jetting.rules.search.Space.Slide;
 
@@ -46,6 +47,9 @@ final class Sweep {
   private final Keeper keeper;
   private final Work work;
 
+  /** The spreads with the tolerances of the jets, by pilot jet and main jet. */
+  private final ModelUncertainty[][] parts;
+
   private final MixtureTable.Ring[] rings;
   private final double[][] main;
   private final double[] lambda;
@@ -70,9 +74,16 @@ final class Sweep {
       Costs.Of needle,
       Costs.Of mainJet) {}
 
-  Sweep(Space space, Limits limits, Bounds bounds, Keeper keeper, Work work) {
+  Sweep(
+      Space space,
+      Limits limits,
+      ModelUncertainty[][] parts,
+      Bounds bounds,
+      Keeper keeper,
+      Work work) {
     this.space = space;
     this.limits = limits;
+    this.parts = parts;
     this.bounds = bounds;
     this.keeper = keeper;
     this.work = work;
@@ -328,10 +339,11 @@ final class Sweep {
     MixtureTable table = slide.day[d];
     MixtureTable.Pilot pilot = slide.pilot[d][p];
     MixtureTable.MainJet jet = slide.main[d][m];
+    ModelUncertainty sizes = parts[p / space.screws][m];
     double least = Double.POSITIVE_INFINITY;
     for (int c = 0; c < deviationsAway.length; c++) {
       table.local(pilot, rings[d], jet, i, c, local);
-      deviationsAway[c] = limits.deviationsAway(local, i);
+      deviationsAway[c] = limits.deviationsAway(local, i, sizes);
       least = Math.min(least, deviationsAway[c]);
     }
     // No case has more risk than the one that is nearest, but for rounding.

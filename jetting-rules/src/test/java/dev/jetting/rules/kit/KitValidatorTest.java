@@ -2,6 +2,7 @@ package dev.jetting.rules.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import dev.jetting.core.mixture.FullThrottleDraw;
 import dev.jetting.core.mixture.Setup;
@@ -18,8 +19,10 @@ import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Diameter;
+import dev.jetting.units.JetCalibration;
 import dev.jetting.units.JetFlow;
 import dev.jetting.units.Length;
+import dev.jetting.units.Probability;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.VolumeFlow;
@@ -252,6 +255,46 @@ class KitValidatorTest {
           .containsExactly(
               tuple("kit-float-valve-flow", new Measure(drawn.litresPerHour(), "L/h")));
     }
+  }
+
+  /** What the bench leaves open of a jet's bore counts as a tolerance of that jet. */
+  @Test
+  void jetByFlow_isRiskierTheLessItsBenchIsKnown() {
+    Catalogue catalogue = onABenchKnownTo(0.3);
+    KitValidator validator = KitValidator.of(catalogue);
+    Kit kit = Shop.recommending(with(Shop.recommendation().screw(), 1.3, "flow 200"), "flow 200");
+    SetupSheet sheet = validator.sheets(kit).get(0);
+    double uncertainty = catalogue.boreUncertainty(catalogue.part("flow 200").orElseThrow());
+    RiskModel itsOwn = RiskModel.assumed().withJets(0, uncertainty);
+
+    Probability risk =
+        validator.validate(kit, KitDepth.SETTING).machines().get(0).today().leanRisk();
+
+    // The bore goes with the root of the flow, so near enough with half of its uncertainty.
+    double bore = sheet.setup().setting().mainJet().millimetres();
+    assertThat(uncertainty).isCloseTo(0.3 / 2 * bore, withinPercentage(8));
+    assertThat(risk)
+        .isEqualTo(AssessedSetting.of(sheet, itsOwn).profile().worst().leanRisk())
+        .isGreaterThan(AssessedSetting.of(sheet).profile().worst().leanRisk());
+  }
+
+  private static Catalogue onABenchKnownTo(double relativeUncertainty) {
+    JetCalibration bench =
+        new JetCalibration(
+            Shop.BENCH.head(), Shop.BENCH.liquid(), Shop.BENCH.law(), relativeUncertainty);
+    Catalogue shop = Shop.CATALOGUE;
+    return Catalogue.of(
+        shop.title(),
+        shop.families(),
+        shop.series().stream()
+            .map(
+                its ->
+                    new PartSeries(
+                        its.id(), its.description(), its.kind(), its.bench().map(any -> bench)))
+            .toList(),
+        shop.parts(),
+        shop.machines(),
+        shop.markets());
   }
 
   /** Bench and jet lead to a bore; the flow is kept, so that the rulebook can look at it. */

@@ -467,7 +467,8 @@ class LawsTest {
             u.air(),
             wide,
             u.residualLength(),
-            u.jetTolerance(),
+            u.pilotJetTolerance(),
+            u.mainJetTolerance(),
             u.needleJetTolerance(),
             u.needleTolerance());
     return AssessedSetting.of(

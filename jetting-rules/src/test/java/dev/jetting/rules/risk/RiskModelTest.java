@@ -40,13 +40,24 @@ class RiskModelTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 1, 4, 8})
   void leanRisk_agreesWithEnginesDrawnAtRandom(int eighths) {
+    agrees(RiskModel.assumed(), eighths);
+  }
+
+  /** The same with jets that are less well known, such as those numbered by their flow. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 8})
+  void leanRisk_ofJetsLessWellKnown_agreesWithEnginesDrawnAtRandom(int eighths) {
+    agrees(RiskModel.assumed().withJets(0.015, 0.03), eighths);
+  }
+
+  private static void agrees(RiskModel riskModel, int eighths) {
     ThrottleOpening throttle = ThrottleOpening.ofEighths(eighths);
-    RiskPoint point = point(RiskModel.assumed(), throttle);
+    RiskPoint point = point(riskModel, throttle);
     Random random = new Random(20261125);
     int engines = 100_000;
     int lean = 0;
     for (int i = 0; i < engines; i++) {
-      MixtureModel engine = MixtureModel.of(withPartsAsMade(MODEL.setup(), random));
+      MixtureModel engine = MixtureModel.of(withPartsAsMade(MODEL.setup(), riskModel, random));
       for (ErrorSource source : ErrorSource.values()) {
         engine = engine.differing(source, ASSUMED.spreads().of(source) * random.nextGaussian());
       }
@@ -61,13 +72,15 @@ class RiskModelTest {
   }
 
   /** Each jet and needle off its size by its tolerance. */
-  private static Setup withPartsAsMade(Setup setup, Random random) {
+  private static Setup withPartsAsMade(Setup setup, RiskModel riskModel, Random random) {
+    ModelUncertainty made = riskModel.uncertainty();
     Setting s = setup.setting();
     Needle n = s.needle();
-    double cylinder = n.cylinder().millimetres() + off(MeteringPart.NEEDLE_DIAMETER, random);
-    double needleJet = s.needleJet().bore().millimetres() + off(MeteringPart.NEEDLE_JET, random);
-    double pilotJet = s.pilotJet().millimetres() + off(MeteringPart.PILOT_JET, random);
-    double mainJet = s.mainJet().millimetres() + off(MeteringPart.MAIN_JET, random);
+    double cylinder = n.cylinder().millimetres() + off(made, MeteringPart.NEEDLE_DIAMETER, random);
+    double needleJet =
+        s.needleJet().bore().millimetres() + off(made, MeteringPart.NEEDLE_JET, random);
+    double pilotJet = s.pilotJet().millimetres() + off(made, MeteringPart.PILOT_JET, random);
+    double mainJet = s.mainJet().millimetres() + off(made, MeteringPart.MAIN_JET, random);
     return setup.withSetting(
         s.withNeedle(
                 new Needle(
@@ -83,8 +96,18 @@ class RiskModelTest {
             .withMainJet(JetBore.ofMillimetres(mainJet)));
   }
 
-  private static double off(MeteringPart part, Random random) {
-    return ASSUMED.tolerance(part) * random.nextGaussian();
+  private static double off(ModelUncertainty made, MeteringPart part, Random random) {
+    return made.tolerance(part) * random.nextGaussian();
+  }
+
+  /** 5, 12 and 13. */
+  @Test
+  void withJets_addsByTheRootOfTheSumOfSquares() {
+    ModelUncertainty wider = ASSUMED.withJets(0, 0.012);
+    assertThat(wider.mainJetTolerance().value()).isCloseTo(0.013, within(1e-15));
+    assertThat(wider.mainJetTolerance().origin()).isEqualTo(Coefficient.Origin.CALCULATED);
+    assertThat(wider.pilotJetTolerance()).isEqualTo(ASSUMED.pilotJetTolerance());
+    assertThat(ASSUMED.withJets(0, 0)).isSameAs(ASSUMED);
   }
 
   /** A known engine, on which nothing is uncertain, is lean or it is not. */
@@ -94,7 +117,7 @@ class RiskModelTest {
     Coefficient length = Coefficient.assumed(0.25, "1", "plays no part");
     Coefficient exact = Coefficient.assumed(0, "mm", "known");
     ModelUncertainty known =
-        new ModelUncertainty(none, none, none, none, none, length, exact, exact, exact);
+        new ModelUncertainty(none, none, none, none, none, length, exact, exact, exact, exact);
     RiskModel strict = limits(1.0001, known);
     RiskModel lax = limits(2.9, known);
     ThrottleOpening eighth = ThrottleOpening.ofEighths(1);
@@ -149,7 +172,8 @@ class RiskModelTest {
                     ASSUMED.air(),
                     ASSUMED.residual(),
                     ASSUMED.residualLength(),
-                    ASSUMED.jetTolerance(),
+                    ASSUMED.pilotJetTolerance(),
+                    ASSUMED.mainJetTolerance(),
                     ASSUMED.needleJetTolerance(),
                     ASSUMED.needleTolerance()))
         .withMessageContaining("spread of the pilot circuit")
@@ -171,7 +195,8 @@ class RiskModelTest {
         Coefficient.assumed(spread, "1", "for the test"),
         ASSUMED.residual(),
         ASSUMED.residualLength(),
-        ASSUMED.jetTolerance(),
+        ASSUMED.pilotJetTolerance(),
+        ASSUMED.mainJetTolerance(),
         ASSUMED.needleJetTolerance(),
         ASSUMED.needleTolerance());
   }

@@ -44,7 +44,7 @@ class CoverageTest {
     Coefficient length = ModelUncertainty.assumed().residualLength();
     return new RiskModel(
         RISK.limits(),
-        new ModelUncertainty(none, none, none, none, none, length, none, none, none),
+        new ModelUncertainty(none, none, none, none, none, length, none, none, none, none),
         RISK.steps());
   }
 

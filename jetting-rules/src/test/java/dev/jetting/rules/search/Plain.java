@@ -81,8 +81,12 @@ final class Plain {
     } catch (IllegalArgumentException cannotBePutTogether) {
       return Optional.empty();
     }
+    RiskModel its =
+        riskModel.withJets(
+            choices.pilotJets().get(pick.pilotJet()).uncertainty(),
+            choices.mainJets().get(pick.mainJet()).uncertainty());
     AssessedSetting assessed =
-        AssessedSetting.of(sheet.withSetup(sheet.setup().withSetting(setting)), riskModel);
+        AssessedSetting.of(sheet.withSetup(sheet.setup().withSetting(setting)), its);
     double risk =
         Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest())
             .mapToDouble(profile -> profile.worst().leanRisk().value())

@@ -74,7 +74,7 @@ class SettingSearchProperties {
                     new HungNeedle(h.needle(), h.clips().subList(0, Math.min(2, h.clips().size()))))
             .toList();
     return new Choices(
-        choices(
+        jets(
             List.of(s.pilotJet(), JetBore.ofMillimetres(pilot + 0.015 * (richer + 3))),
             (owned & 1) == 1,
             priced),
@@ -88,13 +88,22 @@ class SettingSearchProperties {
             (owned & 4) == 4,
             priced),
         choices(hung, (owned & 8) == 8, priced),
-        choices(
+        jets(
             List.of(
                 s.mainJet(),
                 JetBore.ofMillimetres(main + 0.02 * (richer + 3)),
                 JetBore.ofMillimetres(main + 0.05 * (richer + 3))),
             (owned & 16) == 16,
             priced));
+  }
+
+  /** Each but the first less well known than the one before. */
+  private static List<Choice<JetBore>> jets(List<JetBore> jets, boolean owned, boolean priced) {
+    List<Choice<JetBore>> choices = new ArrayList<>();
+    for (Choice<JetBore> jet : choices(jets, owned, priced)) {
+      choices.add(new Choice<>(jet.part(), jet.owned(), jet.price(), 0.01 * choices.size()));
+    }
+    return choices;
   }
 
   private static <P> List<Choice<P>> choices(List<P> parts, boolean owned, boolean priced) {

@@ -22,7 +22,6 @@ final class OwnParts {
   }
 
   Setting in(Setting nominal) {
-    double jet = tolerances.jetTolerance().value();
     NeedleJet needleJet = nominal.needleJet();
     Needle needle = nominal.needle();
     double tube = needleJet.bore().millimetres();
@@ -37,8 +36,8 @@ final class OwnParts {
             needle.groovePitch(),
             needle.tip());
     return nominal
-        .withMainJet(off("main jet", nominal.mainJet(), jet))
-        .withPilotJet(off("pilot jet", nominal.pilotJet(), jet))
+        .withMainJet(off("main jet", nominal.mainJet(), tolerances.mainJetTolerance().value()))
+        .withPilotJet(off("pilot jet", nominal.pilotJet(), tolerances.pilotJetTolerance().value()))
         .withNeedleJet(new NeedleJet(Diameter.ofMillimetres(tube + tubeError), needleJet.neck()))
         .withNeedle(own, nominal.clip());
   }

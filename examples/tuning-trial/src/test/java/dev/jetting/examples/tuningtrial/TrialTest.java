@@ -77,7 +77,8 @@ class TrialTest {
         quarter(all.air()),
         quarter(all.residual()),
         all.residualLength(),
-        quarter(all.jetTolerance()),
+        quarter(all.pilotJetTolerance()),
+        quarter(all.mainJetTolerance()),
         quarter(all.needleJetTolerance()),
         quarter(all.needleTolerance()));
   }
