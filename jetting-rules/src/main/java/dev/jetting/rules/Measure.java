@@ -20,7 +20,7 @@ public record Measure(double value, String unit) {
   public Measure {
     if (!Double.isFinite(value) || unit.isBlank()) {
       throw new IllegalArgumentException(
-          "measure in \"" + unit + "\": allowed a finite number with a unit");
+          "measure " + value + " in \"" + unit + "\": allowed a finite number with a unit");
     }
     value += 0.0; // −0.0 becomes 0.0
   }

@@ -10,7 +10,8 @@ import java.util.Objects;
  *
  * @param share the share of engines that the kit serves
  * @param standardError how far off that share may be, for the engines are a sample; 0 to 0.5
- * @param extras parts of the catalogue that raise the share most, best first; may be none
+ * @param extras pilot and main jets of the catalogue that raise the share most, best first; at most
+ *     three
  * @param used ids of the parts of the kit that are in the best setting of some engine
  */
 public record KitCoverage(
@@ -41,7 +42,8 @@ public record KitCoverage(
    *
    * @param share the share of engines that the kit serves
    * @param standardError how far off that share may be, for the engines are a sample; 0 to 0.5
-   * @param extras parts of the catalogue that raise the share most, best first; may be none
+   * @param extras pilot and main jets of the catalogue that raise the share most, best first; at
+   *     most three
    * @param used ids of the parts of the kit that are in the best setting of some engine
    * @throws IllegalArgumentException if the standard error is out of range
    */

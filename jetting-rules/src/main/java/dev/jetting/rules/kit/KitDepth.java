@@ -2,7 +2,10 @@ package dev.jetting.rules.kit;
 
 /** How far a kit is looked into, rising in what is asked and in what it takes. */
 public enum KitDepth {
-  /** Whether the parts are there and fit each other; no more than one mixture is computed. */
+  /**
+   * Whether the parts are there and fit each other; a mixture is computed only where the float
+   * valve is near its limit.
+   */
   FIT,
   /** And whether each recommended setting stands up to the rulebook on every day and fuel. */
   SETTING,

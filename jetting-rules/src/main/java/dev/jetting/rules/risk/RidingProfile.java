@@ -5,6 +5,7 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * How much of the riding falls on which throttle opening: weights at points, straight between them,
@@ -30,9 +31,10 @@ public record RidingProfile(List<Point> points) {
      * @throws IllegalArgumentException if it is outside 0 to 1000
      */
     public Point {
+      Objects.requireNonNull(throttle, "throttle");
       if (!(weight >= 0 && weight <= 1000)) {
         throw new IllegalArgumentException(
-            "weight of the riding profile at " + throttle + ": allowed 0 to 1000");
+            "weight " + weight + " of the riding profile at " + throttle + ": allowed 0 to 1000");
       }
       weight += 0.0; // −0.0 becomes 0.0
     }

@@ -33,7 +33,13 @@ public record Meaning(double from, double to, double deviation, String why) {
     boolean ordered = from >= NO_LIMIT_RICH && from < to && to <= NO_LIMIT_LEAN;
     if (!ordered || !(deviation >= 0.001 && deviation <= 1)) {
       throw new IllegalArgumentException(
-          "meaning of a reading: allowed a band within 0.01 to 100 times the λ needed, and a"
+          "meaning of a reading, "
+              + from
+              + " to "
+              + to
+              + " with a deviation of "
+              + deviation
+              + ": allowed a band within 0.01 to 100 times the λ needed, and a"
               + " deviation of 0.001 to 1");
     }
     if (why.isBlank()) {

@@ -97,7 +97,7 @@ final class Search implements Callable<Integer> {
       names = "--front",
       paramLabel = "COST",
       description =
-          "Show those that no other beats in risk, richness and cost at once: parts or price.")
+          "Show those that no other beats in risk, distance and cost at once: parts or price.")
   private @Nullable String front;
 
   @Option(
