@@ -116,16 +116,25 @@ final class Sweep {
       if (work.stopped()) {
         return;
       }
-      if (slide != null && space.fits(needleJet, h)) {
-        for (int d = 0; d < rings.length; d++) {
-          rings[d] = space.ring(slide, d, needleJet, h);
-        }
-        for (int m = 0; m < space.mains && !work.stopped(); m++) {
-          block(slide, slideIndex, needleJet, h, m);
-        }
-      }
-      work.done((long) space.mains * space.pilots);
+      int mains =
+          slide != null && space.fits(needleJet, h)
+              ? blocks(slide, slideIndex, needleJet, h)
+              : space.mains;
+      work.done((long) mains * space.pilots);
     }
+  }
+
+  /** Goes through the main jets with one ring; returns how many it came to before the stop. */
+  private int blocks(Slide slide, int slideIndex, int needleJet, Hung h) {
+    for (int d = 0; d < rings.length; d++) {
+      rings[d] = space.ring(slide, d, needleJet, h);
+    }
+    int m = 0;
+    while (m < space.mains && !work.stopped()) {
+      block(slide, slideIndex, needleJet, h, m);
+      m++;
+    }
+    return m;
   }
 
   private void prepare(Slide slide) {

@@ -15,10 +15,13 @@ import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -98,6 +101,34 @@ class SettingSearchTest {
     Found none = SEARCH.best(5, Run.alone().until(() -> true));
     assertThat(none.complete()).isFalse();
     assertThat(none.settings()).isEmpty();
+  }
+
+  /** With jets alone to choose there is a single ring, and a stop comes between two main jets. */
+  @Test
+  void cancelledBetweenMainJets_countsThoseItCameToAndNoMore() {
+    Setting own = Shelf.SHEET.setup().setting();
+    Choices oneGroove = Shelf.of(2, 1, 1, 1, 1, 15).keeping(PartKind.CLIP, own);
+    SettingSearch jets = SettingSearch.of(Shelf.SHEET, oneGroove, RISK);
+    Found whole = jets.best(30, Run.alone());
+    assertThat(whole.settings()).hasSize(30);
+
+    Set<Integer> found = new HashSet<>();
+    for (int stop = 0; stop < 30; stop++) {
+      int most = stop;
+      AtomicInteger asked = new AtomicInteger();
+      AtomicLong told = new AtomicLong();
+      Run run =
+          Run.alone()
+              .until(() -> asked.incrementAndGet() > most)
+              .telling((done, total) -> told.set(done));
+
+      Found cut = jets.best(30, run);
+
+      assertThat(told.get()).as("after %s asks", stop).isEqualTo(cut.settings().size());
+      assertThat(cut.complete()).as("after %s asks", stop).isEqualTo(cut.equals(whole));
+      found.add(cut.settings().size());
+    }
+    assertThat(found).contains(0, 2, 14, 28, 30);
   }
 
   @Test
