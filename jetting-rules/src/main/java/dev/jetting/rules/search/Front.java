@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The settings that no other beats in lean risk, distance and cost at once. Settings with a lean
- * risk above the highest, or too lean on the overrun, are not for choosing among. Of settings equal
- * in all three the first in part order stays.
+ * The settings that no other beats in lean risk, distance and cost at once: among the right ones,
+ * and only until one is found among all, without those whose lean risk is above the highest or
+ * whose overrun is too lean. Of settings equal in all three the first in part order stays.
  */
 final class Front implements Keeper {
 
@@ -20,18 +20,25 @@ final class Front implements Keeper {
 
   private record Kept(Candidate candidate, RiskLimit limit) {}
 
+  private final RiskLimit accepted;
   private final RiskLimit highest;
   private final Cost cost;
   private final List<Kept> kept = new ArrayList<>(); // by rising distance
+  private boolean anyRight;
 
-  Front(double highestRisk, Cost cost) {
+  /**
+   * @param accepted the lean risk beyond which no setting is right
+   * @param highestRisk the lean risk beyond which none is kept, no less than what is accepted
+   */
+  Front(double accepted, double highestRisk, Cost cost) {
+    this.accepted = RiskLimit.of(accepted);
     highest = RiskLimit.of(highestRisk);
     this.cost = cost;
   }
 
   @Override
   public double furthest(boolean tooRich) {
-    return Double.POSITIVE_INFINITY;
+    return anyRight && tooRich ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
   }
 
   @Override
@@ -39,8 +46,14 @@ final class Front implements Keeper {
     if (leanOverrun) {
       return RiskLimit.NOTHING;
     }
-    long most = cost.of(newParts, price);
-    RiskLimit least = highest;
+    RiskLimit least = leastKept(distance, cost.of(newParts, price));
+    // The first right setting matters, whatever is kept that is not.
+    return anyRight || least.risk() > accepted.risk() ? least : accepted;
+  }
+
+  /** The least risk of those kept that are as near and cost no more. */
+  private RiskLimit leastKept(double distance, long most) {
+    RiskLimit least = anyRight ? accepted : highest;
     for (int i = 0; i < kept.size(); i++) {
       Kept k = kept.get(i);
       if (k.candidate.distance() > distance) {
@@ -55,14 +68,29 @@ final class Front implements Keeper {
 
   @Override
   public void offer(Candidate candidate) {
+    boolean right = candidate.standing() == Standing.RIGHT;
+    if (right && !anyRight) {
+      anyRight = true;
+      kept.clear();
+    }
+    if (right == anyRight && !isBeaten(candidate)) {
+      keep(candidate);
+    }
+  }
+
+  private boolean isBeaten(Candidate candidate) {
     for (Kept k : kept) {
       if (k.candidate.distance() > candidate.distance()) {
         break;
       }
       if (beats(k.candidate, candidate)) {
-        return;
+        return true;
       }
     }
+    return false;
+  }
+
+  private void keep(Candidate candidate) {
     kept.removeIf(k -> beats(candidate, k.candidate));
     int place = kept.size();
     while (place > 0 && BY_DISTANCE.compare(candidate, kept.get(place - 1).candidate) < 0) {

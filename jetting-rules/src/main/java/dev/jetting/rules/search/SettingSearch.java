@@ -28,7 +28,7 @@ import java.util.function.Supplier;
  */
 public final class SettingSearch {
 
-  /** Of settings on a front, where the rider accepts no more: assumed, what nobody would choose. */
+  /** Of settings on a front that are not right: assumed, what nobody would choose. */
   private static final double HIGHEST_RISK = 0.25;
 
   private final SetupSheet sheet;
@@ -122,14 +122,18 @@ public final class SettingSearch {
   }
 
   /**
-   * The settings that no other beats in lean risk, distance from what the engine needs and cost at
-   * once. Left out are settings with a lean risk above a quarter, unless the rider accepts more,
-   * and settings too lean on the overrun: who would choose them? Of settings equal in all three the
+   * The right settings that no other right one beats in lean risk, distance from what the engine
+   * needs and cost at once, however good the ones may be that are too rich or too lean. To see what
+   * there is for less, search with less to buy.
+   *
+   * <p>Where no setting is right, those that no other beats, too rich and too lean ones alike: then
+   * without settings of a lean risk above a quarter, unless the rider accepts more, and without
+   * those too lean on the overrun, for who would choose them? Of settings equal in all three the
    * first in the order of the parts stands for all.
    *
    * @param cost what counts as cost
    * @param run on which threads, until when
-   * @return the settings by rising distance
+   * @return the settings by rising distance, either all of them right or none
    * @throws IllegalArgumentException if the price is the cost and a part to buy has none, or the
    *     air of a day is colder than −40 °C and the fuel is a blend
    */
@@ -137,8 +141,9 @@ public final class SettingSearch {
     if (cost == Cost.PRICE) {
       checkPriced("the price as cost");
     }
-    double highest = Math.max(HIGHEST_RISK, sheet.riding().acceptedRisk().value());
-    return search(() -> new Front(highest, cost), Front::kept, run).found;
+    double accepted = sheet.riding().acceptedRisk().value();
+    double highest = Math.max(HIGHEST_RISK, accepted);
+    return search(() -> new Front(accepted, highest, cost), Front::kept, run).found;
   }
 
   /** What was found, and how many settings were worked out to find it. */

@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** The plain way: every combination assessed one by one, then sorted. No bounds, no tables. */
@@ -148,15 +149,27 @@ final class Plain {
         .toList();
   }
 
-  /** The front by new parts, by rising distance. */
+  /** The front by new parts, by rising distance: of the right ones, or of all where none is. */
   List<Weighed> front(List<Weighed> all) {
-    List<Weighed> fit =
-        all.stream()
-            .filter(
-                w ->
-                    w.leanRisk() <= Math.max(0.25, sheet.riding().acceptedRisk().value())
-                        && !leanOverrun.contains(w.pick()))
-            .toList();
+    return front(all, w -> BigDecimal.valueOf(w.newParts()));
+  }
+
+  /** The front by a cost. */
+  List<Weighed> front(List<Weighed> all, Function<Weighed, BigDecimal> cost) {
+    List<Weighed> right = all.stream().filter(w -> w.standing() == Standing.RIGHT).toList();
+    return unbeaten(right.isEmpty() ? worthShowing(all) : right, cost);
+  }
+
+  private List<Weighed> worthShowing(List<Weighed> all) {
+    return all.stream()
+        .filter(
+            w ->
+                w.leanRisk() <= Math.max(0.25, sheet.riding().acceptedRisk().value())
+                    && !leanOverrun.contains(w.pick()))
+        .toList();
+  }
+
+  private static List<Weighed> unbeaten(List<Weighed> fit, Function<Weighed, BigDecimal> cost) {
     List<Weighed> front = new ArrayList<>();
     for (int i = 0; i < fit.size(); i++) {
       Weighed w = fit.get(i);
@@ -166,11 +179,11 @@ final class Plain {
         boolean asGood =
             o.leanRisk() <= w.leanRisk()
                 && o.distance() <= w.distance()
-                && o.newParts() <= w.newParts();
+                && cost.apply(o).compareTo(cost.apply(w)) <= 0;
         boolean equal =
             o.leanRisk() == w.leanRisk()
                 && o.distance() == w.distance()
-                && o.newParts() == w.newParts();
+                && cost.apply(o).compareTo(cost.apply(w)) == 0;
         beaten = asGood && (equal ? j < i : true) && j != i;
       }
       if (!beaten) {
@@ -180,7 +193,8 @@ final class Plain {
     front.sort(
         Comparator.comparing(Weighed::distance)
             .thenComparing(Weighed::leanRisk)
-            .thenComparing(Weighed::newParts));
+            .thenComparing(Weighed::newParts)
+            .thenComparing(w -> w.price().orElse(BigDecimal.ZERO)));
     return front;
   }
 }

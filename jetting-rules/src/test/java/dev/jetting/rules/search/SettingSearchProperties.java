@@ -132,6 +132,10 @@ class SettingSearchProperties {
     }
     Found front = search.front(Cost.NEW_PARTS, Run.alone());
     assertThat(front.settings().stream().map(Plain.Weighed::of)).isEqualTo(plain.front(all));
+    if (all.stream().allMatch(w -> w.price().isPresent())) {
+      assertThat(search.front(Cost.PRICE, Run.alone()).settings().stream().map(Plain.Weighed::of))
+          .isEqualTo(plain.front(all, w -> w.price().orElseThrow()));
+    }
   }
 
   @Property(tries = 15, shrinking = ShrinkingMode.OFF)

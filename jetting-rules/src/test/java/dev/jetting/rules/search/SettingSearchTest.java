@@ -42,18 +42,11 @@ class SettingSearchTest {
 
   /** Near a good setting, where right and too rich lie side by side and each bound has its say. */
   @Test
-  void best_aroundAGoodSetting_isThatOfPlainEnumeration() {
-    Setting good = TwoHundred.ALL_ROUND;
-    Choices around =
-        new Choices(
-            Shelf.toBuy(4, 0.53, 0.02, JetBore::ofMillimetres),
-            List.of(good.screw().turns()),
-            Shelf.toBuy(2, 3.5, 0.5, Cutaway::ofMillimetres),
-            List.of(Choice.toBuy(good.needleJet())),
-            List.of(Choice.toBuy(HungNeedle.inAnyGroove(good.needle()))),
-            Shelf.toBuy(8, 1.22, 0.02, JetBore::ofMillimetres));
+  void bestAndFront_aroundAGoodSetting_areThoseOfPlainEnumeration() {
+    Choices around = around(Shelf.toBuy(8, 1.22, 0.02, JetBore::ofMillimetres));
     SettingSearch search = SettingSearch.of(Shelf.SHEET, around, RISK);
-    List<Plain.Weighed> all = new Plain(Shelf.SHEET, around, RISK).all();
+    Plain plain = new Plain(Shelf.SHEET, around, RISK);
+    List<Plain.Weighed> all = plain.all();
     Map<Standing, Long> standings =
         all.stream().collect(groupingBy(Plain.Weighed::standing, counting()));
     assertThat(standings).hasSize(Standing.values().length);
@@ -64,6 +57,44 @@ class SettingSearchTest {
           .as("best %s", count)
           .isEqualTo(Plain.best(all, count));
     }
+    List<Plain.Weighed> front = plain.front(all);
+    assertThat(search.front(Cost.NEW_PARTS, Run.alone()).settings().stream().map(Plain.Weighed::of))
+        .isEqualTo(front);
+    assertThat(front).hasSizeGreaterThan(3).allMatch(w -> w.standing() == Standing.RIGHT);
+    assertThat(all).as("one that is not right beats a right one").anyMatch(w -> beatsAny(w, front));
+  }
+
+  private static Choices around(List<Choice<JetBore>> mainJets) {
+    Setting good = TwoHundred.ALL_ROUND;
+    return new Choices(
+        Shelf.toBuy(4, 0.53, 0.02, JetBore::ofMillimetres),
+        List.of(good.screw().turns()),
+        Shelf.toBuy(2, 3.5, 0.5, Cutaway::ofMillimetres),
+        List.of(Choice.toBuy(good.needleJet())),
+        List.of(Choice.toBuy(HungNeedle.inAnyGroove(good.needle()))),
+        mainJets);
+  }
+
+  @Test
+  void front_whereNoneIsRight_isThatOfAll() {
+    List<Choice<JetBore>> mainJets =
+        Stream.of(1.24, 1.26, 1.45, 1.5).map(JetBore::ofMillimetres).map(Choice::toBuy).toList();
+    Plain plain = new Plain(Shelf.SHEET, around(mainJets), RISK);
+
+    Found front =
+        SettingSearch.of(Shelf.SHEET, around(mainJets), RISK).front(Cost.NEW_PARTS, Run.alone());
+
+    assertThat(front.settings().stream().map(Plain.Weighed::of))
+        .isEqualTo(plain.front(plain.all()));
+    assertThat(front.settings().stream().map(FoundSetting::standing))
+        .contains(Standing.TOO_RICH, Standing.TOO_LEAN)
+        .doesNotContain(Standing.RIGHT);
+  }
+
+  private static boolean beatsAny(Plain.Weighed other, List<Plain.Weighed> front) {
+    return other.standing() != Standing.RIGHT
+        && front.stream()
+            .anyMatch(w -> other.leanRisk() < w.leanRisk() && other.distance() < w.distance());
   }
 
   private static java.util.Comparator<FoundSetting> byDistance() {
