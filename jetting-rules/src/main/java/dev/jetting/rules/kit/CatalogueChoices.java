@@ -1,11 +1,12 @@
 package dev.jetting.rules.kit;
 
+import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.search.Choice;
 import dev.jetting.rules.search.Choices;
 import dev.jetting.rules.search.HungNeedle;
 import dev.jetting.rules.search.PartKind;
-import dev.jetting.rules.search.Pick;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.ScrewTurns;
 import java.math.BigDecimal;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -120,8 +122,12 @@ public final class CatalogueChoices {
     return ((PartShape.Tube) part.shape()).needleJet();
   }
 
+  private static Needle bareNeedle(Part part) {
+    return ((PartShape.Rod) part.shape()).needle();
+  }
+
   private static HungNeedle needle(Part part) {
-    return HungNeedle.inAnyGroove(((PartShape.Rod) part.shape()).needle());
+    return HungNeedle.inAnyGroove(bareNeedle(part));
   }
 
   /** {@return the choices; needles may hang in any groove} */
@@ -130,40 +136,85 @@ public final class CatalogueChoices {
   }
 
   /**
-   * The part behind a choice.
+   * The part that stands for what a setting has.
    *
    * @param kind the kind of part
-   * @param index its place in the list of its kind in {@link #choices()}, from 0
-   * @return the part; empty for screw and clip, of which there is nothing to buy
-   * @throws IndexOutOfBoundsException if there is no such place
+   * @param setting a setting that was found among {@link #choices()}, or among what was made of
+   *     them, such as by {@link Choices#keeping}
+   * @return the part; empty for screw and clip, of which there is nothing to buy, and for what is
+   *     none of the catalogue's parts that fit
    */
-  public Optional<Part> part(PartKind kind, int index) {
+  public Optional<Part> part(PartKind kind, Setting setting) {
     return switch (kind) {
-      case PILOT_JET -> Optional.of(pilotJets.get(index));
-      case SLIDE -> Optional.of(slides.get(index));
-      case NEEDLE_JET -> Optional.of(needleJets.get(index));
-      case NEEDLE -> Optional.of(needles.get(index));
-      case MAIN_JET -> Optional.of(mainJets.get(index));
+      case PILOT_JET -> find(pilotJets, catalogue::boreOf, setting.pilotJet());
+      case SLIDE -> find(slides, CatalogueChoices::cutaway, setting.cutaway());
+      case NEEDLE_JET -> find(needleJets, CatalogueChoices::needleJet, setting.needleJet());
+      case NEEDLE -> find(needles, CatalogueChoices::bareNeedle, setting.needle());
+      case MAIN_JET -> find(mainJets, catalogue::boreOf, setting.mainJet());
       case SCREW, CLIP -> Optional.empty();
     };
   }
 
   /**
-   * The parts of a setting that was found among {@link #choices()}.
+   * The part that stands for a choice.
    *
-   * @param pick which of the choices it is made of
-   * @return pilot jet, slide, needle jet, needle and main jet
-   * @throws IndexOutOfBoundsException if it was picked among other choices
+   * @param among {@link #choices()}, or choices made of them, such as by {@link Choices#keeping}
+   * @param kind the kind of part
+   * @param index its place in the list of its kind in those choices, from 0
+   * @return the part; empty for screw and clip, of which there is nothing to buy, and for what is
+   *     none of the catalogue's parts that fit
+   * @throws IndexOutOfBoundsException if there is no such place
    */
-  public List<Part> parts(Pick pick) {
-    return Stream.of(
-            part(PartKind.PILOT_JET, pick.pilotJet()),
-            part(PartKind.SLIDE, pick.cutaway()),
-            part(PartKind.NEEDLE_JET, pick.needleJet()),
-            part(PartKind.NEEDLE, pick.needle()),
-            part(PartKind.MAIN_JET, pick.mainJet()))
-        .flatMap(Optional::stream)
-        .toList();
+  public Optional<Part> part(Choices among, PartKind kind, int index) {
+    return switch (kind) {
+      case PILOT_JET -> find(pilotJets, catalogue::boreOf, among.pilotJets().get(index).part());
+      case SLIDE -> find(slides, CatalogueChoices::cutaway, among.cutaways().get(index).part());
+      case NEEDLE_JET ->
+          find(needleJets, CatalogueChoices::needleJet, among.needleJets().get(index).part());
+      case NEEDLE ->
+          find(needles, CatalogueChoices::bareNeedle, among.needles().get(index).part().needle());
+      case MAIN_JET -> find(mainJets, catalogue::boreOf, among.mainJets().get(index).part());
+      case SCREW, CLIP -> Optional.empty();
+    };
+  }
+
+  private static Optional<Part> find(List<Part> parts, Function<Part, ?> shape, Object wanted) {
+    return parts.stream().filter(part -> shape.apply(part).equals(wanted)).findFirst();
+  }
+
+  /** The part behind one of {@link #choices()} themselves. */
+  Optional<Part> part(PartKind kind, int index) {
+    return part(choices, kind, index);
+  }
+
+  /**
+   * The parts of a setting.
+   *
+   * @param setting a setting that was found among {@link #choices()}, or among what was made of
+   *     them, such as by {@link Choices#keeping}
+   * @return pilot jet, slide, needle jet, needle and main jet
+   * @throws IllegalArgumentException if it has one that is none of the catalogue's parts that fit
+   */
+  public List<Part> parts(Setting setting) {
+    return List.of(
+        known(PartKind.PILOT_JET, setting, setting.pilotJet()),
+        known(PartKind.SLIDE, setting, setting.cutaway()),
+        known(PartKind.NEEDLE_JET, setting, setting.needleJet().bore()),
+        known(PartKind.NEEDLE, setting, setting.needle().id()),
+        known(PartKind.MAIN_JET, setting, setting.mainJet()));
+  }
+
+  private Part known(PartKind kind, Setting setting, Object told) {
+    return part(kind, setting)
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    kind.name().toLowerCase(Locale.ROOT).replace('_', ' ')
+                        + " "
+                        + told
+                        + " of the setting: allowed a part of the catalogue "
+                        + catalogue.title()
+                        + " that fits"));
   }
 
   /** Whether nothing of a kind is left to choose from, so that no setting can be made. */

@@ -11,7 +11,7 @@ import java.util.Optional;
  * A setting that a search has found.
  *
  * @param setting the setting
- * @param pick which of the choices it is made of
+ * @param pick which of the choices that were searched it is made of
  * @param standing how it stands against the limits
  * @param leanRisk the highest lean risk at any assessed throttle opening on any day, as {@link
  *     dev.jetting.rules.AssessedSetting} tells
@@ -32,7 +32,7 @@ public record FoundSetting(
    * Copies the list.
    *
    * @param setting the setting
-   * @param pick which of the choices it is made of
+   * @param pick which of the choices that were searched it is made of
    * @param standing how it stands against the limits
    * @param leanRisk the highest lean risk at any assessed throttle opening on any day
    * @param distance how far the mixture of the day is from what the engine needs

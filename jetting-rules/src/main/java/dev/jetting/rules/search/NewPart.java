@@ -5,10 +5,12 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A part that a setting needs and that is not owned.
+ * A part that a setting needs and that is not owned. What a catalogue calls it, {@link
+ * dev.jetting.rules.kit.CatalogueChoices#part(PartKind, dev.jetting.core.parts.Setting)} tells.
  *
  * @param kind what kind of part
- * @param what the part in trade style, such as "main 126"
+ * @param what the part in trade style, such as "main 126"; a jet by its bore, also where the number
+ *     on it is its flow
  * @param price what it costs; empty where nobody told
  */
 public record NewPart(PartKind kind, String what, Optional<BigDecimal> price) {

@@ -3,9 +3,17 @@ package dev.jetting.rules.kit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.search.Choice;
+import dev.jetting.rules.search.Choices;
+import dev.jetting.rules.search.FoundSetting;
 import dev.jetting.rules.search.PartKind;
 import dev.jetting.rules.search.Pick;
+import dev.jetting.rules.search.Run;
+import dev.jetting.rules.search.SettingSearch;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ScrewTurns;
 import java.math.BigDecimal;
@@ -34,10 +42,62 @@ class CatalogueChoicesTest {
   }
 
   @Test
-  void pick_leadsBackToItsParts() {
-    assertThat(of(Shop.CATALOGUE, Set.of()).parts(new Pick(1, 0, 1, 2, 1, 3, 5)))
-        .extracting(Part::id)
-        .containsExactly("pilot 55", "slide 40", "tube 268", "leaner needle", "main 126");
+  void settingThatWasFound_leadsBackToItsParts() {
+    CatalogueChoices all = of(Shop.CATALOGUE, Set.of());
+
+    FoundSetting found = best(all.choices());
+
+    Pick pick = found.pick();
+    assertThat(all.parts(found.setting()))
+        .extracting(Optional::of)
+        .containsExactly(
+            all.part(PartKind.PILOT_JET, pick.pilotJet()),
+            all.part(PartKind.SLIDE, pick.cutaway()),
+            all.part(PartKind.NEEDLE_JET, pick.needleJet()),
+            all.part(PartKind.NEEDLE, pick.needle()),
+            all.part(PartKind.MAIN_JET, pick.mainJet()));
+    assertThat(all.part(PartKind.CLIP, found.setting())).isEmpty();
+  }
+
+  /** The index of a part is another one there: that of the leanest main jet. */
+  @Test
+  void settingThatWasFoundAmongNarrowedChoices_leadsBackToItsParts() {
+    CatalogueChoices all = of(Shop.CATALOGUE, Set.of());
+    Setting kept = TwoHundred.ALL_ROUND.withMainJet(JetBore.ofHundredths(132));
+    Choices narrowed = all.choices().keeping(PartKind.MAIN_JET, kept);
+    narrowed = narrowed.withPilotJets(narrowed.pilotJets().subList(2, 3));
+
+    FoundSetting found = best(narrowed);
+
+    assertThat(found.pick().mainJet()).isZero();
+    assertThat(all.parts(found.setting())).extracting(Part::id).contains("pilot 60", "main 132");
+    assertThat(all.part(narrowed, PartKind.MAIN_JET, 0).map(Part::id)).contains("main 132");
+    assertThat(all.part(narrowed, PartKind.SCREW, 0)).isEmpty();
+  }
+
+  @Test
+  void partThatTheCatalogueLacks_isNoneOfItsParts() {
+    CatalogueChoices all = of(Shop.CATALOGUE, Set.of());
+    Setting own = TwoHundred.ALL_ROUND.withMainJet(JetBore.ofHundredths(127));
+    Choices kept = all.choices().keeping(PartKind.MAIN_JET, own);
+
+    FoundSetting found = best(kept);
+
+    assertThat(all.part(PartKind.MAIN_JET, found.setting())).isEmpty();
+    assertThat(all.part(kept, PartKind.MAIN_JET, 0)).isEmpty();
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> all.parts(found.setting()))
+        .withMessage(
+            "main jet 1.27 mm of the setting: allowed a part of the catalogue a small shop that"
+                + " fits");
+  }
+
+  private static FoundSetting best(Choices choices) {
+    SetupSheet sheet = TwoHundred.sheet(TwoHundred.STANDARD, TwoHundred.ALL_ROUND);
+    return SettingSearch.of(sheet, choices, RiskModel.assumed())
+        .best(1, Run.alone())
+        .settings()
+        .get(0);
   }
 
   /** Of equal jets one stands for all: the owned one, else the cheapest. */
