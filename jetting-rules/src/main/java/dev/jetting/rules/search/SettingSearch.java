@@ -2,6 +2,7 @@ package dev.jetting.rules.search;
 
 import dev.jetting.core.calibration.AirCase;
 import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.ModelUncertainty;
@@ -14,7 +15,9 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
  * Looks through every combination of the choices for an engine and its riding: exact, not sampled.
@@ -30,6 +33,9 @@ public final class SettingSearch {
 
   /** Of settings on a front that are not right: assumed, what nobody would choose. */
   private static final double HIGHEST_RISK = 0.25;
+
+  /** So many of the parts without a price are named. */
+  private static final int MOST_NAMED = 3;
 
   private final SetupSheet sheet;
   private final Choices choices;
@@ -95,10 +101,43 @@ public final class SettingSearch {
   }
 
   private void checkPriced(String why) {
-    if (!Costs.of(choices).priced()) {
+    List<String> unpriced = unpriced();
+    if (!unpriced.isEmpty()) {
+      int more = unpriced.size() - MOST_NAMED;
       throw new IllegalArgumentException(
-          "choices with " + why + ": allowed only where every part to buy has a price");
+          "choices with "
+              + why
+              + ": allowed only where every part to buy has a price; without one: "
+              + String.join(", ", unpriced.subList(0, Math.min(MOST_NAMED, unpriced.size())))
+              + (more > 0 ? " and " + more + " more" : ""));
     }
+  }
+
+  private List<String> unpriced() {
+    return Stream.of(
+            unpriced(choices.pilotJets(), TradeStyle::pilot),
+            unpriced(choices.cutaways(), TradeStyle::cutaway),
+            unpriced(choices.needleJets(), SettingSearch::named),
+            unpriced(choices.needles(), SettingSearch::named),
+            unpriced(choices.mainJets(), TradeStyle::main))
+        .flatMap(List::stream)
+        .toList();
+  }
+
+  private static <P> List<String> unpriced(List<Choice<P>> choices, Function<P, String> name) {
+    return choices.stream()
+        .filter(choice -> !choice.owned() && choice.price().isEmpty())
+        .map(choice -> name.apply(choice.part()))
+        .toList();
+  }
+
+  private static String named(NeedleJet needleJet) {
+    return "needle jet " + TradeStyle.diameter(needleJet.bore());
+  }
+
+  private static String named(HungNeedle needle) {
+    String id = needle.needle().id();
+    return id.startsWith("needle ") ? id : "needle " + id;
   }
 
   /**
@@ -228,9 +267,8 @@ public final class SettingSearch {
     var mainJet = choices.mainJets().get(pick.mainJet());
     add(parts, PartKind.PILOT_JET, pilotJet, TradeStyle.pilot(pilotJet.part()));
     add(parts, PartKind.SLIDE, cutaway, TradeStyle.cutaway(cutaway.part()));
-    String jet = "needle jet " + TradeStyle.diameter(needleJet.part().bore());
-    add(parts, PartKind.NEEDLE_JET, needleJet, jet);
-    add(parts, PartKind.NEEDLE, needle, "needle " + needle.part().needle().id());
+    add(parts, PartKind.NEEDLE_JET, needleJet, named(needleJet.part()));
+    add(parts, PartKind.NEEDLE, needle, named(needle.part()));
     add(parts, PartKind.MAIN_JET, mainJet, TradeStyle.main(mainJet.part()));
     return parts;
   }

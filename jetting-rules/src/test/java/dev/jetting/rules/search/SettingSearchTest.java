@@ -11,6 +11,7 @@ import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
 import java.math.BigDecimal;
@@ -89,6 +90,26 @@ class SettingSearchTest {
     assertThat(front.settings().stream().map(FoundSetting::standing))
         .contains(Standing.TOO_RICH, Standing.TOO_LEAN)
         .doesNotContain(Standing.RIGHT);
+  }
+
+  /** The only right setting comes after some that are too rich and beat it in everything. */
+  @Test
+  void front_takesTheOnlyRightSettingAfterOthersThatBeatIt() {
+    HungNeedle hung =
+        new HungNeedle(
+            TwoHundred.NEEDLE, List.of(ClipPosition.fromTop(3, 5), ClipPosition.fromTop(2, 5)));
+    Choices choices =
+        around(List.of(Choice.toBuy(JetBore.ofMillimetres(1.36))))
+            .withPilotJets(
+                Stream.of(0.56, 0.57, 0.48).map(JetBore::ofMillimetres).map(Choice::toBuy).toList())
+            .withNeedles(List.of(Choice.toBuy(hung)));
+    Plain plain = new Plain(Shelf.SHEET, choices, RISK);
+
+    Found front = SettingSearch.of(Shelf.SHEET, choices, RISK).front(Cost.NEW_PARTS, Run.alone());
+
+    assertThat(front.settings().stream().map(Plain.Weighed::of))
+        .isEqualTo(plain.front(plain.all()));
+    assertThat(front.settings()).singleElement().matches(f -> f.standing() == Standing.RIGHT);
   }
 
   private static boolean beatsAny(Plain.Weighed other, List<Plain.Weighed> front) {
@@ -208,10 +229,18 @@ class SettingSearchTest {
   void priceWithoutPrices_isRefused() {
     assertThatThrownBy(() -> SEARCH.payingAtMost(BigDecimal.TEN))
         .hasMessage(
-            "choices with a highest price: allowed only where every part to buy has a price");
-    assertThatThrownBy(() -> SEARCH.front(Cost.PRICE, Run.alone()))
+            "choices with a highest price: allowed only where every part to buy has a price; without"
+                + " one: pilot 40, pilot 42, pilot 44 and 46 more");
+    Choices three =
+        Shelf.of(1, 1, 1, 2, 1, 1)
+            .allOwned()
+            .withNeedleJets(Shelf.of(1, 1, 1, 2, 1, 1).needleJets())
+            .withNeedles(List.of(Choice.toBuy(HungNeedle.inAnyGroove(Shelf.needle(0)))));
+    assertThatThrownBy(
+            () -> SettingSearch.of(Shelf.SHEET, three, RISK).front(Cost.PRICE, Run.alone()))
         .hasMessage(
-            "choices with the price as cost: allowed only where every part to buy has a price");
+            "choices with the price as cost: allowed only where every part to buy has a price;"
+                + " without one: needle jet 2.62 mm, needle jet 2.64 mm, needle 0");
   }
 
   @Test
