@@ -15,6 +15,16 @@ import java.util.List;
 /** What a search has found, as a table at most 80 columns wide. */
 final class FoundText {
 
+  private static final int WIDTH = 80;
+  private static final int LONGEST_NAME = 20;
+  private static final int SHORTEST_NAME = 4;
+
+  /** Stands for a blank at which no line may end. */
+  private static final char WITHIN_A_PART = '\u00a0';
+
+  /** Where the lines below a row begin. */
+  private static final String NOTE = "      ";
+
   private FoundText() {}
 
   /**
@@ -42,24 +52,43 @@ final class FoundText {
       return text + none + "\n";
     }
     text.append(table(settings).text());
-    if (shown.more() > 0) {
-      text.append("  and " + shown.more() + " more, " + shown.moreRight() + " of them right\n");
+    if (!shown.more().isEmpty()) {
+      text.append("  and " + shown.more().size() + " more\n");
     }
     if (!shown.passedOver().isEmpty()) {
-      text.append(KitText.wrapped(passedOver(shown.passedOver()), "  ", "    "));
+      text.append(KitText.wrapped(passedOver(shown), "  ", "    "));
     }
     return text
         + "\nrisk: greatest lean risk on any day; off: how far today's mixture is from what\n"
-        + "the engine needs; new: parts to buy. Ride it in from the rich side.\n";
+        + "the engine needs; new: parts to buy. Ride it in from the rich side.\n"
+        + (settings.stream().anyMatch(each -> each.parts().anyByFlow())
+            ? "f: the number on the jet is its flow, cm³/min.\n"
+            : "");
   }
 
-  private static String passedOver(List<JudgedSetting> settings) {
-    return settings.size()
-        + " of the best are passed over; against them: "
-        + settings.stream().map(JudgedSetting::against).distinct().collect(joining("; "));
+  private static String passedOver(Shown shown) {
+    boolean front = shown.among().equals("front");
+    return shown.passedOver().size()
+        + " of the "
+        + shown.among()
+        + " are passed over"
+        + (front ? ", and with them what they alone beat" : "")
+        + "; against them: "
+        + shown.passedOver().stream().map(JudgedSetting::against).distinct().collect(joining("; "));
   }
 
+  /** The table, narrower where it must be, and with as much of the names as there is room for. */
   private static Table table(List<JudgedSetting> settings) {
+    int name = LONGEST_NAME;
+    Table table = table(settings, name);
+    while (table.width() > WIDTH && name >= SHORTEST_NAME) {
+      table = table(settings, name--);
+      table.narrow();
+    }
+    return table;
+  }
+
+  private static Table table(List<JudgedSetting> settings, int name) {
     Table table =
         new Table(
             ">main",
@@ -74,23 +103,42 @@ final class FoundText {
             ">new",
             ">price");
     for (JudgedSetting judged : settings) {
-      row(table, judged);
+      row(table, judged, name);
+      List<SettingParts.ToBuy> toBuy = judged.parts().toBuy();
+      if (!toBuy.isEmpty()) {
+        String parts = toBuy.stream().map(FoundText::priced).collect(joining(", "));
+        String lines = KitText.wrapped("buy " + parts, NOTE, NOTE + "    ");
+        table.note(lines.replace(WITHIN_A_PART, ' '));
+      }
       if (!judged.against().isEmpty()) {
-        table.note(KitText.wrapped("against it: " + judged.against(), "      ", "        "));
+        table.note(KitText.wrapped("against it: " + judged.against(), NOTE, NOTE + "  "));
       }
     }
     return table;
   }
 
-  private static void row(Table table, JudgedSetting judged) {
+  private static String priced(SettingParts.ToBuy part) {
+    String price = part.price().map(each -> " at " + rounded(each, 2)).orElse("");
+    return (part.id() + price).replaceAll("[\\p{Cntrl} ]+", String.valueOf(WITHIN_A_PART));
+  }
+
+  private static void row(Table table, JudgedSetting judged, int name) {
     FoundSetting found = judged.found();
     Setting setting = found.setting();
     table.row(
-        bare(TradeStyle.main(setting.mainJet())),
-        bare(TradeStyle.pilot(setting.pilotJet())),
+        judged
+            .parts()
+            .mainJetFlow()
+            .map(flow -> byFlow(TradeStyle.main(flow)))
+            .orElse(bare(TradeStyle.main(setting.mainJet()))),
+        judged
+            .parts()
+            .pilotJetFlow()
+            .map(flow -> byFlow(TradeStyle.pilot(flow)))
+            .orElse(bare(TradeStyle.pilot(setting.pilotJet()))),
         TradeStyle.turns(setting.screw().turns()).replaceAll(" turns?", ""),
         bare(TradeStyle.cutaway(setting.cutaway())),
-        Table.fitted(setting.needle().id().replaceFirst("^needle ", ""), 11)
+        Table.fitted(setting.needle().id().replaceFirst("^needle ", ""), name)
             + "/"
             + TradeStyle.diameter(setting.needleJet().bore()).replace(" mm", ""),
         setting.clip().grooveFromTop() + "/" + setting.clip().grooves(),
@@ -99,6 +147,10 @@ final class FoundText {
         percent(found.distance()),
         found.newParts().size(),
         found.price().map(price -> rounded(price, 2)).orElse(""));
+  }
+
+  private static String byFlow(String trade) {
+    return bare(trade).replace(" cm³/min", "f");
   }
 
   private static String bare(String trade) {

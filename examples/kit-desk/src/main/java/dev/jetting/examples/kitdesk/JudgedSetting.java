@@ -13,16 +13,22 @@ import java.util.stream.Stream;
  * A setting that was found, and what the rulebook says of it.
  *
  * @param found the setting
+ * @param parts the catalogue's parts in it
  * @param passes whether the rulebook passes it
  * @param dangers ids of the rules that found a danger
  * @param unanswered ids of the rules of danger that stayed open, and of those that broke
  */
 record JudgedSetting(
-    FoundSetting found, boolean passes, List<String> dangers, List<String> unanswered) {
+    FoundSetting found,
+    SettingParts parts,
+    boolean passes,
+    List<String> dangers,
+    List<String> unanswered) {
 
-  static JudgedSetting of(FoundSetting found, Report report) {
+  static JudgedSetting of(FoundSetting found, SettingParts parts, Report report) {
     return new JudgedSetting(
         found,
+        parts,
         report.passes(),
         report.findings().stream()
             .filter(each -> each.severity() == Severity.DANGER)

@@ -9,6 +9,7 @@ import dev.jetting.rules.kit.CatalogueChoices;
 import dev.jetting.rules.kit.Family;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.search.Choices;
+import dev.jetting.rules.search.Cost;
 import dev.jetting.rules.search.Found;
 import dev.jetting.rules.search.PartKind;
 import dev.jetting.rules.search.Run;
@@ -16,8 +17,14 @@ import dev.jetting.rules.search.SettingSearch;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.security.DigestInputStream;
+import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
@@ -97,8 +104,15 @@ final class Search implements Callable<Integer> {
       names = "--front",
       paramLabel = "COST",
       description =
-          "Show those that no other beats in risk, distance and cost at once: parts or price.")
+          "Show the right ones that no other beats in risk, distance and cost at once: parts or"
+              + " price.")
   private @Nullable String front;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "Write a JSON object for each setting to a new file.")
+  private @Nullable Path out;
 
   @Option(
       names = "--threads",
@@ -128,36 +142,66 @@ final class Search implements Callable<Integer> {
     if (top < 1 || top > MOST) {
       throw new UnusableException("--top " + top + ": allowed 1 to " + MOST);
     }
-    Catalogue parts = catalogue.read(parent.in()).catalogue();
-    SetupSheet given = sheet(parent);
+    CatalogueFiles files = catalogue.read(parent.in());
+    Catalogue parts = files.catalogue();
+    MessageDigest digest = Sha256.digest();
+    SetupSheet given = sheet(parent, digest);
     Family of = family(parts, given);
     Setting asGiven = given.setup().setting();
     SetupSheet moved = with(given, SheetCarburettor.fitted(asGiven, of));
-    Choices choices = choices(parts, of, moved, moved.equals(given));
+    CatalogueChoices fitting = fitting(parts, of, moved);
+    Choices choices = choices(fitting, moved, moved.equals(given));
     SetupSheet fitted = with(moved, new SheetParts(moved.setup().setting()).calledAs(choices));
-    Found found = found(parent, fitted, keeping(choices, fitted), interruption);
-    SettingJudge judge = new SettingJudge(fitted, parts, of, choices);
-    Shown shown = front == null ? Shown.best(found, judge, top) : Shown.front(found, judge, top);
-    page()
-        .print(
-            FoundText.of(
-                fitted, of, SheetCarburettor.said(asGiven, of), found, shown, none(found)));
-    return shown.anyRight() ? ExitCode.OK : ExitCode.FAILED;
+    Choices kept = keeping(choices, fitted);
+    SettingSearch search = search(fitted, kept, fitting);
+    SettingJudge judge = new SettingJudge(fitted, fitting, choices);
+    try (FoundFile results = FoundFile.create(out)) {
+      Found found = found(parent, search, interruption);
+      Shown shown = front == null ? Shown.best(found, judge, top) : Shown.front(found, judge, top);
+      results.write(searched(files, Sha256.hex(digest), of, found), shown.all());
+      page()
+          .print(
+              FoundText.of(
+                  fitted, of, SheetCarburettor.said(asGiven, of), found, shown, none(found)));
+      return shown.anyRight() ? ExitCode.OK : ExitCode.FAILED;
+    }
+  }
+
+  /** What was searched, for programs that read the results. */
+  private Map<String, Object> searched(
+      CatalogueFiles files, String sheetDigest, Family of, Found found) throws IOException {
+    Map<String, Object> searched = new LinkedHashMap<>();
+    searched.put("program", KitDesk.Version.text());
+    searched.put("rulebook", SettingJudge.rulebook());
+    searched.put("catalogue", files.digest());
+    searched.put("parts", files.partsDigests());
+    searched.put("sheet", sheetDigest);
+    searched.put("family", of.id());
+    searched.put("found", front == null ? "best" : "front by " + front);
+    searched.put("combinations", found.combinations());
+    searched.put("impossible", found.impossible());
+    searched.put("complete", found.complete());
+    return searched;
   }
 
   private static SetupSheet with(SetupSheet sheet, Setting setting) {
     return sheet.withSetup(sheet.setup().withSetting(setting));
   }
 
-  /** The catalogue's parts, and those of the sheet as far as they are on this carburettor. */
-  private Choices choices(Catalogue parts, Family of, SetupSheet sheet, boolean sameCarburettor) {
-    SheetParts onTheEngine = new SheetParts(sheet.setup().setting());
+  /** The catalogue's parts for the carburettor, those of the sheet among what is owned. */
+  private CatalogueChoices fitting(Catalogue parts, Family of, SetupSheet sheet) {
     Set<String> there = new TreeSet<>(owned);
     if (!sheetNotOwned) {
-      there.addAll(onTheEngine.ids(parts, of));
+      there.addAll(new SheetParts(sheet.setup().setting()).ids(parts, of));
     }
-    Choices choices = CatalogueChoices.of(parts, of, there, Choices.of(sheet).screws()).choices();
-    return sameCarburettor && !sheetNotOwned ? onTheEngine.with(choices) : choices;
+    return CatalogueChoices.of(parts, of, there, Choices.of(sheet).screws());
+  }
+
+  /** These, and those of the sheet as far as they are on this carburettor. */
+  private Choices choices(CatalogueChoices fitting, SetupSheet sheet, boolean sameCarburettor) {
+    return sameCarburettor && !sheetNotOwned
+        ? new SheetParts(sheet.setup().setting()).with(fitting.choices())
+        : fitting.choices();
   }
 
   /** Why nothing may have been found. */
@@ -181,12 +225,13 @@ final class Search implements Callable<Integer> {
     return "None within " + String.join(" and ", limits) + ".";
   }
 
-  private SetupSheet sheet(KitDesk parent) throws UnusableException, IOException {
+  private SetupSheet sheet(KitDesk parent, MessageDigest digest)
+      throws UnusableException, IOException {
     if (sheet == null && !catalogue.isDemo()) {
       throw new UnusableException("no --sheet: allowed a setup sheet, or - for standard input");
     }
     Source source = sheet == null ? Source.demo("sheet.json") : Source.of(sheet, parent.in());
-    try (InputStream in = source.open()) {
+    try (InputStream in = new DigestInputStream(source.open(), digest)) {
       return SheetJson.read(in);
     } catch (JsonInputException e) {
       throw new UnusableException(source.name() + ": " + e.getMessage());
@@ -222,15 +267,25 @@ final class Search implements Callable<Integer> {
     return left;
   }
 
-  private Found found(KitDesk parent, SetupSheet fitted, Choices choices, Interruption interruption)
+  private SettingSearch search(SetupSheet fitted, Choices choices, CatalogueChoices fitting)
       throws UnusableException {
     SettingSearch search = SettingSearch.of(fitted, choices, RiskModel.assumed());
     if (mostParts != null) {
       search = search.buyingAtMost(mostParts);
     }
-    if (pay != null) {
-      search = search.payingAtMost(Words.price(pay));
+    if (front != null && Words.cost(front) == Cost.PRICE) {
+      Unpriced.check("--front price", choices, fitting);
     }
+    if (pay != null) {
+      BigDecimal most = Words.price(pay);
+      Unpriced.check("--pay " + pay, choices, fitting);
+      search = search.payingAtMost(most);
+    }
+    return search;
+  }
+
+  private Found found(KitDesk parent, SettingSearch search, Interruption interruption)
+      throws UnusableException {
     int most = Words.threads(threads);
     ExecutorService workers = Executors.newFixedThreadPool(most);
     try (Bar bar = Bar.of("settings", 0, parent.err(), parent.terminal())) {

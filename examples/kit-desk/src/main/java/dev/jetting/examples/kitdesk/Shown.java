@@ -5,17 +5,21 @@ import dev.jetting.rules.search.FoundSetting;
 import dev.jetting.rules.search.Standing;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The settings that a page shows of those that were found.
  *
  * @param settings those that are right; where none is, those that come nearest
+ * @param more others like them, for which the page has no room
  * @param passedOver those that are not shown because the rulebook is against them
- * @param more how many others there are to tell of
- * @param moreRight how many of these are right
+ * @param among what these were found among: the best of all, or a front
  */
 record Shown(
-    List<JudgedSetting> settings, List<JudgedSetting> passedOver, int more, int moreRight) {
+    List<JudgedSetting> settings,
+    List<JudgedSetting> more,
+    List<JudgedSetting> passedOver,
+    String among) {
 
   /** Of the best of all settings the first that are right. */
   static Shown best(Found found, SettingJudge judge, int most) {
@@ -28,25 +32,31 @@ record Shown(
       }
     }
     return right.isEmpty()
-        ? new Shown(against.stream().limit(most).toList(), List.of(), 0, 0)
-        : new Shown(right, against, 0, 0);
+        ? new Shown(against.stream().limit(most).toList(), List.of(), List.of(), "best")
+        : new Shown(right, List.of(), against, "best");
   }
 
   /** Of a front, all of which is an answer. */
   static Shown front(Found found, SettingJudge judge, int most) {
-    List<FoundSetting> candidates = candidates(found.settings());
-    List<JudgedSetting> right =
-        candidates.stream().map(judge::judge).filter(JudgedSetting::right).toList();
-    List<JudgedSetting> shown =
-        right.isEmpty()
-            ? candidates.stream().limit(most).map(judge::judge).toList()
-            : right.stream().limit(most).toList();
-    int moreRight = Math.max(0, right.size() - shown.size());
-    return new Shown(shown, List.of(), found.settings().size() - shown.size(), moreRight);
+    List<JudgedSetting> judged = found.settings().stream().map(judge::judge).toList();
+    List<JudgedSetting> right = judged.stream().filter(JudgedSetting::right).toList();
+    List<JudgedSetting> against = judged.stream().filter(each -> !each.right()).toList();
+    List<JudgedSetting> answer = right.isEmpty() ? against : right;
+    int room = Math.min(most, answer.size());
+    return new Shown(
+        answer.subList(0, room),
+        answer.subList(room, answer.size()),
+        right.isEmpty() ? List.of() : against,
+        "front");
   }
 
   boolean anyRight() {
     return settings.stream().anyMatch(JudgedSetting::right);
+  }
+
+  /** Those that are shown, and those for which there is no room. */
+  List<JudgedSetting> all() {
+    return Stream.concat(settings.stream(), more.stream()).toList();
   }
 
   /** Those whose mixture is right; all where there are none. */

@@ -8,10 +8,9 @@ import java.util.stream.IntStream;
 /** Columns of text under their names; numbers to the right. */
 final class Table {
 
-  private static final String GAP = "  ";
-
   private final List<String[]> rows = new ArrayList<>();
   private final boolean[] right;
+  private String gap = "  ";
 
   /** Names of the columns; one that begins with {@code >} holds numbers. */
   Table(String... columns) {
@@ -37,18 +36,31 @@ final class Table {
     return row.length < right.length;
   }
 
-  /** Each line begins with two blanks and ends without any. */
+  /** With one blank between the columns in place of two. */
+  void narrow() {
+    gap = " ";
+  }
+
+  /** How many columns of text a row may take. */
+  int width() {
+    return IntStream.of(widths()).map(each -> gap.length() + each).sum();
+  }
+
+  private int[] widths() {
+    return IntStream.range(0, right.length)
+        .map(
+            i ->
+                rows.stream()
+                    .filter(row -> !isNote(row))
+                    .mapToInt(row -> width(row[i]))
+                    .max()
+                    .orElse(0))
+        .toArray();
+  }
+
+  /** Each line begins with what is between the columns and ends without any blank. */
   String text() {
-    int[] widths =
-        IntStream.range(0, right.length)
-            .map(
-                i ->
-                    rows.stream()
-                        .filter(row -> !isNote(row))
-                        .mapToInt(row -> width(row[i]))
-                        .max()
-                        .orElse(0))
-            .toArray();
+    int[] widths = widths();
     StringBuilder text = new StringBuilder();
     for (String[] row : rows) {
       if (isNote(row)) {
@@ -58,7 +70,7 @@ final class Table {
       StringBuilder line = new StringBuilder();
       for (int i = 0; i < row.length; i++) {
         String blanks = " ".repeat(widths[i] - width(row[i]));
-        line.append(GAP).append(right[i] ? blanks + row[i] : row[i] + blanks);
+        line.append(gap).append(right[i] ? blanks + row[i] : row[i] + blanks);
       }
       text.append(line.toString().stripTrailing()).append('\n');
     }

@@ -51,6 +51,7 @@ class SearchTest {
   void withNothingToBuy_knowsOnlyWhatIsOwned() {
     Run run = Run.with(with("--buy", "0", "--keep", "screw", "--keep", "clip"));
 
+    assertThat(run.out()).doesNotContain("      buy ");
     assertThat(run.out().lines().filter(line -> line.contains("/2."))).hasSize(1);
     assertThat(run.out()).containsPattern(" 96 +42 +1½ +30 +202 slow/2.15 ");
   }
@@ -97,6 +98,107 @@ class SearchTest {
         .containsPattern("  [0-9]+ of the best are passed over; against them: float-valve-flow\n");
   }
 
+  /**
+   * Read as a bore, the flow's number would be another jet; so would the bore's, 106, as a flow.
+   */
+  @Test
+  void jetsByFlow_areShownByTheirFlow() throws IOException {
+    Run run = Run.with("search", "--demo", "--family", "slide 28", "--keep", "screw", "--top", "3");
+
+    Golden.assertIs("search-flow.txt", run.out());
+    assertThat(run.out()).containsPattern("  [0-9]+f .* right ").contains(", main flow ");
+  }
+
+  /** Two jets with the same hole: the row's price is that of the one to buy. */
+  @Test
+  void ofEqualParts_theCheaperIsToBuy() throws IOException {
+    Files.writeString(
+        directory.resolve("more.csv"),
+        """
+        id,series,price,bore
+        dear 92,mains long,9,92 hundredths
+        cheap 92,mains long,1.25,92 hundredths
+        """);
+
+    Run run = Run.with(onCopies("", "", "--parts", file("more.csv"), "--buy", "1", "--top", "1"));
+
+    assertThat(run.out()).contains("\n      buy cheap 92 at 1.25\n").contains(" 1   1.25\n");
+  }
+
+  /** A valve that is enough for some of the front only. */
+  @Test
+  void frontThatTheRulebookIsPartlyAgainst_saysWhatIsPassedOver() throws IOException {
+    String sheet = sheet("seat", "2 mm", "1.34 mm");
+
+    Run run = Run.with("search", "--demo", "--sheet", sheet, "--keep", "screw", "--front", "parts");
+
+    assertThat(run.exitCode()).isZero();
+    assertThat(run.out())
+        .contains(" right ")
+        .doesNotContain(" danger ")
+        .containsPattern(
+            " of the front are passed over, and with them what they alone beat; against\\s+them:"
+                + " float-valve-flow\n");
+  }
+
+  @Test
+  void outFile_hasTheSettingsOfThePage() throws IOException {
+    Path out = directory.resolve("found.jsonl");
+
+    Run run =
+        Run.with(with("--buy", "2", "--top", "5", "--keep", "screw", "--out", out.toString()));
+
+    assertThat(run).isEqualTo(Run.with(with("--buy", "2", "--top", "5", "--keep", "screw")));
+    Golden.assertHolds("search-found.jsonl", Files.readString(out));
+  }
+
+  @Test
+  void outFileOfAFront_hasAllOfIt() throws IOException {
+    Path out = directory.resolve("found.jsonl");
+
+    Run run = Run.with(with("--keep", "screw", "--front", "parts", "--out", out.toString()));
+
+    long more = Long.parseLong(run.out().replaceAll("(?s).*  and ([0-9]+) more\n.*", "$1"));
+    assertThat(Files.readAllLines(out)).hasSize((int) (1 + 10 + more));
+  }
+
+  /** Not even where nothing comes of the search. */
+  @Test
+  void outFile_isANewOne() throws IOException {
+    Path out = Files.writeString(directory.resolve("found.jsonl"), "mine");
+
+    Run run = Run.with(with("--keep", "screw", "--out", out.toString()));
+
+    assertThat(run.exitCode()).isEqualTo(2);
+    assertThat(run.err())
+        .isEqualTo("kit-desk: --out " + out + ": is there already: allowed a new file\n");
+    assertThat(out).hasContent("mine");
+
+    Path none = directory.resolve("none.jsonl");
+    Run refused = Run.with(with("--threads", "0", "--out", none.toString()));
+    assertThat(refused.exitCode()).isEqualTo(2);
+    assertThat(none).doesNotExist();
+  }
+
+  @Test
+  void partsWithoutAPrice_areNamed() throws IOException {
+    Run one = Run.with(onCopies("main 92,(.*?),2.40,", "main 92,$1,,", "--front", "price"));
+    Run many = Run.with(onCopies("mains long,2.40,", "mains long,,", "--pay", "20"));
+    Run kept =
+        Run.with(
+            onCopies("main 92,(.*?),2.40,", "main 92,$1,,", "--pay", "20", "--own", "main 92"));
+
+    assertThat(one.err())
+        .isEqualTo(
+            "kit-desk: --front price: allowed only where every part to buy has a price; without"
+                + " one: main 92\n");
+    assertThat(many.err())
+        .isEqualTo(
+            "kit-desk: --pay 20: allowed only where every part to buy has a price; without one:"
+                + " main 70, main 72, main 74 and 36 more\n");
+    assertThat(kept.exitCode()).isZero();
+  }
+
   @Test
   void bodyThatIsNotTheFamilys_isRefused() throws IOException {
     Run run = Run.with("search", "--demo", "--sheet", sheet("bore", "24 mm", "25 mm"));
@@ -131,6 +233,7 @@ class SearchTest {
     Run run = Run.with("search", "--demo", "--sheet", sheet, "--buy", "0", "--keep", "screw");
 
     assertThat(run.out()).containsPattern(" 96 +42 +1½ +30 +2.02 middle/2.15 .* 0 +0.00");
+    assertThat(run.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
   }
 
   @Test
@@ -181,6 +284,31 @@ class SearchTest {
     String changed = text.replaceFirst(name + '"' + from, name + '"' + to);
     assertThat(changed).isNotEqualTo(text);
     return Files.writeString(directory.resolve("sheet.json"), changed).toString();
+  }
+
+  /** The demo's catalogue from files, with this in the parts list in place of that. */
+  private String[] onCopies(String that, String these, String... more) throws IOException {
+    String parts = Files.readString(Project.DEMO.resolve("parts.csv"));
+    String changed = that.isEmpty() ? parts : parts.replaceAll(that, these);
+    assertThat(changed.equals(parts)).isEqualTo(that.isEmpty());
+    Files.writeString(directory.resolve("parts.csv"), changed);
+    return java.util.stream.Stream.concat(
+            java.util.stream.Stream.of(
+                "search",
+                "--catalogue",
+                Project.DEMO.resolve("catalogue.json").toString(),
+                "--parts",
+                file("parts.csv"),
+                "--sheet",
+                Project.DEMO.resolve("sheet.json").toString(),
+                "--keep",
+                "screw"),
+            java.util.Arrays.stream(more))
+        .toArray(String[]::new);
+  }
+
+  private String file(String name) {
+    return directory.resolve(name).toString();
   }
 
   private static String[] with(String... more) {
