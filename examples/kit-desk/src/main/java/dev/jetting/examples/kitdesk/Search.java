@@ -158,7 +158,7 @@ final class Search implements Callable<Integer> {
     try (FoundFile results = FoundFile.create(out)) {
       Found found = found(parent, search, interruption);
       Shown shown = front == null ? Shown.best(found, judge, top) : Shown.front(found, judge, top);
-      results.write(searched(files, Sha256.hex(digest), of, found), shown.all());
+      results.write(searched(files, Sha256.hex(digest), of, found, shown), shown.all());
       page()
           .print(
               FoundText.of(
@@ -169,7 +169,8 @@ final class Search implements Callable<Integer> {
 
   /** What was searched, for programs that read the results. */
   private Map<String, Object> searched(
-      CatalogueFiles files, String sheetDigest, Family of, Found found) throws IOException {
+      CatalogueFiles files, String sheetDigest, Family of, Found found, Shown shown)
+      throws IOException {
     Map<String, Object> searched = new LinkedHashMap<>();
     searched.put("program", KitDesk.Version.text());
     searched.put("rulebook", SettingJudge.rulebook());
@@ -181,6 +182,7 @@ final class Search implements Callable<Integer> {
     searched.put("combinations", found.combinations());
     searched.put("impossible", found.impossible());
     searched.put("complete", found.complete());
+    searched.put("passedOver", shown.passedOver().size());
     return searched;
   }
 

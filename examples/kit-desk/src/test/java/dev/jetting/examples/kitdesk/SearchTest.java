@@ -229,9 +229,14 @@ class SearchTest {
   @Test
   void needleThatTheCatalogueDoesNotHave_isOwned() throws IOException {
     String sheet = sheet("cylinder", "2.02 mm", "2.021 mm");
+    String out = file("found.jsonl");
 
-    Run run = Run.with("search", "--demo", "--sheet", sheet, "--buy", "0", "--keep", "screw");
+    Run run =
+        Run.with(
+            "search", "--demo", "--sheet", sheet, "--buy", "0", "--keep", "screw", "--out", out);
 
+    assertThat(Files.readString(Path.of(out)))
+        .contains("\"needle\":null", "\"mainJet\":\"main 96\"");
     assertThat(run.out()).containsPattern(" 96 +42 +1½ +30 +2.02 middle/2.15 .* 0 +0.00");
     assertThat(run.out().lines()).allMatch(line -> line.codePointCount(0, line.length()) <= 80);
   }
