@@ -25,7 +25,8 @@ final class Best implements Keeper {
   }
 
   @Override
-  public RiskLimit limit(double distance, int newParts, long price, boolean leanOverrun) {
+  public RiskLimit limit(
+      double distance, int newParts, long price, boolean tooRich, boolean leanOverrun) {
     return leanOverrun ? limitOfLeanOverrun : limit;
   }
 

@@ -42,13 +42,15 @@ final class Front implements Keeper {
   }
 
   @Override
-  public RiskLimit limit(double distance, int newParts, long price, boolean leanOverrun) {
+  public RiskLimit limit(
+      double distance, int newParts, long price, boolean tooRich, boolean leanOverrun) {
     if (leanOverrun) {
       return RiskLimit.NOTHING;
     }
     RiskLimit least = leastKept(distance, cost.of(newParts, price));
     // The first right setting matters, whatever is kept that is not.
-    return anyRight || least.risk() > accepted.risk() ? least : accepted;
+    boolean mayBeFirst = !anyRight && !tooRich;
+    return mayBeFirst && accepted.risk() > least.risk() ? accepted : least;
   }
 
   /** The least risk of those kept that are as near and cost no more. */

@@ -16,9 +16,10 @@ interface Keeper {
    * @param distance no more than the setting's distance
    * @param newParts no more than its new parts
    * @param price no more than its price
+   * @param tooRich whether it is known to be too rich somewhere
    * @param leanOverrun whether it is too lean on the overrun
    */
-  RiskLimit limit(double distance, int newParts, long price, boolean leanOverrun);
+  RiskLimit limit(double distance, int newParts, long price, boolean tooRich, boolean leanOverrun);
 
   /** Takes a setting in, if it is among what the search is after. */
   void offer(Candidate candidate);

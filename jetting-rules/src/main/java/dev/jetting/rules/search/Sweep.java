@@ -176,10 +176,11 @@ final class Sweep {
     }
     fillMain(slide, 0, m);
     double least = leastDistance(slide);
-    if (least > keeper.furthest(isTooRich(slide.leastPilot[0]))) {
+    boolean tooRich = isTooRich(slide.leastPilot[0]);
+    if (least > keeper.furthest(tooRich)) {
       return;
     }
-    RiskLimit limit = keeper.limit(least, newParts, price, allLeanOverrun);
+    RiskLimit limit = keeper.limit(least, newParts, price, tooRich, allLeanOverrun);
     if (limit.isNothing() || isBlockBeyond(slide, 0, limit)) {
       return;
     }
@@ -307,13 +308,14 @@ final class Sweep {
 
   private void setting(
       Slide slide, int slideIndex, int needleJet, Hung h, int m, int p, int newParts, long price) {
-    double furthest = keeper.furthest(isTooRich(slide.pilotFuel[0][p]));
+    boolean tooRich = isTooRich(slide.pilotFuel[0][p]);
+    double furthest = keeper.furthest(tooRich);
     double least = leastDistance(slide.pilotFuel[0][p], furthest);
     if (least > furthest) {
       return;
     }
     boolean leanOverrun = isLeanOverrun(slide, p);
-    RiskLimit limit = keeper.limit(least, newParts, price, leanOverrun);
+    RiskLimit limit = keeper.limit(least, newParts, price, tooRich, leanOverrun);
     if (limit.isNothing() || isBeyond(slide, p, limit)) {
       return;
     }

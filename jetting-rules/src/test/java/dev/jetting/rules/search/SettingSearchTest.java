@@ -92,6 +92,17 @@ class SettingSearchTest {
         .doesNotContain(Standing.RIGHT);
   }
 
+  /** What is known to be too rich is no first right setting to look out for. */
+  @Test
+  void frontWhereAllAreTooRich_passesOverMost() {
+    Choices rich = SHELF.withMainJets(Shelf.toBuy(20, 1.6, 0.02, JetBore::ofMillimetres));
+    var searched =
+        SettingSearch.of(Shelf.SHEET, rich, RISK)
+            .search(() -> new Front(0.05, 0.25, Cost.NEW_PARTS), Front::kept, Run.alone());
+    assertThat(searched.found().settings()).noneMatch(f -> f.standing() == Standing.RIGHT);
+    assertThat(searched.workedOut()).isBetween(10L, 37_500L);
+  }
+
   /** The only right setting comes after some that are too rich and beat it in everything. */
   @Test
   void front_takesTheOnlyRightSettingAfterOthersThatBeatIt() {
