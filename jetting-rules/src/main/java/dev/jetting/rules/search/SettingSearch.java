@@ -7,6 +7,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.JetBore;
 import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
 import java.math.BigDecimal;
@@ -185,6 +186,23 @@ public final class SettingSearch {
     return search(() -> new Front(accepted, highest, cost), Front::kept, run).found;
   }
 
+  /**
+   * The risk model with which an assessment of a found setting tells the risk that this search
+   * tells: with what the choices say of the jets in it.
+   *
+   * @param pick which of the choices it is made of
+   * @return the risk model
+   * @throws IndexOutOfBoundsException if there are no such choices
+   */
+  public RiskModel riskModel(Pick pick) {
+    return riskModel(
+        choices.pilotJets().get(pick.pilotJet()), choices.mainJets().get(pick.mainJet()));
+  }
+
+  private RiskModel riskModel(Choice<JetBore> pilot, Choice<JetBore> main) {
+    return riskModel.withJets(pilot.uncertainty(), main.uncertainty());
+  }
+
   /** What was found, and how many settings were worked out to find it. */
   record Searched(Found found, long workedOut) {}
 
@@ -238,11 +256,7 @@ public final class SettingSearch {
         .map(
             pilot ->
                 choices.mainJets().stream()
-                    .map(
-                        main ->
-                            riskModel
-                                .uncertainty()
-                                .withJets(pilot.uncertainty(), main.uncertainty()))
+                    .map(main -> riskModel(pilot, main).uncertainty())
                     .toArray(ModelUncertainty[]::new))
         .toArray(ModelUncertainty[][]::new);
   }

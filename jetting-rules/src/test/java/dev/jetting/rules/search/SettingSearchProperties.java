@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.arbitraries.PlausibleArbitraries;
 import dev.jetting.rules.risk.RiskModel;
@@ -130,6 +131,10 @@ class SettingSearchProperties {
       assertThat(best.complete()).isTrue();
       assertThat(best.combinations() - best.impossible()).isEqualTo(all.size());
     }
+    FoundSetting first = search.best(1, Run.alone()).settings().get(0);
+    SetupSheet its = task.sheet.withSetup(task.sheet.setup().withSetting(first.setting()));
+    AssessedSetting assessed = AssessedSetting.of(its, search.riskModel(first.pick()));
+    assertThat(assessed.profile().worst().leanRisk()).isLessThanOrEqualTo(first.leanRisk());
     Found front = search.front(Cost.NEW_PARTS, Run.alone());
     assertThat(front.settings().stream().map(Plain.Weighed::of)).isEqualTo(plain.front(all));
     if (all.stream().allMatch(w -> w.price().isPresent())) {

@@ -154,7 +154,7 @@ final class Search implements Callable<Integer> {
     SetupSheet fitted = with(moved, new SheetParts(moved.setup().setting()).calledAs(choices));
     Choices kept = keeping(choices, fitted);
     SettingSearch search = search(fitted, kept, fitting);
-    SettingJudge judge = new SettingJudge(fitted, fitting, choices);
+    SettingJudge judge = new SettingJudge(search, fitted, fitting, choices);
     try (FoundFile results = FoundFile.create(out)) {
       Found found = found(parent, search, interruption);
       Shown shown = front == null ? Shown.best(found, judge, top) : Shown.front(found, judge, top);

@@ -10,6 +10,7 @@ import dev.jetting.rules.kit.CatalogueChoices;
 import dev.jetting.rules.search.Choice;
 import dev.jetting.rules.search.Choices;
 import dev.jetting.rules.search.FoundSetting;
+import dev.jetting.rules.search.SettingSearch;
 import dev.jetting.rules.standard.StandardRulebook;
 import java.util.List;
 
@@ -23,15 +24,19 @@ final class SettingJudge {
 
   private final SetupSheet sheet;
   private final CatalogueChoices catalogue;
+  private final SettingSearch search;
 
   /**
    * Of the settings of a sheet.
    *
+   * @param search what finds the settings, and knows how well known their jets are
    * @param catalogue the parts that the catalogue has for it
    * @param choices those and the sheet's own, all of which are at hand: the rulebook asks for the
    *     leanest
    */
-  SettingJudge(SetupSheet sheet, CatalogueChoices catalogue, Choices choices) {
+  SettingJudge(
+      SettingSearch search, SetupSheet sheet, CatalogueChoices catalogue, Choices choices) {
+    this.search = search;
     this.sheet = sheet.withParts(parts(choices));
     this.catalogue = catalogue;
   }
@@ -67,6 +72,7 @@ final class SettingJudge {
             parts.mainJetFlow());
     SetupSheet its =
         sheet.withSetup(sheet.setup().withSetting(found.setting())).withProvenance(numbered);
-    return JudgedSetting.of(found, parts, RULEBOOK.evaluate(AssessedSetting.of(its)));
+    AssessedSetting assessed = AssessedSetting.of(its, search.riskModel(found.pick()));
+    return JudgedSetting.of(found, parts, RULEBOOK.evaluate(assessed));
   }
 }
