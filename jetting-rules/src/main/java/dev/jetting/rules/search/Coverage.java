@@ -28,12 +28,21 @@ import org.jspecify.annotations.Nullable;
  * @param use how often each part stands in the right setting that is nearest to what the engine
  *     needs; kind by kind, each kind in the order of the choices; of needles the clips are not told
  *     apart
- * @param extras what each extra part would bring, kind by kind in their order
- * @param complete whether every engine was looked at; false if the run was cancelled, and those
- *     that were not count as not covered
+ * @param extras what each extra part would bring on its own, kind by kind in their order
+ * @param together the few extra jets that raise the coverage most when they are added one after the
+ *     other, each told with those before it; at most three, fewer where no more is gained. Each is
+ *     the jet that raises it most, the first of those that raise it equally; a pilot and a main jet
+ *     that together raise it by more than twice as much come both
+ * @param complete whether every engine was looked at to the end; false if the run was cancelled,
+ *     and those that were not count as not covered
  */
 public record Coverage(
-    int engines, int covered, List<PartUse> use, List<ExtraPart> extras, boolean complete) {
+    int engines,
+    int covered,
+    List<PartUse> use,
+    List<ExtraPart> extras,
+    List<ExtraPart> together,
+    boolean complete) {
 
   /**
    * Checks the numbers.
@@ -41,13 +50,15 @@ public record Coverage(
    * @param engines how many engines were drawn
    * @param covered for how many of them the choices contain a right setting
    * @param use how often each part stands in the best setting
-   * @param extras what each extra part would bring
-   * @param complete whether every engine was looked at
+   * @param extras what each extra part would bring on its own
+   * @param together the few extra jets that raise the coverage most, one after the other
+   * @param complete whether every engine was looked at to the end
    * @throws IllegalArgumentException if no engine was drawn or more were covered than drawn
    */
   public Coverage {
     use = List.copyOf(use);
     extras = List.copyOf(extras);
+    together = List.copyOf(together);
     if (engines < 1 || covered < 0 || covered > engines) {
       throw new IllegalArgumentException(
           "coverage of " + covered + " engines of " + engines + ": allowed 0 to all of 1 or more");
@@ -87,7 +98,8 @@ public record Coverage(
   }
 
   /**
-   * The coverage of choices, and what each extra part would bring on its own.
+   * The coverage of choices, what each extra part would bring on its own, and which few extra jets
+   * would bring most together.
    *
    * @param sheet a typical engine of the kind, with carburettor, air, fuel and riding
    * @param choices the parts there are
@@ -105,8 +117,8 @@ public record Coverage(
     return of(sheet, Extras.of(choices, more), riskModel, engines, run);
   }
 
-  /** What was found for one engine. */
-  private record Fit(@Nullable Pick best, Set<Extras.Part> helping) {}
+  /** What was found for one engine: its best setting, or what would make one right. */
+  private record Fit(@Nullable Pick best, Set<List<Extras.Part>> lacking) {}
 
   private static Coverage of(
       SetupSheet sheet, Extras extras, RiskModel riskModel, int engines, Run run) {
@@ -122,8 +134,11 @@ public record Coverage(
         engines,
         worker ->
             i -> {
-              fits.set(i, fit(sheet, extras, limits, drawn.get(i), work));
-              work.done(1);
+              Fit fit = fit(sheet, extras, limits, drawn.get(i), work);
+              if (fit != null) {
+                fits.set(i, fit);
+                work.done(1);
+              }
             });
     List<Fit> found = new ArrayList<>();
     for (int i = 0; i < engines; i++) {
@@ -135,14 +150,17 @@ public record Coverage(
     return summed(engines, extras, found, work.isComplete());
   }
 
-  private static Fit fit(SetupSheet sheet, Extras extras, Limits limits, Drawn engine, Work work) {
-    EngineSweep own = sweep(sheet, Extras.none(extras.own()), limits, engine, work);
-    Pick best = own.best();
-    Set<Extras.Part> helping = new HashSet<>();
-    if (best == null && !extras.parts().isEmpty()) {
-      sweep(sheet, extras, limits, engine, work).helping(helping);
+  /** Null if the work was stopped before the engine was looked at to the end. */
+  private static @Nullable Fit fit(
+      SetupSheet sheet, Extras extras, Limits limits, Drawn engine, Work work) {
+    EngineSweep sweep = sweep(sheet, Extras.none(extras.own()), limits, engine, work);
+    Pick best = sweep.best();
+    Set<List<Extras.Part>> lacking = new HashSet<>();
+    if (!sweep.isCut() && best == null && !extras.parts().isEmpty()) {
+      sweep = sweep(sheet, extras, limits, engine, work);
+      sweep.lacking(lacking);
     }
-    return new Fit(best, helping);
+    return sweep.isCut() ? null : new Fit(best, lacking);
   }
 
   private static EngineSweep sweep(
@@ -171,12 +189,14 @@ public record Coverage(
     count(use, PartKind.NEEDLE_JET, own.needleJets().size(), best, Pick::needleJet);
     count(use, PartKind.NEEDLE, own.needles().size(), best, Pick::needle);
     count(use, PartKind.MAIN_JET, own.mainJets().size(), best, Pick::mainJet);
-    List<ExtraPart> brought = new ArrayList<>();
+    List<Set<List<Extras.Part>>> lacking = fits.stream().map(Fit::lacking).toList();
+    List<ExtraPart> alone = new ArrayList<>();
     for (Extras.Part part : extras.parts()) {
-      long helped = fits.stream().filter(fit -> fit.helping.contains(part)).count();
-      brought.add(new ExtraPart(part.kind(), part.index(), best.size() + (int) helped));
+      long helped = lacking.stream().filter(lack -> lack.contains(List.of(part))).count();
+      alone.add(new ExtraPart(part.kind(), part.index(), best.size() + (int) helped));
     }
-    return new Coverage(engines, best.size(), use, brought, complete);
+    List<ExtraPart> together = new Together(extras.parts(), lacking).added(best.size());
+    return new Coverage(engines, best.size(), use, alone, together, complete);
   }
 
   private static void count(

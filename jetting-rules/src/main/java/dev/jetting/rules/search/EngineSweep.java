@@ -4,6 +4,7 @@ import dev.jetting.core.mixture.MixtureTable;
 import dev.jetting.rules.search.Draws.Drawn;
 import dev.jetting.rules.search.Space.Hung;
 import dev.jetting.rules.search.Space.Slide;
+import java.util.List;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -27,6 +28,7 @@ final class EngineSweep {
 
   private double bestDistance = Double.POSITIVE_INFINITY;
   private @Nullable Pick best;
+  private boolean cut;
 
   EngineSweep(Space space, Extras extras, Limits limits, Drawn engine, Work work) {
     this.space = space;
@@ -47,15 +49,20 @@ final class EngineSweep {
     return best;
   }
 
-  /** Adds the extra parts that make one of the settings with a single extra right. */
-  void helping(Set<Extras.Part> found) {
+  /** Adds, for each right setting that one extra part or two jets make, those parts. */
+  void lacking(Set<List<Extras.Part>> found) {
     sweep(found);
   }
 
-  private void sweep(@Nullable Set<Extras.Part> helping) {
+  /** Whether a sweep was stopped before its end, so that what it found is not all. */
+  boolean isCut() {
+    return cut;
+  }
+
+  private void sweep(@Nullable Set<List<Extras.Part>> lacking) {
     for (int s = 0; s < space.slides(); s++) {
       Slide slide = space.slide(s);
-      if (slide == null || (helping == null && extras.isExtraSlide(s))) {
+      if (slide == null || (lacking == null && extras.isExtraSlide(s))) {
         continue;
       }
       prepare(slide);
@@ -63,9 +70,10 @@ final class EngineSweep {
         for (Hung h : space.hung) {
           int extra = extras.ofRing(s, jet, h.needle());
           if (work.stopped()) {
+            cut = true;
             return;
           }
-          if (extra > (helping == null ? 0 : 1) || !space.fits(jet, h)) {
+          if (extra > (lacking == null ? 0 : 1) || !space.fits(jet, h)) {
             continue;
           }
           MixtureTable.Ring[] rings = new MixtureTable.Ring[space.days.size()];
@@ -73,7 +81,7 @@ final class EngineSweep {
             rings[d] = space.ring(slide, d, jet, h);
           }
           for (int m = 0; m < space.mains; m++) {
-            block(slide, s, jet, h, m, rings, helping);
+            block(slide, s, jet, h, m, rings, lacking);
           }
         }
       }
@@ -98,7 +106,7 @@ final class EngineSweep {
       Hung h,
       int m,
       MixtureTable.Ring[] rings,
-      @Nullable Set<Extras.Part> helping) {
+      @Nullable Set<List<Extras.Part>> lacking) {
     for (int d = 0; d < rings.length; d++) {
       MixtureTable table = slide.day[d];
       for (int i = 0; i < space.openings; i++) {
@@ -111,14 +119,14 @@ final class EngineSweep {
       }
     }
     for (int p = 0; p < space.pilots; p++) {
-      if (helping == null) {
+      if (lacking == null) {
         if (!extras.isExtraMain(m) && !extras.isExtraPilot(p / space.screws) && isRight(slide, p)) {
           offer(space.pick(s, jet, h, p, m), slide.pilotFuel[0][p]);
         }
       } else {
-        Extras.@Nullable Part single = extras.single(s, jet, h.needle(), p / space.screws, m);
-        if (single != null && !helping.contains(single) && isRight(slide, p)) {
-          helping.add(single);
+        List<Extras.Part> lack = extras.lacking(s, jet, h.needle(), p / space.screws, m);
+        if (lack != null && !lacking.contains(lack) && isRight(slide, p)) {
+          lacking.add(lack);
         }
       }
     }

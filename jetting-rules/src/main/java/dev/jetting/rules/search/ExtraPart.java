@@ -3,12 +3,12 @@ package dev.jetting.rules.search;
 import java.util.Objects;
 
 /**
- * What one more part would bring.
+ * What one more part would bring, on its own or with those told before it.
  *
  * @param kind the kind of part
  * @param index its index in the list of its kind in the extra choices
- * @param covered the number of engines for which the choices and this part contain a setting that
- *     is right
+ * @param covered the number of engines for which the choices and this part, and in {@link
+ *     Coverage#together()} all parts before it, contain a setting that is right
  */
 public record ExtraPart(PartKind kind, int index, int covered) {
 
@@ -17,8 +17,8 @@ public record ExtraPart(PartKind kind, int index, int covered) {
    *
    * @param kind the kind of part
    * @param index its index in the list of its kind in the extra choices
-   * @param covered the number of engines for which the choices and this part contain a right
-   *     setting
+   * @param covered the number of engines for which the choices and this part, or it and those
+   *     before it, contain a right setting
    */
   public ExtraPart {
     Objects.requireNonNull(kind, "kind");

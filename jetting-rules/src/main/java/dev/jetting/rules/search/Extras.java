@@ -86,25 +86,37 @@ record Extras(Choices all, Choices own, Indices indices) {
         + (needle >= own.needles().size() ? 1 : 0);
   }
 
-  /** The one extra part of a setting; null if it has none or more than one. */
-  @Nullable Part single(int slide, int needleJet, int needle, int pilot, int main) {
-    int count = ofRing(slide, needleJet, needle);
-    count += (isExtraPilot(pilot) ? 1 : 0) + (isExtraMain(main) ? 1 : 0);
-    if (count != 1) {
+  /**
+   * The extra parts of a setting, where they are one part, or a pilot jet and a main jet in that
+   * order; null where there is none, or there are others.
+   */
+  @Nullable List<Part> lacking(int slide, int needleJet, int needle, int pilot, int main) {
+    int ring = ofRing(slide, needleJet, needle);
+    int jets = (isExtraPilot(pilot) ? 1 : 0) + (isExtraMain(main) ? 1 : 0);
+    if (ring + jets == 0 || ring > 1 || (ring == 1 && jets > 0)) {
       return null;
     }
+    if (jets == 2) {
+      return List.of(pilotJet(pilot), mainJet(main));
+    }
+    if (jets == 1) {
+      return List.of(isExtraPilot(pilot) ? pilotJet(pilot) : mainJet(main));
+    }
     if (isExtraSlide(slide)) {
-      return part(PartKind.SLIDE, indices.cutaways, slide - own.cutaways().size());
+      return List.of(part(PartKind.SLIDE, indices.cutaways, slide - own.cutaways().size()));
     }
-    if (isExtraPilot(pilot)) {
-      return part(PartKind.PILOT_JET, indices.pilotJets, pilot - own.pilotJets().size());
-    }
-    if (isExtraMain(main)) {
-      return part(PartKind.MAIN_JET, indices.mainJets, main - own.mainJets().size());
-    }
-    return needle >= own.needles().size()
-        ? part(PartKind.NEEDLE, indices.needles, needle - own.needles().size())
-        : part(PartKind.NEEDLE_JET, indices.needleJets, needleJet - own.needleJets().size());
+    return List.of(
+        needle >= own.needles().size()
+            ? part(PartKind.NEEDLE, indices.needles, needle - own.needles().size())
+            : part(PartKind.NEEDLE_JET, indices.needleJets, needleJet - own.needleJets().size()));
+  }
+
+  private Part pilotJet(int pilot) {
+    return part(PartKind.PILOT_JET, indices.pilotJets, pilot - own.pilotJets().size());
+  }
+
+  private Part mainJet(int main) {
+    return part(PartKind.MAIN_JET, indices.mainJets, main - own.mainJets().size());
   }
 
   private static Part part(PartKind kind, List<Integer> indices, int place) {

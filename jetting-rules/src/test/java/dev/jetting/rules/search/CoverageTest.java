@@ -11,9 +11,13 @@ import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ThrottleOpening;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -85,12 +89,119 @@ class CoverageTest {
     assertThat(coverage.extras()).anyMatch(extra -> extra.covered() > coverage.covered());
   }
 
+  /** Choosing by counting against plain enumeration: each kit is really made and looked at. */
+  @Test
+  void jetsToAddTogether_areThoseOfPlainEnumerationAndBringWhatTheySay() {
+    Choices more = kit(0.54, 0.60, 0.66, 1.16, 1.24, 1.32, 1.40);
+    int most = 0;
+    int pairs = 0;
+    for (Choices few :
+        List.of(
+            kit(0.40, 0.41, 0.42, 0.8), kit(0.56, 0.57, 0.58, 1.20), kit(0.3, 0.31, 0.32, 1.3))) {
+      Coverage coverage = Coverage.of(Shelf.SHEET, few, more, RISK, 24, Run.alone());
+      List<ExtraPart> plain = new ArrayList<>();
+      Choices with = few;
+      int covered = coverage.covered();
+      while (plain.size() < 3) {
+        List<ExtraPart> next = next(with, more, covered, plain.size() < 2);
+        for (ExtraPart jet : next) {
+          with = with(with, more, jet);
+          covered = covered(with);
+          plain.add(new ExtraPart(jet.kind(), jet.index(), covered));
+        }
+        pairs += next.size() / 2;
+        if (next.isEmpty()) {
+          break;
+        }
+      }
+      assertThat(coverage.together()).isEqualTo(plain);
+      most = Math.max(most, plain.size());
+    }
+    assertThat(most).isEqualTo(3);
+    assertThat(pairs).isPositive();
+  }
+
+  /** The jet that raises the coverage most, or two that raise it by more than twice as much. */
+  private static List<ExtraPart> next(Choices few, Choices more, int before, boolean two) {
+    List<ExtraPart> pilots = alone(few, more, PartKind.PILOT_JET);
+    List<ExtraPart> mains = alone(few, more, PartKind.MAIN_JET);
+    List<ExtraPart> next = List.of();
+    int gain = 0;
+    for (ExtraPart jet : Stream.concat(pilots.stream(), mains.stream()).toList()) {
+      if (jet.covered() - before > gain) {
+        gain = jet.covered() - before;
+        next = List.of(jet);
+      }
+    }
+    gain *= 2;
+    for (ExtraPart pilot : two ? pilots : List.<ExtraPart>of()) {
+      for (ExtraPart main : mains) {
+        int both = covered(with(with(few, more, pilot), more, main));
+        if (both - before > gain) {
+          gain = both - before;
+          next = main.covered() > pilot.covered() ? List.of(main, pilot) : List.of(pilot, main);
+        }
+      }
+    }
+    return next;
+  }
+
+  private static List<ExtraPart> alone(Choices few, Choices more, PartKind kind) {
+    int size = kind == PartKind.PILOT_JET ? more.pilotJets().size() : more.mainJets().size();
+    return IntStream.range(0, size)
+        .mapToObj(i -> new ExtraPart(kind, i, 0))
+        .map(jet -> new ExtraPart(kind, jet.index(), covered(with(few, more, jet))))
+        .toList();
+  }
+
+  private static Choices with(Choices few, Choices more, ExtraPart jet) {
+    return jet.kind() == PartKind.PILOT_JET
+        ? few.withPilotJets(joined(few.pilotJets(), more.pilotJets().get(jet.index())))
+        : few.withMainJets(joined(few.mainJets(), more.mainJets().get(jet.index())));
+  }
+
+  private static List<Choice<JetBore>> joined(List<Choice<JetBore>> few, Choice<JetBore> jet) {
+    return Stream.concat(few.stream(), Stream.of(jet)).distinct().toList();
+  }
+
+  private static int covered(Choices choices) {
+    return Coverage.of(Shelf.SHEET, choices, RISK, 24, Run.alone()).covered();
+  }
+
+  /** Whenever it is cancelled, what is told as looked at was looked at to the end. */
+  @Test
+  void cancelledCoverage_isIncompleteAndCountsNoEngineThatWasCutOff() {
+    Choices few = kit(0.58, 0.60, 0.62, 1.30);
+    Choices more = Shelf.of(3, 1, 3, 3, 1, 3);
+    int engines = 8;
+    AtomicInteger asked = new AtomicInteger();
+    Run whole = Run.alone().until(() -> asked.incrementAndGet() < 0);
+    Coverage full = Coverage.of(Shelf.SHEET, few, more, RISK, engines, whole);
+    assertThat(full.complete()).isTrue();
+    assertThat(full.covered()).isBetween(1, engines - 1);
+    int questions = asked.get();
+    assertThat(questions).isGreaterThan(10);
+
+    for (int until = 0; until <= questions; until++) {
+      int last = until;
+      asked.set(0);
+      AtomicLong done = new AtomicLong();
+      Run run =
+          Run.alone().until(() -> asked.getAndIncrement() >= last).telling((d, all) -> done.set(d));
+      Coverage coverage = Coverage.of(Shelf.SHEET, few, more, RISK, engines, run);
+      assertThat(coverage.complete()).as("until %d", until).isEqualTo(until == questions);
+      assertThat(done.get() == engines).as("until %d", until).isEqualTo(until == questions);
+      assertThat(coverage.covered()).isLessThanOrEqualTo((int) done.get());
+    }
+  }
+
   @Test
   void result_isTheSameOnAnyNumberOfThreads() {
     ExecutorService threads = Executors.newFixedThreadPool(2);
     try {
-      assertThat(Coverage.of(Shelf.SHEET, KIT, RISK, 16, Run.on(3, threads)))
-          .isEqualTo(Coverage.of(Shelf.SHEET, KIT, RISK, 16, Run.alone()));
+      Choices few = kit(0.56, 0.57, 0.58, 1.20);
+      assertThat(Coverage.of(Shelf.SHEET, few, KIT, RISK, 16, Run.on(3, threads)))
+          .isEqualTo(Coverage.of(Shelf.SHEET, few, KIT, RISK, 16, Run.alone()));
     } finally {
       threads.shutdown();
     }
@@ -139,7 +250,7 @@ class CoverageTest {
 
   @Test
   void standardError_isThatOfAShare() {
-    Coverage coverage = new Coverage(400, 380, List.of(), List.of(), true);
+    Coverage coverage = new Coverage(400, 380, List.of(), List.of(), List.of(), true);
     assertThat(coverage.share()).isEqualTo(0.95);
     assertThat(coverage.standardError()).isCloseTo(0.0109, within(1e-4)); // √(0.95·0.05/400)
   }
