@@ -47,14 +47,17 @@ final class KitFindings {
                 "Take a part of a series that the family takes."));
   }
 
-  void notInKit(String subject, Part part) {
+  /** Told with what helps: a part that does not fit is of no use in the kit either. */
+  void notInKit(String subject, Part part, boolean fits) {
     danger(
         "kit-part-in-kit",
         absent(subject)
             .with("part", part.id())
             .says(
                 "The recommended setting takes \"{part}\", which is not in the kit.",
-                "Put it into the kit, or recommend a part that is in it."));
+                fits
+                    ? "Put it into the kit, or recommend a part that is in it."
+                    : "Recommend a part that is in it."));
   }
 
   void ofAnotherKind(String subject, Part part, SeriesKind is, SeriesKind wanted) {

@@ -103,7 +103,10 @@ final class RecommendationFit {
         findings.unknown(at(field), id);
         return part;
       }
-      findings.notInKit(at(field), part.get());
+      Part foreign = part.get();
+      Optional<Family> misfit = family.filter(its -> !catalogue.fits(foreign, its));
+      misfit.ifPresent(its -> findings.doesNotFit(at(field), foreign, its));
+      findings.notInKit(at(field), foreign, misfit.isEmpty());
     }
     SeriesKind is = catalogue.kind(part.get());
     if (is != kind) {

@@ -120,6 +120,21 @@ class KitValidatorTest {
     assertFinds(kit, "kit-part-in-kit", "recommendations[0].mainJet");
   }
 
+  /** To put it into the kit, as is said of a part that fits, would not help. */
+  @Test
+  void recommendedPartThatIsNotInTheKitAndDoesNotFit_isToldNotToFitFirst() {
+    Kit kit = Shop.recommending(with(Shop.recommendation().screw(), 1.3, "other 126"));
+
+    List<RankedFinding> found = VALIDATOR.validate(kit, KitDepth.FIT).findings();
+
+    assertThat(found)
+        .extracting(RankedFinding::ruleId, each -> each.finding().subject())
+        .containsExactly(
+            tuple("kit-part-fits", "recommendations[0].mainJet"),
+            tuple("kit-part-in-kit", "recommendations[0].mainJet"));
+    assertThat(found.get(1).finding().remedy()).isEqualTo("Recommend a part that is in it.");
+  }
+
   @Test
   void pilotJetRecommendedAsMainJet_isFound() {
     Recommendation r = Shop.recommendation();
