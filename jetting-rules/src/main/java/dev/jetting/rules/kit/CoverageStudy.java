@@ -8,7 +8,7 @@ import dev.jetting.rules.search.ExtraPart;
 import dev.jetting.rules.search.PartUse;
 import dev.jetting.rules.search.Run;
 import dev.jetting.units.Probability;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -19,8 +19,6 @@ final class CoverageStudy {
 
   /** How many engines are drawn: tells the share to about three per cent (assumed enough). */
   static final int ENGINES = 256;
-
-  private static final int MOST_EXTRAS = 3;
 
   private final Catalogue catalogue;
   private final RiskModel riskModel;
@@ -46,26 +44,29 @@ final class CoverageStudy {
         Coverage.of(sheet, kit.choices(), moreJets, riskModel, ENGINES, Run.alone());
     return Optional.of(
         new KitCoverage(
-            Probability.of(coverage.share()),
+            share(coverage, coverage.covered()),
             coverage.standardError(),
             extras(coverage, all),
             used(coverage, kit)));
   }
 
+  /** The jets to add until the kit serves enough. */
   private static List<KitCoverage.Extra> extras(Coverage coverage, CatalogueChoices all) {
-    return coverage.extras().stream()
-        .filter(extra -> extra.covered() > coverage.covered())
-        .sorted(Comparator.comparingInt(ExtraPart::covered).reversed())
-        .limit(MOST_EXTRAS)
-        .flatMap(extra -> told(extra, coverage, all))
-        .toList();
+    List<KitCoverage.Extra> extras = new ArrayList<>();
+    Probability served = share(coverage, coverage.covered());
+    for (ExtraPart extra : coverage.together()) {
+      if (served.compareTo(KitCoverage.LEAST) >= 0) {
+        break;
+      }
+      served = share(coverage, extra.covered());
+      String part = all.part(extra.kind(), extra.index()).orElseThrow().id();
+      extras.add(new KitCoverage.Extra(part, served));
+    }
+    return extras;
   }
 
-  private static Stream<KitCoverage.Extra> told(
-      ExtraPart extra, Coverage coverage, CatalogueChoices all) {
-    Probability share = Probability.of((double) extra.covered() / coverage.engines());
-    return all.part(extra.kind(), extra.index()).stream()
-        .map(part -> new KitCoverage.Extra(part.id(), share));
+  private static Probability share(Coverage coverage, int covered) {
+    return Probability.of((double) covered / coverage.engines());
   }
 
   private static List<String> used(Coverage coverage, CatalogueChoices kit) {

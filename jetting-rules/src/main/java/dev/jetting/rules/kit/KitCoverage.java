@@ -10,18 +10,23 @@ import java.util.Objects;
  *
  * @param share the share of engines that the kit serves
  * @param standardError how far off that share may be, for the engines are a sample; 0 to 0.5
- * @param extras pilot and main jets of the catalogue that raise the share most, best first; at most
- *     three
+ * @param extras pilot and main jets of the catalogue to add one after the other, each the one that
+ *     raises the share most with those before it, or one of two that together raise it by more than
+ *     twice as much; at most three, none beyond {@link #LEAST}, and none by which no more is gained
  * @param used ids of the parts of the kit that are in the best setting of some engine
  */
 public record KitCoverage(
     Probability share, double standardError, List<Extra> extras, List<String> used) {
 
+  /** Share of engines for which a kit should have a right setting: the trade's aim (assumed). */
+  public static final Probability LEAST = Probability.of(0.95);
+
   /**
    * A part that the kit does not have.
    *
    * @param part id of the part
-   * @param share the share of engines that the kit would serve with it
+   * @param share the share of engines that the kit would serve with this part and all extras before
+   *     it
    */
   public record Extra(String part, Probability share) {
 
@@ -29,7 +34,7 @@ public record KitCoverage(
      * Checks for nulls.
      *
      * @param part id of the part
-     * @param share the share of engines that the kit would serve with it
+     * @param share the share of engines that the kit would serve with this part and all before it
      */
     public Extra {
       Objects.requireNonNull(part, "part");
@@ -42,8 +47,7 @@ public record KitCoverage(
    *
    * @param share the share of engines that the kit serves
    * @param standardError how far off that share may be, for the engines are a sample; 0 to 0.5
-   * @param extras pilot and main jets of the catalogue that raise the share most, best first; at
-   *     most three
+   * @param extras pilot and main jets of the catalogue to add one after the other; at most three
    * @param used ids of the parts of the kit that are in the best setting of some engine
    * @throws IllegalArgumentException if the standard error is out of range
    */
@@ -55,5 +59,10 @@ public record KitCoverage(
     standardError += 0.0; // −0.0 becomes 0.0
     extras = List.copyOf(extras);
     used = List.copyOf(used);
+  }
+
+  /** Whether the kit serves {@link #LEAST} of the engines. */
+  boolean isEnough() {
+    return share.compareTo(LEAST) >= 0;
   }
 }

@@ -8,6 +8,7 @@ import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Probability;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
@@ -162,35 +163,46 @@ final class KitFindings {
         absent(subject)
             .with("part", part)
             .says(
-                "\"{part}\" is in the best setting of none of the engines looked at.",
+                "\"{part}\" is not recommended, and in the best setting of none of the engines"
+                    + " looked at.",
                 "Leave it out, or put a part into its place that serves more engines."));
   }
 
-  void coverage(String subject, KitCoverage coverage, double least) {
+  void coverage(String subject, String machine, int fuel, KitCoverage coverage) {
     add(
         "kit-coverage",
         Severity.WARNING,
         Finding.below(
                 subject,
                 Measure.ratio(coverage.share().value()),
-                Measure.ratio(least),
+                Measure.ratio(KitCoverage.LEAST.value()),
                 ThrottleBand.WHOLE)
-            .with("share", TradeStyle.probability(coverage.share()))
+            .with("machine", machine)
+            .with("fuel", fuel)
+            .with("share", share(coverage.share()))
             .says(
-                "For {share} of such engines the kit has a setting that is right everywhere.",
+                "For {share} of engines such as that of \"{machine}\" the kit has a setting that is"
+                    + " right everywhere with fuel {fuel}.",
                 better(coverage)));
   }
 
   private static String better(KitCoverage coverage) {
-    return coverage.extras().isEmpty()
-        ? "No one jet of the catalogue serves more; look at needle, needle jet and slide."
-        : "Add "
-            + coverage.extras().stream()
-                .map(
-                    extra ->
-                        "\"" + extra.part() + "\" (" + TradeStyle.probability(extra.share()) + ")")
-                .collect(Collectors.joining(", or "))
-            + ".";
+    List<KitCoverage.Extra> extras = coverage.extras();
+    if (extras.isEmpty()) {
+      return "No jet of the catalogue serves more; look at needle, needle jet and slide.";
+    }
+    String add =
+        extras.stream()
+            .map(extra -> "\"" + extra.part() + "\" (" + share(extra.share()) + ")")
+            .collect(Collectors.joining(", then ", "Add ", "."));
+    return extras.get(extras.size() - 1).share().isLessThan(KitCoverage.LEAST)
+        ? add + " That is not enough: look at needle, needle jet and slide as well."
+        : add;
+  }
+
+  /** Told so that what is short of the least is not printed as the least. */
+  private static String share(Probability share) {
+    return TradeStyle.probability(share, KitCoverage.LEAST);
   }
 
   private void danger(String ruleId, Finding finding) {

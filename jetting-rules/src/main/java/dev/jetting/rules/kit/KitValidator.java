@@ -16,11 +16,9 @@ import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.VolumeFlow;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Looks into kits before they are sold: whether the parts fit each other, whether what the seller
@@ -36,9 +34,6 @@ import java.util.Set;
  * <p>Not for a setting that somebody rides already: assess its {@link SetupSheet}.
  */
 public final class KitValidator {
-
-  /** Share of engines for which a kit should have a right setting: the trade's aim (assumed). */
-  private static final double LEAST_COVERAGE = 0.95;
 
   private final Catalogue catalogue;
   private final Rulebook rulebook;
@@ -98,7 +93,7 @@ public final class KitValidator {
         }
       }
     }
-    findNeverUsed(kit, machines, findings);
+    NeverUsed.find(catalogue, kit, fitted, machines, findings);
     boolean passes = !findings.danger() && machines.stream().allMatch(KitValidator::passes);
     return new KitValidation(
         KitValidation.SCHEMA_VERSION,
@@ -152,41 +147,20 @@ public final class KitValidator {
   }
 
   private static boolean passes(MachineResult result) {
-    return result.passes()
-        && result.coverage().stream().allMatch(c -> c.share().value() >= LEAST_COVERAGE);
+    return result.passes() && result.coverage().stream().allMatch(KitCoverage::isEnough);
   }
 
   private static void findCoverage(Fitted fitted, MachineResult result, KitFindings findings) {
     result
         .coverage()
-        .filter(coverage -> coverage.share().value() < LEAST_COVERAGE)
+        .filter(coverage -> !coverage.isEnough())
         .ifPresent(
             coverage ->
                 findings.coverage(
                     "recommendations[" + fitted.place() + "], fuel " + result.fuel(),
-                    coverage,
-                    LEAST_COVERAGE));
-  }
-
-  /** Parts in no best setting on any machine, told where every machine was looked at. */
-  private void findNeverUsed(Kit kit, List<MachineResult> machines, KitFindings findings) {
-    if (machines.isEmpty() || machines.stream().anyMatch(m -> m.coverage().isEmpty())) {
-      return;
-    }
-    Set<String> used = new HashSet<>();
-    machines.forEach(m -> m.coverage().ifPresent(c -> used.addAll(c.used())));
-    for (int i = 0; i < kit.parts().size(); i++) {
-      String id = kit.parts().get(i);
-      boolean chosen =
-          catalogue
-              .part(id)
-              .map(catalogue::kind)
-              .filter(kind -> kind != SeriesKind.SCREW && kind != SeriesKind.FLOAT_VALVE)
-              .isPresent();
-      if (chosen && used.add(id)) {
-        findings.neverUsed("parts[" + i + "]", id);
-      }
-    }
+                    result.machine(),
+                    result.fuel(),
+                    coverage));
   }
 
   private List<MachineResult> machines(Kit kit, Fitted fitted, Market market, KitDepth depth) {

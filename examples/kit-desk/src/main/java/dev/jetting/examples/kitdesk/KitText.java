@@ -59,7 +59,7 @@ final class KitText {
             risk(machine.coldest()),
             risk(machine.hottest()),
             ride,
-            machine.coverage().map(KitCoverage::share).map(TradeStyle::probability).orElse(""));
+            machine.coverage().map(KitText::served).orElse(""));
       } else {
         table.row(
             name,
@@ -71,6 +71,10 @@ final class KitText {
       }
     }
     return "Greatest lean risk, and at which throttle\n" + table.text();
+  }
+
+  private static String served(KitCoverage coverage) {
+    return TradeStyle.probability(coverage.share(), KitCoverage.LEAST);
   }
 
   private static String risk(CornerRisk corner) {

@@ -1,0 +1,88 @@
+package dev.jetting.rules.kit;
+
+import dev.jetting.units.JetBore;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * The parts that a kit can do without, all of them at once: no engine's best setting has them,
+ * nothing recommended takes them, and they are not the main jets to have in reserve.
+ */
+final class NeverUsed {
+
+  /** Sizes of main jet to keep above each recommended one, as the rule main-jet-kit asks for. */
+  private static final int RESERVE = 2;
+
+  private final Catalogue catalogue;
+  private final Kit kit;
+
+  private NeverUsed(Catalogue catalogue, Kit kit) {
+    this.catalogue = catalogue;
+    this.kit = kit;
+  }
+
+  /**
+   * Tells them where every recommended machine was looked at with every fuel, and the kit serves
+   * some engine of each: for what serves none, other parts are wanting, and nothing is known of
+   * these.
+   */
+  static void find(
+      Catalogue catalogue,
+      Kit kit,
+      List<Fitted> fitted,
+      List<MachineResult> machines,
+      KitFindings findings) {
+    boolean known =
+        fitted.size() == kit.recommendations().size()
+            && !machines.isEmpty()
+            && machines.stream().allMatch(NeverUsed::servesSome);
+    if (known) {
+      new NeverUsed(catalogue, kit).tell(fitted, machines, findings);
+    }
+  }
+
+  private static boolean servesSome(MachineResult machine) {
+    return machine.coverage().filter(coverage -> coverage.share().value() > 0).isPresent();
+  }
+
+  private void tell(List<Fitted> fitted, List<MachineResult> machines, KitFindings findings) {
+    Set<String> kept = new HashSet<>();
+    machines.forEach(machine -> machine.coverage().ifPresent(c -> kept.addAll(c.used())));
+    kit.recommendations().forEach(says -> kept.addAll(recommended(says)));
+    fitted.forEach(each -> kept.addAll(reserve(each)));
+    for (int i = 0; i < kit.parts().size(); i++) {
+      String id = kit.parts().get(i);
+      boolean chosen =
+          catalogue
+              .part(id)
+              .map(catalogue::kind)
+              .filter(kind -> kind != SeriesKind.SCREW && kind != SeriesKind.FLOAT_VALVE)
+              .isPresent();
+      if (chosen && kept.add(id)) {
+        findings.neverUsed("parts[" + i + "]", id);
+      }
+    }
+  }
+
+  private static List<String> recommended(Recommendation says) {
+    return List.of(says.pilotJet(), says.slide(), says.needleJet(), says.needle(), says.mainJet());
+  }
+
+  /** The kit's next bigger main jets, those of one size together. */
+  private List<String> reserve(Fitted fitted) {
+    JetBore main = fitted.setting().mainJet();
+    List<Part> bigger =
+        new PartsInKit(catalogue, kit, fitted.family())
+            .parts().stream()
+                .filter(part -> catalogue.kind(part) == SeriesKind.MAIN_JET)
+                .filter(part -> catalogue.boreOf(part).compareTo(main) > 0)
+                .toList();
+    List<JetBore> sizes =
+        bigger.stream().map(catalogue::boreOf).distinct().sorted().limit(RESERVE).toList();
+    return bigger.stream()
+        .filter(part -> sizes.contains(catalogue.boreOf(part)))
+        .map(Part::id)
+        .toList();
+  }
+}
