@@ -6,10 +6,9 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.search.Draws.Drawn;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
@@ -118,7 +117,7 @@ public record Coverage(
   }
 
   /** What was found for one engine: its best setting, or what would make one right. */
-  private record Fit(@Nullable Pick best, Set<List<Extras.Part>> lacking) {}
+  private record Fit(@Nullable Pick best, BitSet lacking) {}
 
   private static Coverage of(
       SetupSheet sheet, Extras extras, RiskModel riskModel, int engines, Run run) {
@@ -155,7 +154,7 @@ public record Coverage(
       SetupSheet sheet, Extras extras, Limits limits, Drawn engine, Work work) {
     EngineSweep sweep = sweep(sheet, Extras.none(extras.own()), limits, engine, work);
     Pick best = sweep.best();
-    Set<List<Extras.Part>> lacking = new HashSet<>();
+    BitSet lacking = new BitSet();
     if (!sweep.isCut() && best == null && !extras.parts().isEmpty()) {
       sweep = sweep(sheet, extras, limits, engine, work);
       sweep.lacking(lacking);
@@ -189,13 +188,13 @@ public record Coverage(
     count(use, PartKind.NEEDLE_JET, own.needleJets().size(), best, Pick::needleJet);
     count(use, PartKind.NEEDLE, own.needles().size(), best, Pick::needle);
     count(use, PartKind.MAIN_JET, own.mainJets().size(), best, Pick::mainJet);
-    List<Set<List<Extras.Part>>> lacking = fits.stream().map(Fit::lacking).toList();
+    List<BitSet> lacking = fits.stream().map(Fit::lacking).toList();
     List<ExtraPart> alone = new ArrayList<>();
     for (Extras.Part part : extras.parts()) {
-      long helped = lacking.stream().filter(lack -> lack.contains(List.of(part))).count();
+      long helped = lacking.stream().filter(lack -> lack.get(part.lacking())).count();
       alone.add(new ExtraPart(part.kind(), part.index(), best.size() + (int) helped));
     }
-    List<ExtraPart> together = new Together(extras.parts(), lacking).added(best.size());
+    List<ExtraPart> together = new Together(extras, lacking).added(best.size());
     return new Coverage(engines, best.size(), use, alone, together, complete);
   }
 

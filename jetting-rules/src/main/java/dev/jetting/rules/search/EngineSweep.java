@@ -4,8 +4,7 @@ import dev.jetting.core.mixture.MixtureTable;
 import dev.jetting.rules.search.Draws.Drawn;
 import dev.jetting.rules.search.Space.Hung;
 import dev.jetting.rules.search.Space.Slide;
-import java.util.List;
-import java.util.Set;
+import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -49,8 +48,8 @@ final class EngineSweep {
     return best;
   }
 
-  /** Adds, for each right setting that one extra part or two jets make, those parts. */
-  void lacking(Set<List<Extras.Part>> found) {
+  /** Adds what the settings lack that one extra part, or two extra jets, make right. */
+  void lacking(BitSet found) {
     sweep(found);
   }
 
@@ -59,7 +58,7 @@ final class EngineSweep {
     return cut;
   }
 
-  private void sweep(@Nullable Set<List<Extras.Part>> lacking) {
+  private void sweep(@Nullable BitSet lacking) {
     for (int s = 0; s < space.slides(); s++) {
       Slide slide = space.slide(s);
       if (slide == null || (lacking == null && extras.isExtraSlide(s))) {
@@ -106,7 +105,7 @@ final class EngineSweep {
       Hung h,
       int m,
       MixtureTable.Ring[] rings,
-      @Nullable Set<List<Extras.Part>> lacking) {
+      @Nullable BitSet lacking) {
     for (int d = 0; d < rings.length; d++) {
       MixtureTable table = slide.day[d];
       for (int i = 0; i < space.openings; i++) {
@@ -124,9 +123,9 @@ final class EngineSweep {
           offer(space.pick(s, jet, h, p, m), slide.pilotFuel[0][p]);
         }
       } else {
-        List<Extras.Part> lack = extras.lacking(s, jet, h.needle(), p / space.screws, m);
-        if (lack != null && !lacking.contains(lack) && isRight(slide, p)) {
-          lacking.add(lack);
+        int lack = extras.lacking(s, jet, h.needle(), p / space.screws, m);
+        if (lack > 0 && !lacking.get(lack) && isRight(slide, p)) {
+          lacking.set(lack);
         }
       }
     }

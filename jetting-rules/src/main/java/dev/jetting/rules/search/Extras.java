@@ -3,7 +3,8 @@ package dev.jetting.rules.search;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Choices with extra parts behind them in each list, and which of all are extra.
@@ -14,8 +15,16 @@ import org.jspecify.annotations.Nullable;
  */
 record Extras(Choices all, Choices own, Indices indices) {
 
-  /** An extra part by its index where it came from. */
-  record Part(PartKind kind, int index) {}
+  /** No extra part; as what a setting lacks, more than is looked at. */
+  static final int NONE = -1;
+
+  /**
+   * An extra part.
+   *
+   * @param index its index where it came from
+   * @param lacking what a setting lacks that has it and no other extra part
+   */
+  record Part(PartKind kind, int index, int lacking) {}
 
   record Indices(
       List<Integer> pilotJets,
@@ -87,50 +96,74 @@ record Extras(Choices all, Choices own, Indices indices) {
   }
 
   /**
-   * The extra parts of a setting, where they are one part, or a pilot jet and a main jet in that
-   * order; null where there is none, or there are others.
+   * What a setting lacks: an index that tells which extra parts it has, where that is at most one,
+   * or a pilot jet and a main jet; 0 if it has none, and negative if it has others.
    */
-  @Nullable List<Part> lacking(int slide, int needleJet, int needle, int pilot, int main) {
+  int lacking(int slide, int needleJet, int needle, int pilot, int main) {
+    int jets =
+        lackingJets(
+            isExtraPilot(pilot) ? pilot - own.pilotJets().size() : NONE,
+            isExtraMain(main) ? main - own.mainJets().size() : NONE);
     int ring = ofRing(slide, needleJet, needle);
-    int jets = (isExtraPilot(pilot) ? 1 : 0) + (isExtraMain(main) ? 1 : 0);
-    if (ring + jets == 0 || ring > 1 || (ring == 1 && jets > 0)) {
-      return null;
+    if (ring == 0) {
+      return jets;
     }
-    if (jets == 2) {
-      return List.of(pilotJet(pilot), mainJet(main));
-    }
-    if (jets == 1) {
-      return List.of(isExtraPilot(pilot) ? pilotJet(pilot) : mainJet(main));
+    if (ring > 1 || jets > 0) {
+      return NONE;
     }
     if (isExtraSlide(slide)) {
-      return List.of(part(PartKind.SLIDE, indices.cutaways, slide - own.cutaways().size()));
+      return lacking(PartKind.SLIDE, slide - own.cutaways().size());
     }
-    return List.of(
-        needle >= own.needles().size()
-            ? part(PartKind.NEEDLE, indices.needles, needle - own.needles().size())
-            : part(PartKind.NEEDLE_JET, indices.needleJets, needleJet - own.needleJets().size()));
+    return needle >= own.needles().size()
+        ? lacking(PartKind.NEEDLE, needle - own.needles().size())
+        : lacking(PartKind.NEEDLE_JET, needleJet - own.needleJets().size());
   }
 
-  private Part pilotJet(int pilot) {
-    return part(PartKind.PILOT_JET, indices.pilotJets, pilot - own.pilotJets().size());
+  /**
+   * The index for a pilot and a main jet.
+   *
+   * @param pilot place of the pilot jet among the extra ones, or {@link #NONE}
+   * @param main the same of the main jet
+   */
+  int lackingJets(int pilot, int main) {
+    return (pilot + 1) * (indices.mainJets.size() + 1) + main + 1;
   }
 
-  private Part mainJet(int main) {
-    return part(PartKind.MAIN_JET, indices.mainJets, main - own.mainJets().size());
+  /** The index for one part, by its place among the extra ones of its kind. */
+  int lacking(PartKind kind, int place) {
+    int jets = (indices.pilotJets.size() + 1) * (indices.mainJets.size() + 1);
+    return switch (kind) {
+      case PILOT_JET -> lackingJets(place, NONE);
+      case MAIN_JET -> lackingJets(NONE, place);
+      case SLIDE -> jets + place;
+      case NEEDLE_JET -> jets + indices.cutaways.size() + place;
+      case NEEDLE -> jets + indices.cutaways.size() + indices.needleJets.size() + place;
+      case SCREW, CLIP -> throw new IllegalArgumentException("no extra part: " + kind);
+    };
   }
 
-  private static Part part(PartKind kind, List<Integer> indices, int place) {
-    return new Part(kind, indices.get(place));
+  /** The indices that the extra parts of a kind had where they came from. */
+  private List<Integer> indicesOf(PartKind kind) {
+    return switch (kind) {
+      case PILOT_JET -> indices.pilotJets;
+      case SLIDE -> indices.cutaways;
+      case NEEDLE_JET -> indices.needleJets;
+      case NEEDLE -> indices.needles;
+      case MAIN_JET -> indices.mainJets;
+      case SCREW, CLIP -> List.of();
+    };
   }
 
   /** All extra parts, kind by kind. */
   List<Part> parts() {
-    List<Part> parts = new ArrayList<>();
-    indices.pilotJets.forEach(i -> parts.add(new Part(PartKind.PILOT_JET, i)));
-    indices.cutaways.forEach(i -> parts.add(new Part(PartKind.SLIDE, i)));
-    indices.needleJets.forEach(i -> parts.add(new Part(PartKind.NEEDLE_JET, i)));
-    indices.needles.forEach(i -> parts.add(new Part(PartKind.NEEDLE, i)));
-    indices.mainJets.forEach(i -> parts.add(new Part(PartKind.MAIN_JET, i)));
-    return parts;
+    return Stream.of(PartKind.values()).flatMap(kind -> parts(kind).stream()).toList();
+  }
+
+  /** The extra parts of a kind. */
+  List<Part> parts(PartKind kind) {
+    List<Integer> all = indicesOf(kind);
+    return IntStream.range(0, all.size())
+        .mapToObj(place -> new Part(kind, all.get(place), lacking(kind, place)))
+        .toList();
   }
 }

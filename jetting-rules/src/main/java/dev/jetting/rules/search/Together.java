@@ -1,8 +1,8 @@
 package dev.jetting.rules.search;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
-import java.util.Set;
 
 /**
  * The few extra jets that serve most engines together, chosen one after the other. A setting has
@@ -14,32 +14,30 @@ final class Together {
   /** A few (assumed: what a seller may think of adding to a box). */
   private static final int MOST = 3;
 
-  private final List<Extras.Part> pilotJets;
-  private final List<Extras.Part> mainJets;
+  private final Extras extras;
+  private final List<BitSet> lacking;
+
+  /** The pilot jets, then the main jets; a jet goes by its place in this list. */
   private final List<Extras.Part> jets = new ArrayList<>();
-  private final List<Set<List<Extras.Part>>> lacking;
+
+  private final int pilots;
 
   /**
-   * @param parts the extra parts
-   * @param lacking engine by engine, the extra parts of each setting that they would make right
+   * @param lacking engine by engine, what the settings lack that extra parts would make right
    */
-  Together(List<Extras.Part> parts, List<Set<List<Extras.Part>>> lacking) {
-    this.pilotJets = ofKind(parts, PartKind.PILOT_JET);
-    this.mainJets = ofKind(parts, PartKind.MAIN_JET);
-    jets.addAll(pilotJets);
-    jets.addAll(mainJets);
+  Together(Extras extras, List<BitSet> lacking) {
+    this.extras = extras;
     this.lacking = lacking.stream().filter(lack -> !lack.isEmpty()).toList();
-  }
-
-  private static List<Extras.Part> ofKind(List<Extras.Part> parts, PartKind kind) {
-    return parts.stream().filter(part -> part.kind() == kind).toList();
+    jets.addAll(extras.parts(PartKind.PILOT_JET));
+    pilots = jets.size();
+    jets.addAll(extras.parts(PartKind.MAIN_JET));
   }
 
   /** The jets to add, each with how many engines are covered once it is, of so many before. */
   List<ExtraPart> added(int covered) {
-    List<Extras.Part> added = new ArrayList<>();
+    List<Integer> added = new ArrayList<>();
     while (added.size() < MOST) {
-      List<Extras.Part> more = better(added);
+      List<Integer> more = next(added);
       if (more.isEmpty()) {
         break;
       }
@@ -47,7 +45,7 @@ final class Together {
     }
     List<ExtraPart> told = new ArrayList<>();
     for (int i = 0; i < added.size(); i++) {
-      Extras.Part jet = added.get(i);
+      Extras.Part jet = jets.get(added.get(i));
       int served = covered + served(added.subList(0, i + 1));
       told.add(new ExtraPart(jet.kind(), jet.index(), served));
     }
@@ -55,11 +53,11 @@ final class Together {
   }
 
   /** The jet, or the two, to add next; none if nothing more is gained. */
-  private List<Extras.Part> better(List<Extras.Part> added) {
+  private List<Integer> next(List<Integer> added) {
     int before = served(added);
     int gain = 0;
-    List<Extras.Part> best = List.of();
-    for (Extras.Part jet : jets) {
+    List<Integer> best = List.of();
+    for (int jet = 0; jet < jets.size(); jet++) {
       int more = served(with(added, jet)) - before;
       if (more > gain) {
         gain = more;
@@ -70,8 +68,8 @@ final class Together {
       return best;
     }
     gain *= 2;
-    for (Extras.Part pilot : pilotJets) {
-      for (Extras.Part main : mainJets) {
+    for (int pilot = 0; pilot < pilots; pilot++) {
+      for (int main = pilots; main < jets.size(); main++) {
         int more = served(with(with(added, pilot), main)) - before;
         if (more > gain) {
           gain = more;
@@ -84,22 +82,22 @@ final class Together {
         : best;
   }
 
-  private static List<Extras.Part> with(List<Extras.Part> jets, Extras.Part more) {
-    List<Extras.Part> all = new ArrayList<>(jets);
+  private static List<Integer> with(List<Integer> jets, int more) {
+    List<Integer> all = new ArrayList<>(jets);
     all.add(more);
     return all;
   }
 
-  private int served(List<Extras.Part> added) {
-    List<List<Extras.Part>> enough = new ArrayList<>();
-    for (Extras.Part jet : added) {
-      enough.add(List.of(jet));
-      for (Extras.Part other : added) {
-        if (jet.kind() == PartKind.PILOT_JET && other.kind() == PartKind.MAIN_JET) {
-          enough.add(List.of(jet, other));
+  private int served(List<Integer> added) {
+    BitSet enough = new BitSet();
+    for (int jet : added) {
+      enough.set(jets.get(jet).lacking());
+      for (int other : added) {
+        if (jet < pilots && other >= pilots) {
+          enough.set(extras.lackingJets(jet, other - pilots));
         }
       }
     }
-    return (int) lacking.stream().filter(lack -> enough.stream().anyMatch(lack::contains)).count();
+    return (int) lacking.stream().filter(enough::intersects).count();
   }
 }
