@@ -134,7 +134,10 @@ class SettingSearchProperties {
     FoundSetting first = search.best(1, Run.alone()).settings().get(0);
     SetupSheet its = task.sheet.withSetup(task.sheet.setup().withSetting(first.setting()));
     AssessedSetting assessed = AssessedSetting.of(its, search.riskModel(first.pick()));
-    assertThat(assessed.profile().worst().leanRisk()).isLessThanOrEqualTo(first.leanRisk());
+    assertThat(Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest()))
+        .extracting(day -> day.worst().leanRisk())
+        .contains(first.leanRisk())
+        .allMatch(risk -> !risk.isMoreThan(first.leanRisk()));
     Found front = search.front(Cost.NEW_PARTS, Run.alone());
     assertThat(front.settings().stream().map(Plain.Weighed::of)).isEqualTo(plain.front(all));
     if (all.stream().allMatch(w -> w.price().isPresent())) {
