@@ -26,7 +26,8 @@ import java.util.stream.Stream;
  * was found to the parts.
  *
  * <p>Of parts that are the same to the mixture model, such as equal jets of two series, one stands
- * for all: one that is owned, else the cheapest, else the first of the catalogue.
+ * for all: one that is owned, of these the least well known; else the best known, of these the
+ * cheapest, of these the first of the catalogue. How well a jet is known, its bench tells.
  */
 public final class CatalogueChoices {
 
@@ -91,7 +92,8 @@ public final class CatalogueChoices {
 
   private List<Part> distinct(List<Part> parts, SeriesKind kind, Function<Part, ?> shape) {
     Comparator<Part> preference =
-        Comparator.<Part, Boolean>comparing(part -> !owned.contains(part.id()))
+        Comparator.<Part, Boolean>comparing(part -> !isOwned(part))
+            .thenComparing(part -> isOwned(part) ? -uncertainty(part) : uncertainty(part))
             .thenComparing(part -> part.price().orElse(DEAREST));
     Map<Object, Part> byShape = new LinkedHashMap<>();
     for (Part part : parts) {
@@ -105,13 +107,19 @@ public final class CatalogueChoices {
   private <P> List<Choice<P>> choices(List<Part> parts, Function<Part, P> shape) {
     List<Choice<P>> all = new ArrayList<>();
     for (Part part : parts) {
-      boolean has = owned.contains(part.id());
-      boolean jet =
-          part.shape() instanceof PartShape.BoredJet || part.shape() instanceof PartShape.FlowedJet;
-      double uncertainty = jet ? catalogue.boreUncertainty(part) : 0;
-      all.add(new Choice<>(shape.apply(part), has, part.price(), uncertainty));
+      all.add(new Choice<>(shape.apply(part), isOwned(part), part.price(), uncertainty(part)));
     }
     return all;
+  }
+
+  private boolean isOwned(Part part) {
+    return owned.contains(part.id());
+  }
+
+  private double uncertainty(Part part) {
+    boolean jet =
+        part.shape() instanceof PartShape.BoredJet || part.shape() instanceof PartShape.FlowedJet;
+    return jet ? catalogue.boreUncertainty(part) : 0;
   }
 
   private static Cutaway cutaway(Part part) {

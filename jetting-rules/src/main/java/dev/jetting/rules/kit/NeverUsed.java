@@ -24,8 +24,8 @@ final class NeverUsed {
 
   /**
    * Tells them where every recommended machine was looked at with every fuel, and the kit serves
-   * some engine of each: for what serves none, other parts are wanting, and nothing is known of
-   * these.
+   * some engine of each and would not serve more with other jets: these might come to need what
+   * nothing needs now.
    */
   static void find(
       Catalogue catalogue,
@@ -36,14 +36,17 @@ final class NeverUsed {
     boolean known =
         fitted.size() == kit.recommendations().size()
             && !machines.isEmpty()
-            && machines.stream().allMatch(NeverUsed::servesSome);
+            && machines.stream().allMatch(NeverUsed::isServed);
     if (known) {
       new NeverUsed(catalogue, kit).tell(fitted, machines, findings);
     }
   }
 
-  private static boolean servesSome(MachineResult machine) {
-    return machine.coverage().filter(coverage -> coverage.share().value() > 0).isPresent();
+  private static boolean isServed(MachineResult machine) {
+    return machine
+        .coverage()
+        .filter(coverage -> coverage.share().value() > 0 && coverage.extras().isEmpty())
+        .isPresent();
   }
 
   private void tell(List<Fitted> fitted, List<MachineResult> machines, KitFindings findings) {

@@ -41,6 +41,9 @@ public record ModelUncertainty(
   /** Of a jet, mm. */
   private static final double LARGEST_BORE = 10;
 
+  /** Of a jet's bore, mm: with the tolerance of its kind still no more than a bore. */
+  private static final double MOST_UNCERTAINTY = 9;
+
   private static final ModelUncertainty ASSUMED =
       new ModelUncertainty(
           Coefficient.assumed(0.06, "1", "small passages, dirt and burrs; not measured"),
@@ -94,13 +97,15 @@ public record ModelUncertainty(
    * flow on a bench.
    *
    * @param pilotJet standard uncertainty of the pilot jet's bore, mm, beyond the tolerance of pilot
-   *     jets; zero or more
+   *     jets; 0 to 9
    * @param mainJet the same of the main jet
    * @return these spreads with both in the tolerances of the jets, by the root of the sum of
    *     squares
-   * @throws IllegalArgumentException if a tolerance would be more than 10 mm
+   * @throws IllegalArgumentException if an uncertainty is outside 0 to 9 mm
    */
   public ModelUncertainty withJets(double pilotJet, double mainJet) {
+    check("pilot", pilotJet);
+    check("main", mainJet);
     if (pilotJet == 0 && mainJet == 0) {
       return this;
     }
@@ -115,6 +120,13 @@ public record ModelUncertainty(
         wider(mainJetTolerance, mainJet),
         needleJetTolerance,
         needleTolerance);
+  }
+
+  private static void check(String jet, double uncertainty) {
+    if (!(uncertainty >= 0 && uncertainty <= MOST_UNCERTAINTY)) {
+      throw new IllegalArgumentException(
+          "uncertainty of the " + jet + " jet's bore " + uncertainty + " mm: allowed 0 to 9 mm");
+    }
   }
 
   private static Coefficient wider(Coefficient tolerance, double uncertainty) {

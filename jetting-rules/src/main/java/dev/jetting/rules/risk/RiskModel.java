@@ -56,10 +56,10 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
   /**
    * The same for jets whose bores are less well known, as {@link ModelUncertainty#withJets}.
    *
-   * @param pilotJet standard uncertainty of the pilot jet's bore, mm, zero or more
+   * @param pilotJet standard uncertainty of the pilot jet's bore, mm, 0 to 9
    * @param mainJet the same of the main jet
    * @return the changed model
-   * @throws IllegalArgumentException if a tolerance would be more than 10 mm
+   * @throws IllegalArgumentException if an uncertainty is outside 0 to 9 mm
    */
   public RiskModel withJets(double pilotJet, double mainJet) {
     return new RiskModel(limits, uncertainty.withJets(pilotJet, mainJet), steps);

@@ -15,11 +15,14 @@ import dev.jetting.rules.search.Pick;
 import dev.jetting.rules.search.Run;
 import dev.jetting.rules.search.SettingSearch;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.JetCalibration;
+import dev.jetting.units.JetFlow;
 import dev.jetting.units.ScrewTurns;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** From a catalogue to choices and back. */
@@ -110,6 +113,60 @@ class CatalogueChoicesTest {
     assertThat(of(more, Set.of("dear 126")).part(PartKind.MAIN_JET, 5).map(Part::id))
         .contains("dear 126");
     assertThat(of(more, Set.of()).choices().mainJets()).hasSize(11);
+  }
+
+  /** To buy, the better known jet stands, though it is dearer; of owned ones the worse known. */
+  @Test
+  void equalJetsByFlow_standByHowWellTheirBenchesAreKnown() {
+    Catalogue shop = withMainsOnTwoBenches();
+
+    assertThat(jet200(shop, Set.of())).isEqualTo("exact 200");
+    assertThat(jet200(shop, Set.of("exact 200", "vague 200"))).isEqualTo("vague 200");
+  }
+
+  private static String jet200(Catalogue shop, Set<String> owned) {
+    JetBore bore = shop.boreOf(shop.part("exact 200").orElseThrow());
+    return CatalogueChoices.of(shop, shop.families().get(0), owned, SCREWS)
+        .part(PartKind.MAIN_JET, TwoHundred.ALL_ROUND.withMainJet(bore))
+        .orElseThrow()
+        .id();
+  }
+
+  private static Catalogue withMainsOnTwoBenches() {
+    JetCalibration b = Shop.BENCH;
+    Family family = Shop.FAMILY;
+    return Catalogue.of(
+        "benches",
+        List.of(
+            new Family(
+                family.id(),
+                family.description(),
+                family.carburettor(),
+                Stream.concat(family.takes().stream(), Stream.of("exact", "vague")).toList())),
+        Stream.concat(
+                Shop.SERIES.stream(), Stream.of(series("exact", b, 0), series("vague", b, 0.3)))
+            .toList(),
+        Stream.concat(
+                Shop.CATALOGUE.parts().stream().filter(part -> !part.id().equals("flow 200")),
+                Stream.of(byFlow("exact 200", "exact", "9"), byFlow("vague 200", "vague", "1")))
+            .toList(),
+        List.of(),
+        List.of());
+  }
+
+  private static PartSeries series(String id, JetCalibration bench, double uncertainty) {
+    JetCalibration known =
+        new JetCalibration(bench.head(), bench.liquid(), bench.law(), uncertainty);
+    return new PartSeries(id, "by flow", SeriesKind.MAIN_JET, Optional.of(known));
+  }
+
+  private static Part byFlow(String id, String series, String price) {
+    return new Part(
+        id,
+        "main jet",
+        series,
+        new PartShape.FlowedJet(JetFlow.ofCubicCentimetresPerMinute(200)),
+        Optional.of(new BigDecimal(price)));
   }
 
   @Test

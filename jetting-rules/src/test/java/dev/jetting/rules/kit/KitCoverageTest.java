@@ -139,6 +139,19 @@ class KitCoverageTest {
     assertThat(neverUsed(less)).isEmpty();
   }
 
+  /** Engines that the advised jets would win may want what nothing wants now. */
+  @Test
+  void kitThatIsToldToAddJets_isNotToldToLeaveOthersOut() {
+    KitValidation validation =
+        VALIDATOR.validate(
+            Shop.kitOf("pilot 55", "slide 40", "tube 266", "needle", "main 126", "main 96"),
+            KitDepth.COVERAGE);
+
+    assertThat(coverage(validation).extras()).isNotEmpty();
+    assertThat(coverage(validation).used()).isNotEmpty().doesNotContain("main 96");
+    assertThat(neverUsed(validation)).isEmpty();
+  }
+
   /** The reserve is the least that the rulebook takes. */
   @Test
   void jetsInReserve_areAsManyAsTheRulebookAsksFor() {

@@ -110,6 +110,16 @@ class RiskModelTest {
     assertThat(ASSUMED.withJets(0, 0)).isSameAs(ASSUMED);
   }
 
+  @Test
+  void withJets_ofNoUncertainty_isRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ASSUMED.withJets(-0.1, 0))
+        .withMessage("uncertainty of the pilot jet's bore -0.1 mm: allowed 0 to 9 mm");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> ASSUMED.withJets(0, Double.NaN))
+        .withMessage("uncertainty of the main jet's bore NaN mm: allowed 0 to 9 mm");
+  }
+
   /** A known engine, on which nothing is uncertain, is lean or it is not. */
   @Test
   void leanRisk_withoutSpread_isZeroOrOne() {

@@ -52,8 +52,10 @@ final class FoundFile implements Closeable {
    * Writes all.
    *
    * @param searched what was searched, by name, as the first line tells it
+   * @param own what each of the settings has of the sheet's carburettor
    */
-  void write(Map<String, Object> searched, List<JudgedSetting> settings) throws UnusableException {
+  void write(Map<String, Object> searched, OwnFittings own, List<JudgedSetting> settings)
+      throws UnusableException {
     if (file == null) {
       return;
     }
@@ -64,7 +66,7 @@ final class FoundFile implements Closeable {
     try {
       StringBuilder text = new StringBuilder(line(head));
       for (JudgedSetting each : settings) {
-        text.append(line(fields(each)));
+        text.append(line(fields(each, own)));
       }
       // Half a character, which JSON may escape in an id, is a question mark in these bytes.
       byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
@@ -79,13 +81,13 @@ final class FoundFile implements Closeable {
     return MAPPER.writeValueAsString(fields) + "\n";
   }
 
-  private static Map<String, Object> fields(JudgedSetting judged) {
+  private static Map<String, Object> fields(JudgedSetting judged, OwnFittings own) {
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("standing", Words.word(judged.found().standing()));
     fields.put("passes", judged.passes());
     fields.put("leanRisk", judged.found().leanRisk().value());
     fields.put("distance", judged.found().distance());
-    fields.put("setting", setting(judged));
+    fields.put("setting", setting(judged, own));
     fields.put("newParts", judged.parts().toBuy().stream().map(FoundFile::toBuy).toList());
     judged.found().price().ifPresent(price -> fields.put("price", price));
     fields.put("dangers", judged.dangers());
@@ -94,13 +96,13 @@ final class FoundFile implements Closeable {
   }
 
   /** As a kit recommends it. */
-  private static Map<String, Object> setting(JudgedSetting judged) {
+  private static Map<String, @Nullable Object> setting(JudgedSetting judged, OwnFittings own) {
     Setting setting = judged.found().setting();
     Map<PartKind, String> ids = judged.parts().ids();
     Map<String, Object> screw = new LinkedHashMap<>();
     screw.put("kind", Words.word(setting.screw().kind()));
     screw.put("turns", setting.screw().turns().toString());
-    Map<String, Object> fields = new LinkedHashMap<>();
+    Map<String, @Nullable Object> fields = new LinkedHashMap<>();
     fields.put("pilotJet", ids.get(PartKind.PILOT_JET));
     fields.put("screw", screw);
     fields.put("slide", ids.get(PartKind.SLIDE));
@@ -109,6 +111,7 @@ final class FoundFile implements Closeable {
     fields.put("needle", ids.get(PartKind.NEEDLE));
     fields.put("clip", setting.clip().toString());
     fields.put("mainJet", ids.get(PartKind.MAIN_JET));
+    fields.putAll(own.fields());
     return fields;
   }
 

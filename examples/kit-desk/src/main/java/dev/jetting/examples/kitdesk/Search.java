@@ -158,7 +158,10 @@ final class Search implements Callable<Integer> {
     try (FoundFile results = FoundFile.create(out)) {
       Found found = found(parent, search, interruption);
       Shown shown = front == null ? Shown.best(found, judge, top) : Shown.front(found, judge, top);
-      results.write(searched(files, Sha256.hex(digest), of, found, shown), shown.all());
+      results.write(
+          searched(files, Sha256.hex(digest), of, found, shown),
+          OwnFittings.of(fitted.setup().setting(), parts, of),
+          shown.all());
       page()
           .print(
               FoundText.of(

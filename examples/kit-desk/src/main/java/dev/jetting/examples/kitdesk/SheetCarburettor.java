@@ -40,9 +40,13 @@ final class SheetCarburettor {
     if (!own.id().equals(family.carburettor().id())) {
       return Table.fitted("On the family's carburettor, in place of " + own.id(), 80) + "\n";
     }
-    return own.floatValve().equals(family.carburettor().floatValve())
-        ? ""
-        : "With the float valve of the sheet, which is not the family's\n";
+    boolean screw = OwnFittings.hasOtherScrew(own, family);
+    boolean valve = OwnFittings.hasOtherFloatValve(own, family);
+    if (screw && valve) {
+      return "With screw and float valve of the sheet, which are not the family's\n";
+    }
+    String part = screw ? "screw" : "float valve";
+    return screw || valve ? "With the " + part + " of the sheet, which is not the family's\n" : "";
   }
 
   private static void checkBody(Carburettor own, Family family) throws UnusableException {
