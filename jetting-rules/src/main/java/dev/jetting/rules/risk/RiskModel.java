@@ -111,7 +111,19 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
    * @return the risk
    */
   public Probability leanRisk(CalibratedModel engine, ThrottleOpening throttle) {
-    EngineSpeed speed = engine.setup().engine().loadLine().at(throttle);
+    return leanRisk(engine, throttle, engine.setup().engine().loadLine().at(throttle));
+  }
+
+  /**
+   * Returns the lean risk at a throttle opening and an engine speed, on the load line or off it.
+   *
+   * @param engine the engine with its setup and what readings have taught about it
+   * @param throttle the opening
+   * @param speed engine speed, more than zero
+   * @return the risk
+   * @throws IllegalArgumentException if the speed is zero
+   */
+  public Probability leanRisk(CalibratedModel engine, ThrottleOpening throttle, EngineSpeed speed) {
     Lambda limit = limits.lean(throttle, engine.setup().engine().need());
     return leanRisk(engine.lnLambda(throttle, speed, this::partsVariance), limit);
   }
