@@ -31,12 +31,12 @@ public final class Calibration {
   private Calibration(Spreads spreads, List<Read> reads) {
     this.spreads = spreads;
     this.reads = List.copyOf(reads);
-    List<Observation<Place>> points = new ArrayList<>();
+    List<PointObservation<Place>> points = new ArrayList<>();
     List<IntervalObservation<Place>> bands = new ArrayList<>();
     for (Read read : reads) {
       double deviation = read.reading.deviation();
       if (read.reading.isPoint()) {
-        points.add(new Observation<>(read.place, read.from(), deviation * deviation));
+        points.add(new PointObservation<>(read.place, read.from(), deviation * deviation));
       } else {
         bands.add(new IntervalObservation<>(read.place, read.from(), read.to(), deviation));
       }
@@ -161,7 +161,8 @@ public final class Calibration {
    */
   public List<Reading> disagreeing(double deviations) {
     List<Reading> left = new ArrayList<>(readings().stream().filter(Reading::isPoint).toList());
-    List<Observation<Place>> seen = new ArrayList<>(process.observations().subList(0, left.size()));
+    List<PointObservation<Place>> seen =
+        new ArrayList<>(process.observations().subList(0, left.size()));
     GaussianProcess<Place> prior = GaussianProcess.prior(Place.kernel(spreads));
     List<Reading> disagreeing = new ArrayList<>();
     while (!left.isEmpty()) {

@@ -63,14 +63,14 @@ final class ExpectationPropagation {
     return conditioned;
   }
 
-  private static <X> List<Observation<X>> standIns(
+  private static <X> List<PointObservation<X>> standIns(
       List<IntervalObservation<X>> intervals, List<Site> sites) {
-    List<Observation<X>> standIns = new ArrayList<>();
+    List<PointObservation<X>> standIns = new ArrayList<>();
     for (int i = 0; i < sites.size(); i++) {
       double precision = sites.get(i).precision();
       if (precision > LEAST_PRECISION) {
         standIns.add(
-            new Observation<>(
+            new PointObservation<>(
                 intervals.get(i).input(), sites.get(i).shift() / precision, 1 / precision));
       }
     }

@@ -19,13 +19,13 @@ import org.hipparchus.linear.RealVector;
 final class GaussianProcess<X> {
 
   private final Kernel<? super X> kernel;
-  private final List<Observation<X>> observations;
+  private final List<PointObservation<X>> observations;
   private final RealMatrix inverse;
   private final RealMatrix factor;
   private final RealVector weights;
   private final double logMarginalLikelihood;
 
-  private GaussianProcess(Kernel<? super X> kernel, List<Observation<X>> observations) {
+  private GaussianProcess(Kernel<? super X> kernel, List<PointObservation<X>> observations) {
     this.kernel = kernel;
     this.observations = List.copyOf(observations);
     int n = observations.size();
@@ -36,7 +36,7 @@ final class GaussianProcess<X> {
       logMarginalLikelihood = 0;
       return;
     }
-    double[] values = observations.stream().mapToDouble(Observation::value).toArray();
+    double[] values = observations.stream().mapToDouble(PointObservation::value).toArray();
     RealVector seen = MatrixUtils.createRealVector(values);
     CholeskyDecomposition decomposition = new CholeskyDecomposition(covariances(), 1e-10, 0);
     factor = decomposition.getL();
@@ -67,8 +67,8 @@ final class GaussianProcess<X> {
    * @param more the observations
    * @return the conditioned process
    */
-  public GaussianProcess<X> observing(List<Observation<X>> more) {
-    List<Observation<X>> all = new ArrayList<>(observations);
+  public GaussianProcess<X> observing(List<PointObservation<X>> more) {
+    List<PointObservation<X>> all = new ArrayList<>(observations);
     all.addAll(more);
     return new GaussianProcess<>(kernel, all);
   }
@@ -131,7 +131,7 @@ final class GaussianProcess<X> {
   }
 
   /** {@return the observations in the order they were given} */
-  public List<Observation<X>> observations() {
+  public List<PointObservation<X>> observations() {
     return observations;
   }
 

@@ -121,7 +121,7 @@ class CalibrationTest {
                           MixtureModel read = MixtureModel.of(reading.setup());
                           double modelled =
                               read.at(reading.throttle(), reading.speed()).lambda().value();
-                          return new Observation<>(
+                          return new PointObservation<>(
                               Place.of(read, reading.throttle(), reading.speed(), SPREADS),
                               StrictMath.log(reading.from().value() / modelled),
                               0.01 * 0.01);

@@ -21,7 +21,9 @@ class GaussianProcessTest {
   private static GaussianProcess<Double> xSinX() {
     return GaussianProcess.<Double>prior(Kernel.squaredExponential(1, 1))
         .observing(
-            PLACES.stream().map(x -> new Observation<>(x, x * StrictMath.sin(x), 0.01)).toList());
+            PLACES.stream()
+                .map(x -> new PointObservation<>(x, x * StrictMath.sin(x), 0.01))
+                .toList());
   }
 
   /**
@@ -52,7 +54,8 @@ class GaussianProcessTest {
   void at_twoObservations_isThatByHand() {
     Normal value =
         GaussianProcess.<Double>prior(Kernel.squaredExponential(1, 1))
-            .observing(List.of(new Observation<>(0.0, 1, 0.1), new Observation<>(1.0, 2, 0.1)))
+            .observing(
+                List.of(new PointObservation<>(0.0, 1, 0.1), new PointObservation<>(1.0, 2, 0.1)))
             .at(0.5);
     assertThat(value.mean()).isCloseTo(1.5513877191, PRINTED);
     assertThat(value.deviation() * value.deviation()).isCloseTo(0.0872700955, PRINTED);
@@ -70,8 +73,8 @@ class GaussianProcessTest {
   void withoutOwn_isWhatTheOthersPredict() {
     GaussianProcess<Double> all = xSinX();
     for (int i = 0; i < PLACES.size(); i++) {
-      List<Observation<Double>> others = new ArrayList<>(all.observations());
-      Observation<Double> left = others.remove(i);
+      List<PointObservation<Double>> others = new ArrayList<>(all.observations());
+      PointObservation<Double> left = others.remove(i);
       Normal value =
           GaussianProcess.<Double>prior(Kernel.squaredExponential(1, 1))
               .observing(others)
@@ -85,7 +88,7 @@ class GaussianProcessTest {
   @Test
   void observation_withoutNoise_isRefused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Observation<>(1.0, 2, 0))
+        .isThrownBy(() -> new PointObservation<>(1.0, 2, 0))
         .withMessageContaining("variance of the noise")
         .withMessageContaining("more than 0");
   }

@@ -20,7 +20,7 @@ import dev.jetting.rules.Waiver;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.Part;
-import dev.jetting.rules.tuning.Seen;
+import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.units.JetCalibration;
 import java.io.IOException;
@@ -53,7 +53,7 @@ record Form<T, F extends Record>(
           new Form<>(Part.class, PartForm.class, PartForm::of, PartForm::part),
           new Form<>(JetCalibration.class, BenchForm.class, BenchForm::of, BenchForm::bench),
           new Form<>(Kit.class, KitForm.class, KitForm::of, KitForm::kit),
-          new Form<>(Seen.class, SeenForm.class, SeenForm::of, SeenForm::seen),
+          new Form<>(Evidence.class, EvidenceForm.class, EvidenceForm::of, EvidenceForm::evidence),
           new Form<>(TuningSession.class, SessionForm.class, SessionForm::of, SessionForm::session),
           new Form<>(Waiver.class, WaiverForm.class, WaiverForm::of, WaiverForm::waiver),
           new Form<>(Intake.class, IntakeForm.class, IntakeForm::of, IntakeForm::intake),

@@ -12,8 +12,8 @@ import java.util.Objects;
  * <p>A session is an object with {@code format} (always {@code "jetting tuning session"}), {@code
  * schemaVersion} (always {@code 1}), the {@code sheet} it began with, as {@link SheetJson} tells
  * it, and {@code steps}, each with its {@code setup} ({@code engine}, {@code setting}, {@code air},
- * {@code fuel}) and its {@code looks}: {@code throttle}, {@code speed} and what was {@code seen},
- * which has one of {@code wideband} (a λ), {@code colour}, {@code symptom}, {@code
+ * {@code fuel}) and its {@code observations}: {@code throttle}, {@code speed} and the {@code
+ * evidence}, which has one of {@code wideband} (a λ), {@code colour}, {@code symptom}, {@code
  * exhaustTemperature} (with {@code hotter} and {@code good}) and {@code proven} ({@code true}).
  *
  * <p>Limits: 16 000 000 characters, nested 64 deep; names of 200, texts of 10 000, numbers of 100

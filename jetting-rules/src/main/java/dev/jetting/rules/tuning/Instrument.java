@@ -15,8 +15,8 @@ public enum Instrument {
    */
   double deviation(Meanings meanings) {
     return switch (this) {
-      case WIDEBAND -> Seen.Wideband.DEVIATION;
-      case EXHAUST_THERMOMETER -> Seen.ExhaustTemperature.DEVIATION;
+      case WIDEBAND -> Evidence.Wideband.DEVIATION;
+      case EXHAUST_THERMOMETER -> Evidence.ExhaustTemperature.DEVIATION;
       case PLUG -> {
         Meaning brown = meanings.of(PlugColour.BROWN);
         double width = StrictMath.log(brown.to() / brown.from());

@@ -1,96 +1,58 @@
 package dev.jetting.rules.tuning;
 
-import dev.jetting.rules.risk.RiskModel;
-import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.Set;
 
 /**
- * What to do next in a session: a test or a change, or nothing, which ends it.
+ * What to do next in a session: plain data, of which {@link SessionText} makes sentences.
  *
- * <p>A session does not end on a setting that may be ridden and that nobody has read: once nothing
- * is worth a test or a change, one more test is to confirm the setting, where its risk is highest.
- * Should the reading take the risk above what is accepted, a safer change follows. A reading that
- * leaves it accepted confirms the setting; no search for a nearer one starts from it, which would
- * have to be confirmed in its turn. A λ that disagrees with all the rest, as in {@link
- * TuningSession#warnings}, confirms nothing: another opening has to.
- *
- * <p>A setting that is too lean and that no single part at hand makes safer ends the session
- * without a test: it is not to be ridden.
- *
- * <p>Not a proof that the setting is safe: one reading is one opening, and may be wrong itself.
- *
- * @param test the test to ride; empty if it is not a test
- * @param change the change to make; empty if it is not a change
- * @param confirming whether it is a test to confirm a setting with which the session could end
+ * <p>More kinds may come. A program that does not know a kind does not go on riding.
  */
-public record NextStep(Optional<NextTest> test, Optional<NextChange> change, boolean confirming) {
+public sealed interface NextStep {
 
   /**
-   * Checks that it is one step.
+   * A test to ride.
    *
-   * @param test the test to ride; empty if it is not a test
-   * @param change the change to make; empty if it is not a change
-   * @param confirming whether it is a test to confirm a setting with which the session could end
-   * @throws IllegalArgumentException if it is a test and a change, or confirms without a test
+   * @param test which, and how
+   * @param confirming whether it is to confirm a setting with which the session could end
    */
-  public NextStep {
-    Objects.requireNonNull(test, "test");
-    Objects.requireNonNull(change, "change");
-    boolean both = test.isPresent() && change.isPresent();
-    if (both || (confirming && test.isEmpty())) {
-      throw new IllegalArgumentException(
-          "next step: allowed a test, which may be to confirm, or a change, or neither");
+  record Ride(NextTest test, boolean confirming) implements NextStep {
+
+    /**
+     * Checks for null.
+     *
+     * @param test which, and how
+     * @param confirming whether it is to confirm a setting with which the session could end
+     */
+    public Ride {
+      Objects.requireNonNull(test, "test");
     }
   }
 
   /**
-   * The next step.
+   * A part to change.
    *
-   * @param session the session so far
-   * @param riskModel limits, spreads and steps
-   * @param meanings what colours and symptoms mean
-   * @param instruments what the rider has to read with, the same all along; at least one
-   * @return the step; neither a test nor a change where the session ends
-   * @throws IllegalArgumentException if there is no instrument
+   * @param change which, and what it does
    */
-  public static NextStep of(
-      TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
-    NextStep step = beforeConfirming(session, riskModel, meanings, instruments);
-    if (!step.isNone() || !session.isSafe(riskModel, meanings)) {
-      return step;
+  record Change(NextChange change) implements NextStep {
+
+    /**
+     * Checks for null.
+     *
+     * @param change which, and what it does
+     */
+    public Change {
+      Objects.requireNonNull(change, "change");
     }
-    Optional<NextTest> test = NextTest.confirming(session, riskModel, meanings, instruments);
-    return new NextStep(test, Optional.empty(), test.isPresent());
   }
 
-  /**
-   * Whether the session ends; whether well, {@link TuningSession#isSafe} tells.
-   *
-   * @return true if there is neither a test nor a change
-   */
-  public boolean isNone() {
-    return test.isEmpty() && change.isEmpty();
-  }
+  /** An end: the setting is read and accepted, and no part at hand is worth changing. */
+  record Confirmed() implements NextStep {}
 
-  private static NextStep beforeConfirming(
-      TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
-    Optional<NextTest> test = NextTest.of(session, riskModel, meanings, instruments);
-    Optional<NextChange> change =
-        test.isPresent() ? Optional.empty() : NextChange.of(session, riskModel, meanings);
-    boolean confirmed =
-        change.isPresent()
-            && session.isSafe(riskModel, meanings)
-            && wasConfirming(session, riskModel, meanings, instruments);
-    return new NextStep(test, confirmed ? Optional.empty() : change, false);
-  }
+  /** An end: the setting is too lean and no part at hand makes it safer. */
+  record NotToBeRidden() implements NextStep {}
 
-  /** Whether the last reading was taken where nothing was left but to confirm. */
-  private static boolean wasConfirming(
-      TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
-    List<TuningStep> steps = session.steps();
-    return !steps.get(steps.size() - 1).looks().isEmpty()
-        && beforeConfirming(session.undone(), riskModel, meanings, instruments).isNone();
+  /** {@return whether the session ends here} */
+  default boolean isEnd() {
+    return this instanceof Confirmed || this instanceof NotToBeRidden;
   }
 }

@@ -10,7 +10,6 @@ import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
-import java.util.Set;
 
 /**
  * A tuning session as plain text for people: where it stands, what the readings have told of the
@@ -29,27 +28,23 @@ public final class SessionText {
    * Renders a session.
    *
    * @param session the session so far
-   * @param riskModel limits, spreads and steps
-   * @param meanings what colours and symptoms mean
-   * @param instruments what the rider has to read with; at least one
+   * @param tuner who leads it
    * @return its text
-   * @throws IllegalArgumentException if there is no instrument
    */
-  public static String of(
-      TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
+  public static String of(TuningSession session, Tuner tuner) {
     SessionText page = new SessionText();
-    Calibration calibration = session.calibration(riskModel, meanings);
-    page.stands(session.now(), riskModel, calibration);
+    Calibration calibration = tuner.calibration(session);
+    page.stands(session.now(), tuner.riskModel(), calibration);
     if (!calibration.readings().isEmpty()) {
       page.heading("What the readings tell of the engine");
       Correction.of(calibration).forEach(correction -> page.item(correction.text()));
     }
-    List<String> warnings = session.warnings(riskModel, meanings);
+    List<String> warnings = Warnings.of(session, calibration);
     if (!warnings.isEmpty()) {
       page.heading("Be wary");
       warnings.forEach(page::item);
     }
-    page.next(session, riskModel, meanings, instruments);
+    page.next(tuner.next(session));
     return page.text.toString();
   }
 
@@ -82,35 +77,28 @@ public final class SessionText {
         + TradeStyle.throttle(worst.mixture().throttle());
   }
 
-  private void next(
-      TuningSession session, RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
-    NextStep step = NextStep.of(session, riskModel, meanings, instruments);
-    if (step.test().isPresent()) {
-      NextTest test = step.test().get();
-      heading("Test next: " + TradeStyle.throttle(test.throttle()));
-      if (step.confirming()) {
+  private void next(NextStep step) {
+    if (step instanceof NextStep.Ride ride) {
+      heading("Test next: " + TradeStyle.throttle(ride.test().throttle()));
+      if (ride.confirming()) {
         item(
             "Nothing is left to change as far as is known, but no reading of this setting bears it out"
                 + " yet: this one is to confirm it, where its lean risk is highest.");
       }
-      test.howTo().forEach(this::item);
-      return;
-    }
-    if (step.change().isPresent()) {
-      NextChange change = step.change().get();
+      ride.test().howTo().forEach(this::item);
+    } else if (step instanceof NextStep.Change next) {
+      NextChange change = next.change();
       heading("Change next: " + change.what());
       item(change.why());
       item("One change, then look again: never two moves towards lean at once.");
       lambdas(change.before(), change.after());
-      return;
-    }
-    if (!session.isSafe(riskModel, meanings)) {
+    } else if (step instanceof NextStep.NotToBeRidden) {
       heading("Too lean, and no single part at hand makes it safer");
       item("Do not ride it: get richer parts, the report on this setting names which.");
-      return;
+    } else {
+      heading("Nothing to test or change");
+      item("No single part at hand is worth changing, and no reading would tell much more.");
     }
-    heading("Nothing to test or change");
-    item("No single part at hand is worth changing, and no reading would tell much more.");
   }
 
   private void lambdas(RiskProfile before, RiskProfile after) {

@@ -12,29 +12,33 @@ import java.util.stream.Collectors;
  * A setup that was tried, with what was seen on it.
  *
  * @param setup engine, setting, air and fuel of that run
- * @param looks what was seen, in order
+ * @param observations what was seen, in order
  */
-public record TuningStep(Setup setup, List<Look> looks) {
+public record TuningStep(Setup setup, List<Observation> observations) {
   /**
-   * Copies the looks.
+   * Copies the observations.
    *
    * @param setup engine, setting, air and fuel of that run
-   * @param looks what was seen, in order
+   * @param observations what was seen, in order
    */
   public TuningStep {
     Objects.requireNonNull(setup, "setup");
-    looks = List.copyOf(looks);
+    observations = List.copyOf(observations);
   }
 
   /** The throttle openings that were looked at. */
   Set<ThrottleOpening> openings() {
-    return looks.stream().map(Look::throttle).collect(Collectors.toUnmodifiableSet());
+    return observations.stream().map(Observation::throttle).collect(Collectors.toUnmodifiableSet());
   }
 
-  /** What the looks amount to, in order. */
+  /** What the observations amount to, in order. */
   List<Reading> readings(Meanings meanings) {
-    return looks.stream()
-        .map(look -> look.seen().as(setup, look.throttle(), look.speed(), meanings))
+    return observations.stream()
+        .map(
+            observation ->
+                observation
+                    .evidence()
+                    .as(setup, observation.throttle(), observation.speed(), meanings))
         .toList();
   }
 }

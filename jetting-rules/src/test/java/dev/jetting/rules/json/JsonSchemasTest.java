@@ -191,9 +191,9 @@ class JsonSchemasTest {
       textBlock =
           """
           "format": "jetting tuning session" => "format": "session"
-          "seen": {"colour": "brown"} => "seen": {}
-          "seen": {"colour": "brown"} => "seen": {"colour": "green"}
-          "seen": {"colour": "brown"} => "seen": {"colour": "brown", "symptom": "bogs"}
+          "evidence": {"colour": "brown"} => "evidence": {}
+          "evidence": {"colour": "brown"} => "evidence": {"colour": "green"}
+          "evidence": {"colour": "brown"} => "evidence": {"colour": "brown", "symptom": "bogs"}
           "speed": "7500 rpm" => "speed": "7500 mm"
           """)
   void brokenSession_isInvalid(String piece, String spoilt) {

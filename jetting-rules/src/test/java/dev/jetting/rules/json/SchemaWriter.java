@@ -15,7 +15,7 @@ import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.kit.Part;
-import dev.jetting.rules.tuning.Seen;
+import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.units.JetCalibration;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.Quantity;
@@ -163,7 +163,7 @@ final class SchemaWriter {
     }
     ObjectNode object = object(form(type), type);
     choice(type).ifPresent(choices -> object.set("oneOf", choices));
-    if (type == Seen.class) {
+    if (type == Evidence.class) {
       object.put("minProperties", 1).put("maxProperties", 1);
     }
     List<ObjectNode> forms = new ArrayList<>();

@@ -10,6 +10,7 @@ import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class CorrectionTest {
@@ -42,8 +43,10 @@ class CorrectionTest {
     var session = TuningSession.beginning(Workshop.sheet(ALL_ROUND));
     MixtureModel model = MixtureModel.of(session.now().setup());
     double modelled = model.at(ThrottleOpening.ofEighths(2)).lambda().value();
-    var look = Workshop.look(2, 4450, new Seen.Wideband(Lambda.of(modelled * 1.1)));
-    var calibration = session.seeing(look).calibration(RiskModel.assumed(), Meanings.assumed());
+    var observation =
+        Workshop.observation(2, 4450, new Evidence.Wideband(Lambda.of(modelled * 1.1)));
+    var calibration =
+        Tuner.readingWith(Set.of(Instrument.WIDEBAND)).calibration(session.observing(observation));
     Correction needle =
         Correction.of(calibration).stream()
             .filter(c -> c.source() == ErrorSource.NEEDLE)

@@ -38,7 +38,7 @@ class MeaningsTest {
   @Test
   void exhaustTemperature_hotter_isLeaner() {
     Reading reading =
-        read(new Seen.ExhaustTemperature(TemperatureDifference.ofKelvin(50), Lambda.of(0.80)));
+        read(new Evidence.ExhaustTemperature(TemperatureDifference.ofKelvin(50), Lambda.of(0.80)));
     // e^0.1 leaner, by the assumed 500 K.
     assertThat(reading.from().value()).isCloseTo(0.80 * 1.105171, within(1e-6));
     assertThat(reading.to()).isEqualTo(reading.from());
@@ -47,20 +47,20 @@ class MeaningsTest {
   @Test
   void fourStroking_isARichBand_andPingingALeanOne() {
     double need = SETUP.engine().need().at(ThrottleOpening.FULL).value();
-    assertThat(read(new Seen.Felt(Symptom.FOUR_STROKES)).to().value()).isLessThan(need);
-    assertThat(read(new Seen.Felt(Symptom.PINGS)).from().value()).isGreaterThan(need);
+    assertThat(read(new Evidence.Felt(Symptom.FOUR_STROKES)).to().value()).isLessThan(need);
+    assertThat(read(new Evidence.Felt(Symptom.PINGS)).from().value()).isGreaterThan(need);
   }
 
   @Test
   void crisp_isNoProof_andAllowsLean() {
-    Reading crisp = read(new Seen.Felt(Symptom.CRISP));
+    Reading crisp = read(new Evidence.Felt(Symptom.CRISP));
     double need = SETUP.engine().need().at(ThrottleOpening.FULL).value();
     assertThat(crisp.to().value()).isGreaterThan(need * 1.16);
   }
 
   @Test
   void proven_isWhatTheEngineNeeds() {
-    assertThat(read(new Seen.Proven()).from())
+    assertThat(read(new Evidence.Proven()).from())
         .isEqualTo(SETUP.engine().need().at(ThrottleOpening.FULL));
   }
 
@@ -83,7 +83,7 @@ class MeaningsTest {
         .withMessageContaining("band");
   }
 
-  private static Reading read(Seen seen) {
+  private static Reading read(Evidence seen) {
     return seen.as(SETUP, ThrottleOpening.FULL, EngineSpeed.ofRpm(7500), Meanings.assumed());
   }
 }

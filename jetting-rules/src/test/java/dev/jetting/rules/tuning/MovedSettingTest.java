@@ -15,11 +15,13 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.Temperature;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class MovedSettingTest {
 
   private static final RiskModel RISK = RiskModel.assumed();
+  private static final Tuner TUNER = Tuner.readingWith(Set.of(Instrument.PLUG));
   private static final SetupSheet SHEET = Workshop.sheet(ALL_ROUND);
 
   /** Thin air makes any carburettor richer: a smaller main jet in the mountains. */
@@ -53,7 +55,7 @@ class MovedSettingTest {
   void of_anotherFuelInTheSameAir_isJudgedOnAllDaysOfTheSheet() {
     SetupSheet days = Workshop.sheet(ALL_ROUND, air(0, -15), air(0, 35));
     Fuel fuel = Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(50));
-    MovedSetting moved = MovedSetting.of(days, days.setup().withFuel(fuel), RISK, RISK.untried());
+    MovedSetting moved = TUNER.move(days, days.setup().withFuel(fuel), RISK.untried());
     AssessedSetting there = AssessedSetting.of(days.withSetup(moved.setup()));
 
     assertThat(moved.safe()).isTrue();
@@ -65,8 +67,7 @@ class MovedSettingTest {
   void of_otherAir_isJudgedInIt_andDoesNotSpeakOfOtherDays() {
     SetupSheet days =
         Workshop.sheet(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.5)), air(0, -15), air(0, 35));
-    MovedSetting moved =
-        MovedSetting.of(days, days.setup().withAir(air(1500, 20)), RISK, RISK.untried());
+    MovedSetting moved = TUNER.move(days, days.setup().withAir(air(1500, 20)), RISK.untried());
 
     assertThat(moved.changes()).isNotEmpty();
     assertThat(moved.changes())
@@ -81,7 +82,7 @@ class MovedSettingTest {
   }
 
   private static MovedSetting moved(Setup there) {
-    return MovedSetting.of(SHEET, there, RISK, RISK.untried());
+    return TUNER.move(SHEET, there, RISK.untried());
   }
 
   private static Air air(double metres, double celsius) {

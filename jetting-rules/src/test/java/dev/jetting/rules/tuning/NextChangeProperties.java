@@ -5,6 +5,7 @@ import static net.jqwik.api.Combinators.combine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.core.air.Air;
+import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
@@ -22,6 +23,7 @@ import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.Temperature;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -65,9 +67,9 @@ class NextChangeProperties {
       @ForAll @DoubleRange(min = -15, max = 10) double coldest,
       @ForAll @DoubleRange(min = 20, max = 40) double hottest) {
     SetupSheet now = Workshop.sheet(session.now().setup().setting(), day(coldest), day(hottest));
-    var calibration = session.calibration(RISK, Meanings.assumed());
+    var calibration = calibration(session);
     if (isSafe(AssessedSetting.of(now, RISK, calibration))) {
-      NextChange.of(now, RISK, calibration)
+      ChangeChooser.choose(now, RISK, calibration)
           .ifPresent(
               change -> {
                 SetupSheet then = now.withSetup(now.setup().withSetting(change.setting()));
@@ -93,7 +95,7 @@ class NextChangeProperties {
   @Property(tries = 40)
   void change_ofAnUnsafeSetting_takesRiskAway(@ForAll("sessions") TuningSession session) {
     SetupSheet now = session.now();
-    var calibration = session.calibration(RISK, Meanings.assumed());
+    var calibration = calibration(session);
     Scales scales = new Scales(now, RISK, calibration);
     double before = scales.excess(now.setup().setting(), Double.MAX_VALUE).orElseThrow();
     if (before > 0) {
@@ -109,7 +111,7 @@ class NextChangeProperties {
   @Property(tries = 20)
   void scales_givenUpOrNot_sayTheSame(@ForAll("sessions") TuningSession session) {
     SetupSheet now = session.now();
-    Scales scales = new Scales(now, RISK, session.calibration(RISK, Meanings.assumed()));
+    Scales scales = new Scales(now, RISK, calibration(session));
     Setting setting = now.setup().setting();
     double excess = scales.excess(setting, Double.MAX_VALUE).orElseThrow();
     double distance = scales.distance(setting, Double.MAX_VALUE).orElseThrow();
@@ -119,8 +121,12 @@ class NextChangeProperties {
     assertThat(scales.excess(setting, excess - 1e-6)).isEmpty();
   }
 
+  private static Calibration calibration(TuningSession session) {
+    return Tuner.readingWith(Set.of(Instrument.PLUG)).calibration(session);
+  }
+
   private static Optional<NextChange> change(TuningSession session) {
-    return NextChange.of(session, RISK, Meanings.assumed());
+    return ChangeChooser.choose(session.now(), RISK, calibration(session));
   }
 
   private static boolean isSafe(TuningSession session, RiskProfile profile) {
@@ -150,12 +156,12 @@ class NextChangeProperties {
 
   @Provide
   Arbitrary<TuningSession> sessions() {
-    return combine(settings(), looks().list().ofMaxSize(3))
+    return combine(settings(), observations().list().ofMaxSize(3))
         .as(
-            (setting, looks) -> {
+            (setting, observations) -> {
               TuningSession session = TuningSession.beginning(Workshop.sheet(setting));
-              for (Look look : looks) {
-                session = session.seeing(look);
+              for (Observation observation : observations) {
+                session = session.observing(observation);
               }
               return session;
             });
@@ -178,17 +184,17 @@ class NextChangeProperties {
                     .withClip(clip));
   }
 
-  private static Arbitrary<Look> looks() {
-    List<Seen> seen =
+  private static Arbitrary<Observation> observations() {
+    List<Evidence> seen =
         List.of(
-            new Seen.Wideband(Lambda.of(0.78)),
-            new Seen.Wideband(Lambda.of(0.95)),
-            new Seen.Colour(PlugColour.BROWN),
-            new Seen.Colour(PlugColour.DARK),
-            new Seen.Colour(PlugColour.PALE),
-            new Seen.Felt(Symptom.CRISP),
-            new Seen.Felt(Symptom.FOUR_STROKES));
+            new Evidence.Wideband(Lambda.of(0.78)),
+            new Evidence.Wideband(Lambda.of(0.95)),
+            new Evidence.Colour(PlugColour.BROWN),
+            new Evidence.Colour(PlugColour.DARK),
+            new Evidence.Colour(PlugColour.PALE),
+            new Evidence.Felt(Symptom.CRISP),
+            new Evidence.Felt(Symptom.FOUR_STROKES));
     return combine(Arbitraries.of(8, 6, 4, 2, 1), Arbitraries.of(seen))
-        .as((eighths, s) -> Workshop.look(eighths, 1400 + 760 * eighths, s));
+        .as((eighths, s) -> Workshop.observation(eighths, 1400 + 760 * eighths, s));
   }
 }

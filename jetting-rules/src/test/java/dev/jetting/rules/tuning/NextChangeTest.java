@@ -55,7 +55,7 @@ class NextChangeTest {
   void of_farTooRich_comesDownInSmallMovesThatStaySafe() {
     SetupSheet sheet = Workshop.sheet(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.58)));
     int changes = 0;
-    Optional<NextChange> change = NextChange.of(sheet, RISK, RISK.untried());
+    Optional<NextChange> change = ChangeChooser.choose(sheet, RISK, RISK.untried());
     while (change.isPresent() && changes++ < 30) {
       NextChange next = change.get();
       assertThat(next.after().worst().leanRisk().value()).isLessThanOrEqualTo(0.1);
@@ -65,7 +65,7 @@ class NextChangeTest {
         assertThat(after / before).isLessThan(1.13);
       }
       sheet = sheet.withSetup(sheet.setup().withSetting(next.setting()));
-      change = NextChange.of(sheet, RISK, RISK.untried());
+      change = ChangeChooser.choose(sheet, RISK, RISK.untried());
     }
     assertThat(changes).isBetween(3, 29);
     assertThat(sheet.setup().setting().mainJet()).isLessThan(JetBore.ofMillimetres(1.34));
@@ -76,14 +76,14 @@ class NextChangeTest {
     Setting lean = ALL_ROUND.withNeedleJet(TwoHundred.needleJet(2.64));
     SetupSheet sheet = TwoHundred.sheet(TwoHundred.STANDARD, lean);
     assertThat(sheet.parts()).isEqualTo(PartsAtHand.unknown());
-    assertThat(NextChange.of(sheet, RISK, RISK.untried()).orElseThrow().part())
+    assertThat(ChangeChooser.choose(sheet, RISK, RISK.untried()).orElseThrow().part())
         .isIn(MeteringPart.CLIP, MeteringPart.SCREW);
   }
 
   @Test
   void startingSetting_isRicherThanAcceptedAsksForAndNamesTheNextJets() {
     SetupSheet any = Workshop.sheet(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.16)));
-    StartingSetting start = StartingSetting.of(any, RISK);
+    StartingSetting start = StartFinder.find(any, RISK);
     assertThat(start.profile().worst().leanRisk().value()).isLessThanOrEqualTo(0.02);
     assertThat(start.setting().mainJet()).isGreaterThan(JetBore.ofMillimetres(1.2));
     assertThat(start.haveAtHand()).contains("main " + next(start));
@@ -95,7 +95,7 @@ class NextChangeTest {
   void startingSetting_withNoSafeOneAtHand_saysSo() {
     Setting lean = ALL_ROUND.withMainJet(JetBore.ofMillimetres(0.95));
     SetupSheet sheet = TwoHundred.sheet(TwoHundred.STANDARD, lean);
-    assertThat(StartingSetting.of(sheet, RISK).safe()).isFalse();
+    assertThat(StartFinder.find(sheet, RISK).safe()).isFalse();
   }
 
   /** Whatever cannot be changed: where any combination is within a fifth, so is the start. */
@@ -124,7 +124,7 @@ class NextChangeTest {
     FoundSetting best =
         SettingSearch.of(cautious, Choices.of(sheet), RISK).best(1, Run.alone()).settings().get(0);
 
-    assertThat(StartingSetting.of(sheet, RISK).profile().worst().leanRisk())
+    assertThat(StartFinder.find(sheet, RISK).profile().worst().leanRisk())
         .isLessThanOrEqualTo(
             best.standing() == Standing.TOO_LEAN ? best.leanRisk() : Probability.of(0.02));
   }
@@ -135,6 +135,6 @@ class NextChangeTest {
   }
 
   private static Optional<NextChange> next(Setting setting) {
-    return NextChange.of(Workshop.sheet(setting), RISK, RISK.untried());
+    return ChangeChooser.choose(Workshop.sheet(setting), RISK, RISK.untried());
   }
 }

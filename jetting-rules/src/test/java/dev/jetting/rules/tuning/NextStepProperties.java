@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.rules.SetupSheet;
-import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.JetBore;
@@ -22,8 +21,7 @@ import net.jqwik.api.constraints.IntRange;
 /** Whatever the sensor shows: engines off the model, and now and then a wrong reading. */
 class NextStepProperties {
 
-  private static final RiskModel RISK = RiskModel.assumed();
-  private static final Set<Instrument> SENSOR = Set.of(Instrument.WIDEBAND);
+  private static final Tuner TUNER = Tuner.readingWith(Set.of(Instrument.WIDEBAND));
   private static final int MANY = 60;
 
   /** It ends read, or where every opening that is left is too risky to be ridden. */
@@ -34,17 +32,17 @@ class NextStepProperties {
     TuningSession session = begin(halfMain);
     NextStep step = step(session);
     int steps = 0;
-    while (!step.isNone()) {
+    while (!step.isEnd()) {
       assertThat(steps++).isLessThan(MANY);
-      if (step.confirming()) {
-        assertThat(step.test().orElseThrow().throttle()).isEqualTo(riskiest(session));
+      if (step instanceof NextStep.Ride ride && ride.confirming()) {
+        assertThat(ride.test().throttle()).isEqualTo(riskiest(session));
       }
       session = taken(session, step, chance);
       step = step(session);
     }
     if (!openings(session).isEmpty()) {
-      assertThat(last(session).looks()).isNotEmpty();
-      assertThat(session.isConfirmed(RISK, Meanings.assumed())).isTrue();
+      assertThat(last(session).observations()).isNotEmpty();
+      assertThat(new StepChooser(TUNER, session).isConfirmed()).isTrue();
     }
   }
 
@@ -54,20 +52,20 @@ class NextStepProperties {
   }
 
   private static NextStep step(TuningSession session) {
-    return NextStep.of(session, RISK, Meanings.assumed(), SENSOR);
+    return TUNER.next(session);
   }
 
   private static TuningSession taken(TuningSession session, NextStep step, Random chance) {
-    if (step.change().isPresent()) {
-      var setting = step.change().get().setting();
+    if (step instanceof NextStep.Change next) {
+      var setting = next.change().setting();
       return session.changing(session.now().setup().withSetting(setting));
     }
-    NextTest test = step.test().orElseThrow();
+    NextTest test = ((NextStep.Ride) step).test();
     MixtureModel model = MixtureModel.of(session.now().setup());
     double off = 0.04 * chance.nextGaussian() + (chance.nextInt(5) == 0 ? 0.2 : 0);
     double lambda = model.at(test.throttle(), test.speed()).lambda().value() * StrictMath.exp(-off);
-    return session.seeing(
-        new Look(test.throttle(), test.speed(), new Seen.Wideband(Lambda.of(lambda))));
+    return session.observing(
+        new Observation(test.throttle(), test.speed(), new Evidence.Wideband(Lambda.of(lambda))));
   }
 
   /** Of equals the widest. */
@@ -85,11 +83,14 @@ class NextStepProperties {
   private static List<RiskPoint> openings(TuningSession session) {
     SetupSheet now = session.now();
     RiskProfile profile =
-        RISK.profile(
-            MixtureModel.of(now.setup()),
-            Stream.of(0, 1, 2, 4, 6, 8).map(ThrottleOpening::ofEighths).toList(),
-            session.calibration(RISK, Meanings.assumed()));
-    List<ThrottleOpening> read = last(session).looks().stream().map(Look::throttle).toList();
+        TUNER
+            .riskModel()
+            .profile(
+                MixtureModel.of(now.setup()),
+                Stream.of(0, 1, 2, 4, 6, 8).map(ThrottleOpening::ofEighths).toList(),
+                TUNER.calibration(session));
+    List<ThrottleOpening> read =
+        last(session).observations().stream().map(Observation::throttle).toList();
     return profile.points().stream()
         .filter(point -> point.leanRisk().compareTo(now.riding().acceptedRisk()) <= 0)
         .filter(point -> !read.contains(point.mixture().throttle()))

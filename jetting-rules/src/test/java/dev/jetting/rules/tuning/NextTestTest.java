@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.jetting.core.parts.Setting;
-import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
@@ -23,7 +22,8 @@ class NextTestTest {
   @Test
   void of_fullThrottleSeen_mayGoDownOneOpeningAndNoFurther() {
     TuningSession session =
-        begin(ALL_ROUND).seeing(Workshop.look(8, 7500, new Seen.Wideband(Lambda.of(0.80))));
+        begin(ALL_ROUND)
+            .observing(Workshop.observation(8, 7500, new Evidence.Wideband(Lambda.of(0.80))));
     next(session)
         .ifPresent(
             test ->
@@ -42,8 +42,9 @@ class NextTestTest {
     TuningSession session = begin(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.34)));
     for (int eighths : new int[] {8, 6, 4, 2, 1, 0}) {
       session =
-          session.seeing(
-              Workshop.look(eighths, 1400 + 760 * eighths, new Seen.Wideband(Lambda.of(0.72))));
+          session.observing(
+              Workshop.observation(
+                  eighths, 1400 + 760 * eighths, new Evidence.Wideband(Lambda.of(0.72))));
     }
     assertThat(next(session)).isEmpty();
   }
@@ -59,7 +60,8 @@ class NextTestTest {
   void of_openingSeenOnThisSetup_isNotAskedForAgain() {
     Setting setting = ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.28));
     TuningSession session =
-        begin(setting).seeing(Workshop.look(8, 7500, new Seen.Colour(PlugColour.BROWN)));
+        begin(setting)
+            .observing(Workshop.observation(8, 7500, new Evidence.Colour(PlugColour.BROWN)));
     assertThat(next(session).map(NextTest::throttle))
         .isNotEqualTo(Optional.of(ThrottleOpening.FULL));
   }
@@ -67,10 +69,8 @@ class NextTestTest {
   @Test
   void of_severalInstruments_readsWithTheSharpest() {
     Optional<NextTest> test =
-        NextTest.of(
+        next(
             begin(ALL_ROUND),
-            RiskModel.assumed(),
-            Meanings.assumed(),
             Set.of(Instrument.PLUG, Instrument.WIDEBAND, Instrument.EXHAUST_THERMOMETER));
     assertThat(test.orElseThrow().instrument()).isEqualTo(Instrument.WIDEBAND);
   }
@@ -78,18 +78,14 @@ class NextTestTest {
   /** A blunter instrument teaches less. */
   @Test
   void of_plugAlone_isExpectedToTeachLess() {
-    NextTest plug =
-        NextTest.of(
-                begin(ALL_ROUND), RiskModel.assumed(), Meanings.assumed(), Set.of(Instrument.PLUG))
-            .orElseThrow();
+    NextTest plug = next(begin(ALL_ROUND), Set.of(Instrument.PLUG)).orElseThrow();
     assertThat(plug.taught()).isLessThan(next(begin(ALL_ROUND)).orElseThrow().taught());
   }
 
   @Test
   void of_noInstrument_isRefused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> NextTest.of(begin(ALL_ROUND), RiskModel.assumed(), Meanings.assumed(), Set.of()))
+        .isThrownBy(() -> Tuner.readingWith(Set.of()))
         .withMessageContaining("at least one");
   }
 
@@ -106,7 +102,11 @@ class NextTestTest {
   }
 
   private static Optional<NextTest> next(TuningSession session) {
-    return NextTest.of(
-        session, RiskModel.assumed(), Meanings.assumed(), Set.of(Instrument.WIDEBAND));
+    return next(session, Set.of(Instrument.WIDEBAND));
+  }
+
+  private static Optional<NextTest> next(TuningSession session, Set<Instrument> instruments) {
+    Tuner tuner = Tuner.readingWith(instruments);
+    return new TestChooser(tuner, session, tuner.calibration(session)).mostInstructive();
   }
 }

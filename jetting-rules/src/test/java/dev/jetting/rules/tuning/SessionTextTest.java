@@ -8,7 +8,6 @@ import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.TwoHundred;
-import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
@@ -19,7 +18,8 @@ import org.junit.jupiter.api.Test;
 
 class SessionTextTest {
 
-  private static final RiskModel RISK = RiskModel.assumed();
+  private static final Tuner PLUG = Tuner.readingWith(Set.of(Instrument.PLUG));
+  private static final Tuner SENSOR = Tuner.readingWith(Set.of(Instrument.WIDEBAND));
 
   @Test
   void of_nothingSeen_tellsTheTestAndHowToDoIt() {
@@ -35,7 +35,8 @@ class SessionTextTest {
   @Test
   void of_readingsThere_tellsTheCorrectionsInPercent() {
     TuningSession session =
-        begin(ALL_ROUND).seeing(Workshop.look(8, 7500, new Seen.Wideband(Lambda.of(0.86))));
+        begin(ALL_ROUND)
+            .observing(Workshop.observation(8, 7500, new Evidence.Wideband(Lambda.of(0.86))));
     assertThat(text(session))
         .containsPattern("The main jet passes [0-9]+ ± [0-9]+ % less fuel than the model says\\.");
   }
@@ -56,11 +57,9 @@ class SessionTextTest {
             .withClip(ClipPosition.fromTop(5, 5))
             .withScrew(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(3)));
     TuningSession session = TuningSession.beginning(TwoHundred.sheet(TwoHundred.STANDARD, lean));
-    String text =
-        SessionText.of(
-            session, RiskModel.assumed(), Meanings.assumed(), Set.of(Instrument.WIDEBAND));
+    String text = SessionText.of(session, SENSOR);
     assertThat(text).contains("Do not ride it").doesNotContain("Nothing to test or change");
-    assertThat(session.isSafe(RISK, Meanings.assumed())).isFalse();
+    assertThat(PLUG.accepts(session)).isFalse();
   }
 
   @Test
@@ -72,13 +71,12 @@ class SessionTextTest {
       text = text(session);
     }
     assertThat(text).contains("Nothing to test or change\n- No single part at hand");
-    assertThat(session.isSafe(RISK, Meanings.assumed())).isTrue();
+    assertThat(PLUG.accepts(session)).isTrue();
   }
 
   @Test
   void of_lastSettingUnread_asksForTheTestThatConfirmsIt() {
-    String text =
-        SessionText.of(NextStepTest.UNREAD, RISK, Meanings.assumed(), Set.of(Instrument.WIDEBAND));
+    String text = SessionText.of(NextStepTest.UNREAD, SENSOR);
     assertThat(text)
         .contains("\nTest next: closed throttle\n- Nothing is left to change as far as is known")
         .contains("this one is to confirm it")
@@ -87,14 +85,15 @@ class SessionTextTest {
 
   /** On an engine that is as the model says. */
   private static TuningSession next(TuningSession session) {
-    NextStep step = NextStep.of(session, RISK, Meanings.assumed(), Set.of(Instrument.PLUG));
-    if (step.test().isPresent()) {
-      NextTest test = step.test().get();
+    NextStep step = PLUG.next(session);
+    if (step instanceof NextStep.Ride ride) {
+      NextTest test = ride.test();
       MixtureModel model = MixtureModel.of(session.now().setup());
       Lambda lambda = model.at(test.throttle(), test.speed()).lambda();
-      return session.seeing(new Look(test.throttle(), test.speed(), new Seen.Wideband(lambda)));
+      return session.observing(
+          new Observation(test.throttle(), test.speed(), new Evidence.Wideband(lambda)));
     }
-    NextChange change = step.change().orElseThrow();
+    NextChange change = ((NextStep.Change) step).change();
     return session.changing(session.now().setup().withSetting(change.setting()));
   }
 
@@ -102,11 +101,11 @@ class SessionTextTest {
   void warnings_crispPingingAndWhite_areTold() {
     TuningSession session =
         begin(ALL_ROUND)
-            .seeing(Workshop.look(2, 4400, new Seen.Felt(Symptom.CRISP)))
-            .seeing(Workshop.look(6, 6700, new Seen.Felt(Symptom.PINGS)))
-            .seeing(Workshop.look(8, 7500, new Seen.Colour(PlugColour.WHITE)))
-            .seeing(Workshop.look(4, 5700, new Seen.Colour(PlugColour.BROWN)));
-    assertThat(session.warnings(RISK, Meanings.assumed()))
+            .observing(Workshop.observation(2, 4400, new Evidence.Felt(Symptom.CRISP)))
+            .observing(Workshop.observation(6, 6700, new Evidence.Felt(Symptom.PINGS)))
+            .observing(Workshop.observation(8, 7500, new Evidence.Colour(PlugColour.WHITE)))
+            .observing(Workshop.observation(4, 5700, new Evidence.Colour(PlugColour.BROWN)));
+    assertThat(Warnings.of(session, PLUG.calibration(session)))
         .satisfiesExactly(
             crisp -> assertThat(crisp).startsWith("At 1/4 throttle: crisp is no proof"),
             pings -> assertThat(pings).startsWith("At 3/4 throttle").contains("go richer"),
@@ -121,9 +120,10 @@ class SessionTextTest {
     int[] eighths = {8, 6, 4, 5};
     for (int i = 0; i < eighths.length; i++) {
       session =
-          session.seeing(Workshop.look(eighths[i], 6500, new Seen.Wideband(Lambda.of(lambdas[i]))));
+          session.observing(
+              Workshop.observation(eighths[i], 6500, new Evidence.Wideband(Lambda.of(lambdas[i]))));
     }
-    assertThat(session.warnings(RISK, Meanings.assumed()))
+    assertThat(Warnings.of(session, PLUG.calibration(session)))
         .singleElement()
         .asString()
         .startsWith("λ 0.6 read at 5/8 throttle disagrees");
@@ -144,6 +144,6 @@ class SessionTextTest {
   }
 
   private static String text(TuningSession session) {
-    return SessionText.of(session, RISK, Meanings.assumed(), Set.of(Instrument.PLUG));
+    return SessionText.of(session, PLUG);
   }
 }

@@ -14,6 +14,7 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.TemperatureDifference;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class TuningSessionTest {
@@ -21,16 +22,17 @@ class TuningSessionTest {
   private static final TuningSession BEGUN =
       TuningSession.beginning(Workshop.sheet(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.36))));
 
-  private static final Look RICH = Workshop.look(8, 7500, new Seen.Wideband(Lambda.of(0.70)));
+  private static final Observation RICH =
+      Workshop.observation(8, 7500, new Evidence.Wideband(Lambda.of(0.70)));
 
   private static final Setup SMALLER =
       BEGUN.now().setup().withSetting(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.30)));
 
   @Test
   void undone_takesTheLastEntryBack() {
-    TuningSession longer = BEGUN.seeing(RICH).changing(SMALLER).seeing(RICH);
-    assertThat(longer.undone()).isEqualTo(BEGUN.seeing(RICH).changing(SMALLER));
-    assertThat(longer.undone().undone()).isEqualTo(BEGUN.seeing(RICH));
+    TuningSession longer = BEGUN.observing(RICH).changing(SMALLER).observing(RICH);
+    assertThat(longer.undone()).isEqualTo(BEGUN.observing(RICH).changing(SMALLER));
+    assertThat(longer.undone().undone()).isEqualTo(BEGUN.observing(RICH));
     assertThat(longer.undone().undone().undone()).isEqualTo(BEGUN);
     assertThat(BEGUN.undone()).isEqualTo(BEGUN);
   }
@@ -45,11 +47,11 @@ class TuningSessionTest {
   void calibration_addsUpWhatWasSeenOnDifferentJets() {
     TuningSession session =
         BEGUN
-            .seeing(RICH)
+            .observing(RICH)
             .changing(SMALLER)
-            .seeing(Workshop.look(4, 5700, new Seen.Colour(PlugColour.BROWN)))
-            .seeing(Workshop.look(0, 1400, new Seen.Felt(Symptom.HANGS)));
-    var calibration = session.calibration(RiskModel.assumed(), Meanings.assumed());
+            .observing(Workshop.observation(4, 5700, new Evidence.Colour(PlugColour.BROWN)))
+            .observing(Workshop.observation(0, 1400, new Evidence.Felt(Symptom.HANGS)));
+    var calibration = Tuner.readingWith(Set.of(Instrument.WIDEBAND)).calibration(session);
     assertThat(calibration.readings()).hasSize(3);
     assertThat(calibration.readings().get(0).setup()).isEqualTo(BEGUN.now().setup());
     assertThat(calibration.readings().get(1).setup()).isEqualTo(SMALLER);
@@ -69,17 +71,17 @@ class TuningSessionTest {
   void json_everyKindOfSeen_comesBackEqual() {
     TuningSession session =
         BEGUN
-            .seeing(RICH)
-            .seeing(Workshop.look(6, 6700, new Seen.Colour(PlugColour.DARK)))
+            .observing(RICH)
+            .observing(Workshop.observation(6, 6700, new Evidence.Colour(PlugColour.DARK)))
             .changing(SMALLER)
-            .seeing(Workshop.look(1, 3500, new Seen.Felt(Symptom.FOUR_STROKES)))
-            .seeing(
-                Workshop.look(
+            .observing(Workshop.observation(1, 3500, new Evidence.Felt(Symptom.FOUR_STROKES)))
+            .observing(
+                Workshop.observation(
                     8,
                     7500,
-                    new Seen.ExhaustTemperature(
+                    new Evidence.ExhaustTemperature(
                         TemperatureDifference.ofKelvin(-25), Lambda.of(0.8))))
-            .seeing(Workshop.look(2, 4400, new Seen.Proven()));
+            .observing(Workshop.observation(2, 4400, new Evidence.Proven()));
     String json = SessionJson.write(session);
     assertThat(SessionJson.read(json)).isEqualTo(session);
     assertThat(SessionJson.write(SessionJson.read(json))).isEqualTo(json);
@@ -88,13 +90,13 @@ class TuningSessionTest {
   @Test
   void json_twoKindsAtOnce_isRefusedWithItsPlace() {
     String json =
-        SessionJson.write(BEGUN.seeing(RICH))
+        SessionJson.write(BEGUN.observing(RICH))
             .replace("\"wideband\" : 0.7", "\"wideband\" : 0.7, \"colour\" : \"brown\"")
             .replace("\"wideband\": 0.7", "\"wideband\": 0.7, \"colour\": \"brown\"")
             .replace("\"wideband\": \"0.7\"", "\"wideband\": \"0.7\", \"colour\": \"brown\"");
     assertThatExceptionOfType(JsonInputException.class)
         .isThrownBy(() -> SessionJson.read(json))
-        .withMessageContaining("$.steps[0].looks[0].seen")
+        .withMessageContaining("$.steps[0].observations[0].evidence")
         .withMessageContaining("one of wideband");
   }
 }

@@ -42,8 +42,8 @@ final class Workshop {
         bare.provenance());
   }
 
-  static Look look(int eighths, double rpm, Seen seen) {
-    return new Look(ThrottleOpening.ofEighths(eighths), EngineSpeed.ofRpm(rpm), seen);
+  static Observation observation(int eighths, double rpm, Evidence seen) {
+    return new Observation(ThrottleOpening.ofEighths(eighths), EngineSpeed.ofRpm(rpm), seen);
   }
 
   private static List<JetBore> bores(int from, int to, int step) {

@@ -7,11 +7,10 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
-import dev.jetting.rules.tuning.Instrument;
-import dev.jetting.rules.tuning.Look;
-import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.rules.tuning.NextStep;
 import dev.jetting.rules.tuning.NextTest;
+import dev.jetting.rules.tuning.Observation;
+import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
@@ -27,30 +26,29 @@ final class ByLibrary {
 
   static Course tune(TrueEngine engine, SetupSheet sheet, Rider rider, RiskModel riskModel) {
     TuningSession session = TuningSession.beginning(sheet);
-    Set<Instrument> instruments = Set.of(rider.instrument());
+    Tuner tuner = Tuner.readingWith(Set.of(rider.instrument())).withRiskModel(riskModel);
     int tests = 0;
     int changes = 0;
-    NextStep next = NextStep.of(session, riskModel, Meanings.assumed(), instruments);
-    while (!next.isNone() && tests + changes < MOST_ENTRIES) {
-      if (next.test().isPresent()) {
-        session = session.seeing(look(engine, session, rider, next.test().get()));
+    NextStep next = tuner.next(session);
+    while (!next.isEnd() && tests + changes < MOST_ENTRIES) {
+      if (next instanceof NextStep.Ride ride) {
+        session = session.observing(observation(engine, session, rider, ride.test()));
         tests++;
       } else {
-        Setting setting = next.change().orElseThrow().setting();
+        Setting setting = ((NextStep.Change) next).change().setting();
         session = session.changing(session.now().setup().withSetting(setting));
         changes++;
       }
-      next = NextStep.of(session, riskModel, Meanings.assumed(), instruments);
+      next = tuner.next(session);
     }
     Setting end = session.now().setup().setting();
-    RiskProfile profile =
-        profile(session.now(), riskModel, session.calibration(riskModel, Meanings.assumed()));
+    RiskProfile profile = profile(session.now(), riskModel, tuner.calibration(session));
     Setting begin = sheet.setup().setting();
     RiskProfile untried = profile(sheet, riskModel, riskModel.untried());
     return new Course(
         tests,
         changes,
-        !next.isNone(),
+        !next.isEnd(),
         Truth.of(engine, sheet, begin, riskModel.limits()),
         Truth.of(engine, sheet, end, riskModel.limits()),
         held(engine, begin, untried),
@@ -59,12 +57,13 @@ final class ByLibrary {
         profile.worst().leanRisk().value());
   }
 
-  private static Look look(TrueEngine engine, TuningSession session, Rider rider, NextTest test) {
+  private static Observation observation(
+      TrueEngine engine, TuningSession session, Rider rider, NextTest test) {
     ThrottleOpening throttle = test.throttle();
     var setup = session.now().setup();
     double lnLambda = engine.lnLambda(setup.setting(), throttle, test.speed());
     double lnNeeded = StrictMath.log(setup.engine().need().at(throttle).value());
-    return new Look(throttle, test.speed(), rider.read(throttle, lnLambda, lnNeeded));
+    return new Observation(throttle, test.speed(), rider.read(throttle, lnLambda, lnNeeded));
   }
 
   private static RiskProfile profile(

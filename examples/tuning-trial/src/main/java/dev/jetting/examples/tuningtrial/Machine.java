@@ -5,7 +5,8 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.SheetJson;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
-import dev.jetting.rules.tuning.StartingSetting;
+import dev.jetting.rules.tuning.Instrument;
+import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Probability;
 import java.io.IOException;
@@ -14,6 +15,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -42,9 +44,9 @@ record Machine(SetupSheet start, SetupSheet takenOver) {
             .sorted()
             .toList()
             .get(SIZES_RICHER - 1);
+    Tuner tuner = Tuner.readingWith(Set.of(Instrument.PLUG)).withRiskModel(riskModel);
     return new Machine(
-        with(StartingSetting.of(sheet, riskModel).setting(), sheet),
-        with(fitting.withMainJet(bigger), sheet));
+        with(tuner.start(sheet).setting(), sheet), with(fitting.withMainJet(bigger), sheet));
   }
 
   private static SetupSheet with(Setting setting, SetupSheet sheet) {

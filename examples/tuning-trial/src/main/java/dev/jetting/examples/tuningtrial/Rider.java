@@ -1,10 +1,10 @@
 package dev.jetting.examples.tuningtrial;
 
+import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.Meaning;
 import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.rules.tuning.PlugColour;
-import dev.jetting.rules.tuning.Seen;
 import dev.jetting.rules.tuning.Symptom;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
@@ -61,19 +61,19 @@ final class Rider {
   }
 
   /** What he reads where the mixture is so much leaner than needed. */
-  Seen read(ThrottleOpening throttle, double lnLambda, double lnNeeded) {
+  Evidence read(ThrottleOpening throttle, double lnLambda, double lnNeeded) {
     if (instrument == Instrument.WIDEBAND) {
       double wrong = chance.happens(skill.wrongSensor) ? chance.normal(WRONG_SENSOR) : 0;
-      return new Seen.Wideband(Lambda.of(StrictMath.exp(lnLambda + error(SENSOR) + wrong)));
+      return new Evidence.Wideband(Lambda.of(StrictMath.exp(lnLambda + error(SENSOR) + wrong)));
     }
     double leaner = lnLambda - lnNeeded;
     if (skill.feels && throttle.compareTo(ThrottleOpening.ofEighths(1)) <= 0) {
       Optional<Symptom> symptom = felt(throttle, leaner);
       if (symptom.isPresent()) {
-        return new Seen.Felt(symptom.get());
+        return new Evidence.Felt(symptom.get());
       }
     }
-    return new Seen.Colour(colour(leaner));
+    return new Evidence.Colour(colour(leaner));
   }
 
   /** The colour of the plug, for those who go by nothing else. */

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.PlugColour;
-import dev.jetting.rules.tuning.Seen;
 import dev.jetting.units.ThrottleOpening;
 import org.junit.jupiter.api.Test;
 
@@ -26,8 +26,8 @@ class RiderTest {
     double squares = 0;
     int readings = 4000;
     for (int i = 0; i < readings; i++) {
-      Seen seen = rider.read(ThrottleOpening.FULL, -0.2, -0.22);
-      double ln = StrictMath.log(((Seen.Wideband) seen).lambda().value());
+      Evidence seen = rider.read(ThrottleOpening.FULL, -0.2, -0.22);
+      double ln = StrictMath.log(((Evidence.Wideband) seen).lambda().value());
       squares += (ln + 0.2) * (ln + 0.2);
     }
     assertThat(Math.sqrt(squares / readings)).isCloseTo(0.02, within(0.001));

@@ -11,7 +11,7 @@ import java.util.Objects;
  * @param noiseVariance variance of the noise, more than zero
  * @param <X> what the process is a function of
  */
-record Observation<X>(X input, double value, double noiseVariance) {
+record PointObservation<X>(X input, double value, double noiseVariance) {
 
   /**
    * Checks the numbers.
@@ -21,7 +21,7 @@ record Observation<X>(X input, double value, double noiseVariance) {
    * @param noiseVariance variance of the noise, more than zero
    * @throws IllegalArgumentException if one is out of range
    */
-  public Observation {
+  public PointObservation {
     Objects.requireNonNull(input, "input");
     Checks.that(Double.isFinite(value), "observed value", value, "any finite number");
     Checks.that(

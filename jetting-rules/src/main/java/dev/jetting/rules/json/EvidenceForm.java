@@ -1,7 +1,7 @@
 package dev.jetting.rules.json;
 
+import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.PlugColour;
-import dev.jetting.rules.tuning.Seen;
 import dev.jetting.rules.tuning.Symptom;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.TemperatureDifference;
@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * @param exhaustTemperature the exhaust against a good run
  * @param proven true where an engine has long run well
  */
-record SeenForm(
+record EvidenceForm(
     Optional<Lambda> wideband,
     Optional<PlugColour> colour,
     Optional<Symptom> symptom,
@@ -32,39 +32,41 @@ record SeenForm(
    */
   record ExhaustForm(TemperatureDifference hotter, Lambda good) {}
 
-  SeenForm {
+  EvidenceForm {
     long kinds =
         Stream.of(wideband, colour, symptom, exhaustTemperature, proven)
             .filter(Optional::isPresent)
             .count();
     if (kinds != 1 || proven.filter(is -> !is).isPresent()) {
       throw new IllegalArgumentException(
-          "something seen of "
+          "evidence of "
               + kinds
               + " kinds: allowed one of wideband, colour, symptom, exhaustTemperature, proven"
               + " (true)");
     }
   }
 
-  static SeenForm of(Seen seen) {
-    return new SeenForm(
-        as(Seen.Wideband.class, seen).map(Seen.Wideband::lambda),
-        as(Seen.Colour.class, seen).map(Seen.Colour::colour),
-        as(Seen.Felt.class, seen).map(Seen.Felt::symptom),
-        as(Seen.ExhaustTemperature.class, seen).map(e -> new ExhaustForm(e.hotter(), e.good())),
-        as(Seen.Proven.class, seen).map(is -> true));
+  static EvidenceForm of(Evidence seen) {
+    return new EvidenceForm(
+        as(Evidence.Wideband.class, seen).map(Evidence.Wideband::lambda),
+        as(Evidence.Colour.class, seen).map(Evidence.Colour::colour),
+        as(Evidence.Felt.class, seen).map(Evidence.Felt::symptom),
+        as(Evidence.ExhaustTemperature.class, seen).map(e -> new ExhaustForm(e.hotter(), e.good())),
+        as(Evidence.Proven.class, seen).map(is -> true));
   }
 
-  private static <S extends Seen> Optional<S> as(Class<S> kind, Seen seen) {
+  private static <S extends Evidence> Optional<S> as(Class<S> kind, Evidence seen) {
     return Optional.of(seen).filter(kind::isInstance).map(kind::cast);
   }
 
-  Seen seen() {
+  Evidence evidence() {
     return wideband
-        .<Seen>map(Seen.Wideband::new)
-        .or(() -> colour.map(Seen.Colour::new))
-        .or(() -> symptom.map(Seen.Felt::new))
-        .or(() -> exhaustTemperature.map(e -> new Seen.ExhaustTemperature(e.hotter(), e.good())))
-        .orElseGet(Seen.Proven::new);
+        .<Evidence>map(Evidence.Wideband::new)
+        .or(() -> colour.map(Evidence.Colour::new))
+        .or(() -> symptom.map(Evidence.Felt::new))
+        .or(
+            () ->
+                exhaustTemperature.map(e -> new Evidence.ExhaustTemperature(e.hotter(), e.good())))
+        .orElseGet(Evidence.Proven::new);
   }
 }

@@ -9,14 +9,14 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.Objects;
 
 /** What was seen on a run, before it is given a meaning. */
-public sealed interface Seen {
+public sealed interface Evidence {
 
   /**
    * A λ from a wideband sensor.
    *
    * @param lambda what it showed
    */
-  record Wideband(Lambda lambda) implements Seen {
+  record Wideband(Lambda lambda) implements Evidence {
 
     /** Standard deviation of ln λ (assumed: fresh charge in the exhaust disturbs the sensor). */
     static final double DEVIATION = 0.02;
@@ -36,7 +36,7 @@ public sealed interface Seen {
    *
    * @param colour the colour
    */
-  record Colour(PlugColour colour) implements Seen {
+  record Colour(PlugColour colour) implements Evidence {
     /**
      * Checks for null.
      *
@@ -52,7 +52,7 @@ public sealed interface Seen {
    *
    * @param symptom what was felt
    */
-  record Felt(Symptom symptom) implements Seen {
+  record Felt(Symptom symptom) implements Evidence {
     /**
      * Checks for null.
      *
@@ -69,7 +69,7 @@ public sealed interface Seen {
    * @param hotter by how much hotter; below zero for cooler
    * @param good the λ of the good run
    */
-  record ExhaustTemperature(TemperatureDifference hotter, Lambda good) implements Seen {
+  record ExhaustTemperature(TemperatureDifference hotter, Lambda good) implements Evidence {
 
     /** Standard deviation of ln λ (assumed: load and timing move the temperature as well). */
     static final double DEVIATION = 0.06;
@@ -87,7 +87,7 @@ public sealed interface Seen {
   }
 
   /** The whole setting is known to serve on this engine: the mixture is about what it needs. */
-  record Proven() implements Seen {
+  record Proven() implements Evidence {
 
     /** Standard deviation of ln λ (assumed: what serves is a band, not a point). */
     static final double DEVIATION = 0.05;

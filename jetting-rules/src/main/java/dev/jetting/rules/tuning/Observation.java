@@ -9,23 +9,23 @@ import java.util.Objects;
  *
  * @param throttle throttle opening
  * @param speed engine speed, more than zero
- * @param seen what was seen
+ * @param evidence what was seen
  */
-public record Look(ThrottleOpening throttle, EngineSpeed speed, Seen seen) {
+public record Observation(ThrottleOpening throttle, EngineSpeed speed, Evidence evidence) {
   /**
    * Checks for nulls.
    *
    * @param throttle throttle opening
    * @param speed engine speed, more than zero
-   * @param seen what was seen
+   * @param evidence what was seen
    * @throws IllegalArgumentException if the speed is zero
    */
-  public Look {
+  public Observation {
     Objects.requireNonNull(throttle, "throttle");
-    Objects.requireNonNull(seen, "seen");
+    Objects.requireNonNull(evidence, "evidence");
     if (speed.rpm() <= 0) {
       throw new IllegalArgumentException(
-          "engine speed of a look " + speed + ": allowed more than 0 rpm");
+          "engine speed of an observation " + speed + ": allowed more than 0 rpm");
     }
   }
 }

@@ -1,0 +1,45 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RiskModel;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Moves a finished setting to other air or another fuel. */
+final class SettingMover {
+
+  private static final int MOST_CHANGES = 20;
+
+  private SettingMover() {}
+
+  static MovedSetting move(
+      SetupSheet sheet, Setup there, RiskModel riskModel, Calibration calibration) {
+    SetupSheet now =
+        there.air().equals(sheet.setup().air())
+            ? sheet.withSetup(there)
+            : new SetupSheet(
+                sheet.title(),
+                there,
+                onlyIn(there.air(), sheet.riding()),
+                sheet.parts(),
+                sheet.provenance());
+    List<NextChange> changes = new ArrayList<>();
+    Optional<NextChange> next = ChangeChooser.choose(now, riskModel, calibration);
+    while (next.isPresent() && changes.size() < MOST_CHANGES) {
+      changes.add(next.get());
+      now = now.withSetup(now.setup().withSetting(next.get().setting()));
+      next = ChangeChooser.choose(now, riskModel, calibration);
+    }
+    return new MovedSetting(
+        now.setup(), changes, ChangeChooser.accepts(now, riskModel, calibration));
+  }
+
+  private static Riding onlyIn(Air air, Riding riding) {
+    return new Riding(riding.acceptedRisk(), riding.profile(), air, air);
+  }
+}

@@ -1,0 +1,156 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.calibration.Reading;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskModel;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * Leads tuning sessions: which test to ride, which part to change, and when to end. Immutable, and
+ * safe for any number of threads.
+ *
+ * <pre>{@code
+ * Tuner tuner = Tuner.readingWith(Set.of(Instrument.PLUG));
+ * TuningSession session = TuningSession.beginning(sheet);
+ * NextStep step = tuner.next(session);
+ * }</pre>
+ *
+ * <p>The order and the refusals are those of the trade; the model says which part, how far, and
+ * what that does to the risk. TUNING.md describes the policy. Not a promise that a setting is safe.
+ */
+public final class Tuner {
+
+  private final RiskModel riskModel;
+  private final Meanings meanings;
+  private final Set<Instrument> instruments;
+
+  private Tuner(RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
+    this.riskModel = Objects.requireNonNull(riskModel, "riskModel");
+    this.meanings = Objects.requireNonNull(meanings, "meanings");
+    if (instruments.isEmpty()) {
+      throw new IllegalArgumentException("instruments of a tuner: allowed at least one");
+    }
+    this.instruments = Set.copyOf(instruments);
+  }
+
+  /**
+   * Creates a tuner with the library's assumed risk model and meanings.
+   *
+   * @param instruments what the rider reads the engine with; at least one
+   * @return the tuner
+   * @throws IllegalArgumentException if there is no instrument
+   */
+  public static Tuner readingWith(Set<Instrument> instruments) {
+    return new Tuner(RiskModel.assumed(), Meanings.assumed(), instruments);
+  }
+
+  /**
+   * Returns this tuner with another risk model.
+   *
+   * @param other limits, spreads and steps
+   * @return the changed tuner
+   */
+  public Tuner withRiskModel(RiskModel other) {
+    return new Tuner(other, meanings, instruments);
+  }
+
+  /**
+   * Returns this tuner with other meanings.
+   *
+   * @param other what colours and symptoms mean
+   * @return the changed tuner
+   */
+  public Tuner withMeanings(Meanings other) {
+    return new Tuner(riskModel, other, instruments);
+  }
+
+  /** {@return limits, spreads and steps} */
+  public RiskModel riskModel() {
+    return riskModel;
+  }
+
+  /** {@return what colours and symptoms mean} */
+  public Meanings meanings() {
+    return meanings;
+  }
+
+  /** {@return what the rider reads the engine with} */
+  public Set<Instrument> instruments() {
+    Set<Instrument> ordered = EnumSet.copyOf(instruments);
+    return java.util.Collections.unmodifiableSet(ordered);
+  }
+
+  /**
+   * Returns the next step of a session.
+   *
+   * @param session the session so far
+   * @return the step
+   */
+  public NextStep next(TuningSession session) {
+    return new StepChooser(this, session).next();
+  }
+
+  /**
+   * Returns what the readings of a session teach about the engine.
+   *
+   * @param session the session so far
+   * @return the calibration
+   */
+  public Calibration calibration(TuningSession session) {
+    List<Reading> readings = new ArrayList<>();
+    session.steps().forEach(step -> readings.addAll(step.readings(meanings)));
+    return riskModel.untried().with(readings);
+  }
+
+  /**
+   * Returns whether the lean risk of the session's setting is accepted on each of the days, and its
+   * overrun not too lean. Not a promise.
+   *
+   * @param session the session so far
+   * @return true if the model and the readings accept the setting
+   */
+  public boolean accepts(TuningSession session) {
+    return ChangeChooser.accepts(session.now(), riskModel, calibration(session));
+  }
+
+  /**
+   * Assesses the session's setting with everything that was read.
+   *
+   * @param session the session so far
+   * @return the assessed setting
+   */
+  public AssessedSetting assess(TuningSession session) {
+    return AssessedSetting.of(session.now(), riskModel, calibration(session));
+  }
+
+  /**
+   * Returns a setting to start with on an engine that nobody has measured.
+   *
+   * @param sheet the machine with any setting of its carburettor, the riding, and the parts at hand
+   * @return the setting
+   */
+  public StartingSetting start(SetupSheet sheet) {
+    return StartFinder.find(sheet, riskModel);
+  }
+
+  /**
+   * Moves a finished setting to another day, another place or another fuel. In other air it is
+   * judged on that day alone, because the coldest and hottest day of the sheet belong to the place
+   * it came from. With another fuel in the same air it is judged on all days of the sheet.
+   *
+   * @param sheet the finished setting, the riding and the parts at hand
+   * @param there the same setup in the other air, or with the other fuel
+   * @param calibration what is known of the engine
+   * @return the setting there; not safe where no parts at hand make it so
+   */
+  public MovedSetting move(SetupSheet sheet, Setup there, Calibration calibration) {
+    return SettingMover.move(sheet, there, riskModel, calibration);
+  }
+}
