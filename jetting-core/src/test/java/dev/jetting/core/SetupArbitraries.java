@@ -39,6 +39,7 @@ import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.Temperature;
+import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -61,10 +62,15 @@ public final class SetupArbitraries extends DomainContextBase {
 
   @Provide
   static Arbitrary<Setup> setups() {
-    return Combinators.combine(engines(), settings(), airs(), fuels())
+    return Combinators.combine(engines(), settings(), airs(), fuels(), numbers(-10, 35))
         .as(
-            (engine, setting, air, fuel) ->
-                new Setup(scaled(engine, byReference(setting.carburettor())), setting, air, fuel));
+            (engine, setting, air, fuel, warmerBy) ->
+                new Setup(
+                    scaled(engine, byReference(setting.carburettor())),
+                    setting,
+                    air,
+                    fuel,
+                    TemperatureDifference.ofKelvin(warmerBy)));
   }
 
   @Provide
@@ -485,13 +491,15 @@ public final class SetupArbitraries extends DomainContextBase {
 
   public static Arbitrary<Fuel> fuels() {
     Arbitrary<Fuel> stated =
-        Combinators.combine(numbers(680, 820), numbers(3e-4, 3e-3), numbers(6, 16))
+        Combinators.combine(
+                numbers(680, 820), numbers(3e-4, 3e-3), numbers(6, 16), numbers(15, 100))
             .as(
-                (density, viscosity, ratio) ->
+                (density, viscosity, ratio, premix) ->
                     Fuel.ofProperties(
-                        Density.ofKilogramsPerCubicMetre(density),
-                        DynamicViscosity.ofPascalSeconds(viscosity),
-                        AirFuelRatio.of(ratio)));
+                            Density.ofKilogramsPerCubicMetre(density),
+                            DynamicViscosity.ofPascalSeconds(viscosity),
+                            AirFuelRatio.of(ratio))
+                        .withPremix(PremixRatio.ofPetrolToOil(premix)));
     Arbitrary<Fuel> mixed =
         Combinators.combine(
                 Arbitraries.of(Fuel.PETROL, Fuel.E5, Fuel.E10, Fuel.E85), numbers(15, 100))

@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.joining;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.mixture.Overrun;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Coefficient.Origin;
 import dev.jetting.core.parts.Setting;
@@ -54,7 +55,16 @@ final class ReportWords {
         new Entry("carburettor", setting.carburettor().id() + "; intake: " + setting.intake().id()),
         new Entry("setting", trade(setting)),
         new Entry("air", air(report.sheet().setup().air())),
-        new Entry("fuel", report.sheet().setup().fuel().toString()));
+        new Entry("fuel", fuel(report.sheet().setup())));
+  }
+
+  private static String fuel(Setup setup) {
+    double kelvin = setup.fuelWarmerBy().kelvin();
+    String side = kelvin < 0 ? " K colder than the air" : " K warmer than the air";
+    return setup.fuel()
+        + (kelvin == 0
+            ? ""
+            : ", in the float chamber " + Decimals.fixed(Math.abs(kelvin), 0) + side);
   }
 
   private static String trade(Setting setting) {

@@ -20,15 +20,15 @@ public record SetupSheet(
     String title, Setup setup, Riding riding, PartsAtHand parts, Provenance provenance) {
 
   /**
-   * Checks that the fuel, which is taken to be as warm as the air, is known on each of the days.
+   * Checks that the fuel in the float chamber is known on each of the days.
    *
    * @param title a line for people
    * @param setup engine, setting, air and fuel
    * @param riding what the owner rides and what he accepts
    * @param parts the parts that the rider owns or can buy
    * @param provenance where the setting comes from
-   * @throws IllegalArgumentException if a day is colder than −40 °C and the fuel is a blend, whose
-   *     density and viscosity are not known there
+   * @throws IllegalArgumentException if the fuel is a blend, and in the float chamber colder than
+   *     −40 °C or warmer than 80 °C on one of the days
    */
   public SetupSheet {
     Objects.requireNonNull(title, "title");
@@ -36,8 +36,8 @@ public record SetupSheet(
     Objects.requireNonNull(riding, "riding");
     Objects.requireNonNull(parts, "parts");
     Objects.requireNonNull(provenance, "provenance");
-    Riding.checkFuel("the day of the setup", setup.air(), setup.fuel());
-    riding.checkFuel(setup.fuel());
+    Riding.checkFuel("the day of the setup", setup.air(), setup.fuel(), setup.fuelWarmerBy());
+    riding.checkFuel(setup.fuel(), setup.fuelWarmerBy());
   }
 
   /**

@@ -119,7 +119,7 @@ class AssessedSettingTest {
   void dayOnWhichTheFuelIsNotKnown_isRefused_andNamed() {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> sheet(ALL_ROUND, day(-45), HEAT))
-        .withMessageContaining("temperature of the coldest day -45 °C")
+        .withMessageContaining("temperature of the fuel on the coldest day -45 °C")
         .withMessageContaining("allowed -40 °C to 80 °C");
   }
 
@@ -128,7 +128,8 @@ class AssessedSettingTest {
     SetupSheet sheet = sheet(ALL_ROUND, FROST, HEAT);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> sheet.withSetup(sheet.setup().withAir(day(-45))))
-        .withMessageContaining("temperature of the day of the setup -45 °C: allowed -40 °C");
+        .withMessageContaining(
+            "temperature of the fuel on the day of the setup -45 °C: allowed -40 °C");
   }
 
   /** The all-round setting in a carburettor whose progression hole is uncovered late. */

@@ -11,6 +11,7 @@ import dev.jetting.rules.risk.MixtureLimits;
 import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.time.LocalDate;
@@ -35,6 +36,17 @@ class ReportTextTest {
         .contains(
             "main 126, pilot 55, mixture screw 1½ turns out, cutaway 40, needle jet 2.66 mm,"
                 + " needle needle, clip 2 of 5 from top");
+  }
+
+  @Test
+  void of_fuelWarmerThanTheAir_tellsByHowMuch() {
+    SetupSheet sheet = TwoHundred.sheet(TwoHundred.STANDARD, ALL_ROUND);
+    SetupSheet warmed =
+        sheet.withSetup(sheet.setup().withFuelWarmerBy(TemperatureDifference.ofKelvin(20)));
+
+    assertThat(flat(ReportText.of(book(AssessedSetting.of(warmed)))))
+        .contains("E5 with 50:1 two-stroke-oil, in the float chamber 20 K warmer than the air");
+    assertThat(text(ALL_ROUND)).doesNotContain("warmer than the air");
   }
 
   @Test

@@ -1,6 +1,5 @@
 package dev.jetting.core.fuel;
 
-import static com.google.common.base.Preconditions.checkState;
 import static java.util.Objects.requireNonNull;
 
 import dev.jetting.core.checks.Checks;
@@ -10,6 +9,7 @@ import dev.jetting.units.Density;
 import dev.jetting.units.DynamicViscosity;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.Temperature;
+import dev.jetting.units.number.Decimals;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,8 +27,8 @@ import org.jspecify.annotations.Nullable;
  * the fuel without oil. Oil that a pump feeds past the carburettor is no premix.
  *
  * <p>A writer that must be able to build the fuel again needs {@link #blend()}, {@link #premix()}
- * and {@link #oil()}; where {@code blend()} is empty, density, viscosity and air-fuel ratio are all
- * there is, and do not depend on temperature.
+ * and {@link #oil()}; where {@code blend()} is empty, density, viscosity and air-fuel ratio take
+ * the place of the blend, and do not depend on temperature.
  */
 public final class Fuel {
 
@@ -50,7 +50,7 @@ public final class Fuel {
   private final PremixRatio premix;
   private final @Nullable FuelComponent oil;
 
-  /** Of the fuel without its oil, kg/m³. */
+  /** Of the fuel without its oil, kg/m³; of what flows if its properties are stated. */
   private final double densityAt15;
 
   private Fuel(Liquid liquid, PremixRatio premix, @Nullable FuelComponent oil) {
@@ -81,12 +81,14 @@ public final class Fuel {
   }
 
   /**
-   * A fuel of stated properties, the same at every temperature, to which no oil can be added.
+   * A fuel of stated properties, the same at every temperature. If oil is in what flows, {@link
+   * #withPremix} says how much.
    *
-   * @param density of what flows; not null
-   * @param viscosity of what flows; not null
-   * @param stoichiometricRatio kg of air that burn a kg completely; not null
-   * @return the fuel
+   * @param density of what flows, oil included; not null
+   * @param viscosity of what flows, oil included; not null
+   * @param stoichiometricRatio kg of air that burn a kg of the fuel without its oil completely; not
+   *     null
+   * @return the fuel, without oil
    */
   public static Fuel ofProperties(
       Density density, DynamicViscosity viscosity, AirFuelRatio stoichiometricRatio) {
@@ -106,8 +108,8 @@ public final class Fuel {
    * The same fuel with other premix, of {@link FuelComponent#TWO_STROKE_OIL}.
    *
    * @param premix fuel to oil by volume at 15 °C; not null
-   * @return the fuel
-   * @throws IllegalStateException if the fuel's properties were stated outright
+   * @return the fuel; density and viscosity stay if they were stated outright
+   * @throws IllegalArgumentException if a stated density is less than the oil alone would bring
    */
   public Fuel withPremix(PremixRatio premix) {
     return withPremix(premix, FuelComponent.TWO_STROKE_OIL);
@@ -118,17 +120,14 @@ public final class Fuel {
    *
    * @param premix fuel to oil by volume at 15 °C; not null
    * @param oil the oil; forgotten if there is none in the premix; not null
-   * @return the fuel
-   * @throws IllegalStateException if the fuel's properties were stated outright
-   * @throws IllegalArgumentException if a component of the fuel has the id of the oil
+   * @return the fuel; density and viscosity stay if they were stated outright, for the oil is in
+   *     them
+   * @throws IllegalArgumentException if a component of the fuel has the id of the oil, or a stated
+   *     density is less than the oil alone would bring
    */
   public Fuel withPremix(PremixRatio premix, FuelComponent oil) {
     requireNonNull(oil, "oil");
     boolean oiled = requireNonNull(premix, "premix").oilShareOfPetrol() > 0;
-    checkState(
-        !oiled || liquid instanceof FuelBlend,
-        "premix %s: allowed no oil, for a fuel whose properties are stated outright",
-        premix);
     Checks.that(
         blend().stream()
             .flatMap(blend -> blend.shares().stream())
@@ -136,7 +135,17 @@ public final class Fuel {
         "id of the oil",
         oil,
         "one that no component of the fuel has");
-    return new Fuel(liquid, premix, oiled ? oil : null);
+    Fuel mixed = new Fuel(liquid, premix, oiled ? oil : null);
+    Checks.that(
+        mixed.oilMassFraction() < 1,
+        "stated density of what flows",
+        Decimals.shortest(densityAt15) + " kg/m³",
+        () -> "more than the oil at " + premix + " brings on its own");
+    return mixed;
+  }
+
+  private boolean isStated() {
+    return liquid instanceof StatedLiquid;
   }
 
   /** {@return the components and their shares, or empty if the properties were stated outright} */
@@ -164,8 +173,11 @@ public final class Fuel {
     if (oil == null) {
       return 0;
     }
-    double oilMass = premix.oilShareOfPetrol() * oil.density().value();
-    return oilMass / (densityAt15 + oilMass);
+    double oilVolume = premix.oilShareOfPetrol();
+    double oilMass = oilVolume * oil.density().value();
+    return isStated()
+        ? oilMass / (densityAt15 * (1 + oilVolume))
+        : oilMass / (densityAt15 + oilMass);
   }
 
   /**
@@ -178,7 +190,7 @@ public final class Fuel {
    */
   public Density density(Temperature temperature) {
     Density fuel = liquid.density(temperature);
-    if (oil == null) {
+    if (oil == null || isStated()) {
       return fuel;
     }
     double oilVolume = premix.oilShareOfPetrol();
@@ -200,7 +212,7 @@ public final class Fuel {
    */
   public DynamicViscosity dynamicViscosity(Temperature temperature) {
     DynamicViscosity fuel = liquid.dynamicViscosity(temperature);
-    if (oil == null) {
+    if (oil == null || isStated()) {
       return fuel;
     }
     double oilVolume = premix.oilShareOfPetrol();
@@ -220,13 +232,12 @@ public final class Fuel {
    * @return true from −40 °C to 80 °C, and everywhere if all properties were stated outright
    */
   public boolean isKnownAt(Temperature temperature) {
-    boolean stated = oil == null && liquid instanceof StatedLiquid;
-    return FuelComponent.isKnownAt(temperature) || stated;
+    return FuelComponent.isKnownAt(temperature) || isStated();
   }
 
   /**
    * Every number the fuel is worked out from, with its origin, by dotted names such as {@code
-   * petrol.density(15 °C)}; empty if the properties were stated outright.
+   * petrol.density(15 °C)}; of a fuel whose properties were stated outright only those of the oil.
    *
    * @return the numbers of the components and then of the oil
    */
@@ -255,14 +266,6 @@ public final class Fuel {
   /** {@return the fuel and its premix, for people} */
   @Override
   public String toString() {
-    if (liquid instanceof StatedLiquid stated) {
-      return "fuel of "
-          + stated.density()
-          + ", "
-          + stated.dynamicViscosity()
-          + ", stoichiometric "
-          + stated.stoichiometricRatio();
-    }
     return liquid + (oil == null ? "" : " with " + premix + " " + oil);
   }
 }

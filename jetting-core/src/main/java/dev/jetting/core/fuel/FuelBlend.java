@@ -172,9 +172,27 @@ public final class FuelBlend implements Liquid {
     return Objects.hash(basis.name(), shares);
   }
 
-  /** {@return the shares, such as {@code 0.1 ethanol + 0.9 petrol by volume}} */
+  /**
+   * {@return the name it is sold by, such as {@code E10} or {@code petrol}, if it is of the
+   * built-in components; otherwise the shares, such as {@code 0.1 ethanol + 0.9 race-petrol by
+   * volume}}
+   */
   @Override
   public String toString() {
+    if (shares.size() == 1) {
+      return shares.get(0).component().id();
+    }
+    int percent = (int) Math.rint(100 * shares.get(0).share());
+    boolean sold =
+        shares.size() == 2
+            && basis == Basis.VOLUME
+            && shares.get(0).component().equals(FuelComponent.ETHANOL)
+            && shares.get(1).component().equals(FuelComponent.PETROL)
+            && shares.get(0).share() == percent / 100.0;
+    return sold ? "E" + percent : inShares();
+  }
+
+  private String inShares() {
     return shares.stream().map(FuelShare::toString).collect(joining(" + "))
         + (basis == Basis.VOLUME ? " by volume" : " by mass");
   }

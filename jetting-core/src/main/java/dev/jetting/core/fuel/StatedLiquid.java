@@ -19,6 +19,16 @@ record StatedLiquid(
   }
 
   @Override
+  public String toString() {
+    return "fuel of "
+        + density
+        + ", "
+        + dynamicViscosity
+        + ", stoichiometric "
+        + stoichiometricRatio;
+  }
+
+  @Override
   public Density density(Temperature temperature) {
     return density;
   }

@@ -42,9 +42,8 @@ final class Circuits {
     this.setup = setup;
     differences = Differences.NONE;
     pilotFactor = 1;
-    // The fuel in the float chamber is taken to be as warm as the air.
-    fuelDensity = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
-    fuelViscosity = setup.fuel().dynamicViscosity(setup.air().temperature()).pascalSeconds();
+    fuelDensity = setup.fuelDensity().kilogramsPerCubicMetre();
+    fuelViscosity = setup.fuel().dynamicViscosity(setup.fuelTemperature()).pascalSeconds();
     oilShare = setup.fuel().oilMassFraction();
     stoichiometricRatio = setup.fuel().stoichiometricRatio().value();
     dryAirShare = setup.air().dryAirMassFraction();

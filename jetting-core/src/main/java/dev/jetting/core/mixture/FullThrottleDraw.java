@@ -57,9 +57,7 @@ public final class FullThrottleDraw {
    */
   public static VolumeFlow of(Setup setup) {
     MixturePoint open = MixtureModel.of(setup).at(ThrottleOpening.FULL);
-    return VolumeFlow.from(
-        open.mainFuelFlow().plus(open.pilotFuelFlow()),
-        setup.fuel().density(setup.air().temperature()));
+    return VolumeFlow.from(open.mainFuelFlow().plus(open.pilotFuelFlow()), setup.fuelDensity());
   }
 
   /**
@@ -78,7 +76,8 @@ public final class FullThrottleDraw {
    * What the model cannot exceed on any of some days with any of some fuels: with the strongest
    * depression of one day, and the thinnest fuel on another.
    *
-   * @param setup engine and setting; its air and fuel do not count
+   * @param setup engine and setting, and how much warmer than the air the fuel is; its air and fuel
+   *     do not count
    * @param days the airs; at least one
    * @param fuels the fuels; at least one
    * @return a flow that is no less than {@link #of} the setup in any of the airs with any of the
@@ -108,7 +107,8 @@ public final class FullThrottleDraw {
 
     double density = Double.POSITIVE_INFINITY;
     for (Fuel fuel : fuels) {
-      density = Math.min(density, fuel.density(warmest).kilogramsPerCubicMetre());
+      Temperature chamber = warmest.plus(setup.fuelWarmerBy());
+      density = Math.min(density, fuel.density(chamber).kilogramsPerCubicMetre());
     }
     double main = Math.sqrt(2 * suction / (density * mainResistance(setting, flow)));
     double pilot =

@@ -81,7 +81,8 @@ class FuelBlendTest {
         FuelBlend.byVolume(List.of(new FuelShare(ETHANOL, 0.1), new FuelShare(BASE, 0.9)));
 
     assertThat(turned).isEqualTo(blend).hasSameHashCodeAs(blend);
-    assertThat(turned).hasToString("0.1 ethanol + 0.9 petrol by volume");
+    assertThat(turned)
+        .hasToString("0.1 ethanol + 0.9 petrol by volume"); // another petrol than E10's;
     assertThat(turned.shares()).isEqualTo(blend.shares());
   }
 

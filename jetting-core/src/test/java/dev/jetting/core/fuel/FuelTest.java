@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FuelTest {
 
@@ -85,14 +86,47 @@ class FuelTest {
     assertThat(STATED.oilMassFraction()).isZero();
   }
 
-  @Test
-  void ofProperties_takesNoOil() {
-    PremixRatio premix = PremixRatio.ofPetrolToOil(50);
+  @ParameterizedTest
+  @ValueSource(doubles = {50, 33, 20})
+  void ofProperties_ofABlendWithItsPremix_burnsAsMuchPetrolAsTheBlend(double ratio) {
+    Fuel mixed = Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(ratio));
+    Fuel stated =
+        Fuel.ofProperties(
+                mixed.density(COOL), mixed.dynamicViscosity(COOL), mixed.stoichiometricRatio())
+            .withPremix(mixed.premix());
 
-    assertThatThrownBy(() -> STATED.withPremix(premix))
-        .isInstanceOf(IllegalStateException.class)
-        .hasMessageContaining("allowed no oil");
+    // From first principles: of n + 1 litres n are petrol, whichever way the fuel was described.
+    double petrolMass = ratio * Fuel.E10.density(COOL).kilogramsPerCubicMetre();
+    double mass = (ratio + 1) * mixed.density(COOL).kilogramsPerCubicMetre();
+    assertThat(1 - mixed.oilMassFraction()).isCloseTo(petrolMass / mass, within(1e-12));
+    assertThat(1 - stated.oilMassFraction()).isCloseTo(petrolMass / mass, within(1e-12));
+  }
+
+  @Test
+  void ofProperties_withPremix_keepsWhatWasStatedOfWhatFlows() {
+    Fuel oiled = STATED.withPremix(PremixRatio.ofPetrolToOil(20));
+    Temperature hot = Temperature.ofCelsius(200);
+
+    assertThat(oiled.density(hot)).isEqualTo(STATED.density(hot));
+    assertThat(oiled.dynamicViscosity(hot)).isEqualTo(STATED.dynamicViscosity(hot));
+    assertThat(oiled.isKnownAt(hot)).isTrue();
+    assertThat(oiled.toString()).contains("740", "14.5", "20:1 two-stroke-oil");
+    assertThat(oiled.coefficients()).containsKey("two-stroke-oil.density(15 °C)");
     assertThat(STATED.withPremix(PremixRatio.NO_OIL)).isEqualTo(STATED);
+  }
+
+  @Test
+  void ofProperties_lighterThanItsOil_isRefused() {
+    Fuel light =
+        Fuel.ofProperties(
+            Density.ofKilogramsPerCubicMetre(400),
+            DynamicViscosity.ofPascalSeconds(5.0e-4),
+            AirFuelRatio.of(14.5));
+
+    assertThatThrownBy(() -> light.withPremix(PremixRatio.ofPetrolToOil(1)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("density of what flows 400 kg/m³")
+        .hasMessageContaining("allowed more than the oil");
   }
 
   @Test
@@ -119,8 +153,10 @@ class FuelTest {
   @Test
   void toString_namesEverything() {
     assertThat(Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(50)).toString())
-        .startsWith("0.1 ethanol + 0.9 petrol by volume with ")
+        .startsWith("E10 with ")
         .endsWith(" two-stroke-oil");
+    assertThat(Fuel.PETROL).hasToString("petrol");
+    assertThat(Fuel.E5).hasToString("E5");
     assertThat(STATED.toString()).contains("740", "14.5");
   }
 

@@ -32,8 +32,8 @@ final class SecondImplementation {
     FlowCoefficients c = s.carburettor().flow();
     double p0 = setup.air().pressure().pascals();
     double rho = setup.air().density().kilogramsPerCubicMetre();
-    double fuelRho = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
-    double mu = setup.fuel().dynamicViscosity(setup.air().temperature()).pascalSeconds();
+    double fuelRho = setup.fuel().density(setup.fuelTemperature()).kilogramsPerCubicMetre();
+    double mu = setup.fuel().dynamicViscosity(setup.fuelTemperature()).pascalSeconds();
 
     double bore = s.carburettor().bore().millimetres();
     double idle = s.idleLift().millimetres();

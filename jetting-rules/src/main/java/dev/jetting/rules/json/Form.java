@@ -13,6 +13,7 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.fuel.FuelBlend;
 import dev.jetting.core.fuel.FuelComponent;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
@@ -57,6 +58,7 @@ record Form<T, F extends Record>(
           new Form<>(TuningSession.class, SessionForm.class, SessionForm::of, SessionForm::session),
           new Form<>(Waiver.class, WaiverForm.class, WaiverForm::of, WaiverForm::waiver),
           new Form<>(Intake.class, IntakeForm.class, IntakeForm::of, IntakeForm::intake),
+          new Form<>(Setup.class, SetupForm.class, SetupForm::of, SetupForm::setup),
           new Form<>(Air.class, AirForm.class, AirForm::of, AirForm::air),
           new Form<>(Fuel.class, FuelForm.class, FuelForm::of, FuelForm::fuel),
           new Form<>(FuelBlend.class, BlendForm.class, BlendForm::of, BlendForm::blend),

@@ -11,10 +11,11 @@ import dev.jetting.units.Temperature;
 import java.util.Optional;
 
 /**
- * A fuel in JSON: a blend with its premix and oil, or the properties of what flows.
+ * A fuel in JSON: a blend or the properties of what flows, and the premix.
  *
  * @param blend what the fuel is mixed of, without oil; or the three properties
- * @param premix petrol to oil
+ * @param premix petrol to oil, or {@code no oil}; with stated properties, how much of what flows is
+ *     oil
  * @param oil the oil; one assumed for two-strokes unless told
  * @param density density of what flows, oil included, at its temperature in use; instead of a blend
  * @param dynamicViscosity its dynamic viscosity there
@@ -29,16 +30,14 @@ record FuelForm(
     Optional<AirFuelRatio> stoichiometricRatio) {
 
   FuelForm {
-    boolean blended = blend.isPresent() && premix.isPresent();
     boolean stated =
         density.isPresent() && dynamicViscosity.isPresent() && stoichiometricRatio.isPresent();
-    boolean anyOfBlend = blend.isPresent() || premix.isPresent() || oil.isPresent();
     boolean anyStated =
         density.isPresent() || dynamicViscosity.isPresent() || stoichiometricRatio.isPresent();
-    if (!(blended && !anyStated) && !(stated && !anyOfBlend)) {
+    if (premix.isEmpty() || (blend.isPresent() ? anyStated : !stated)) {
       throw new IllegalArgumentException(
-          "fuel told by halves: allowed blend and premix, and oil of its own, or density,"
-              + " dynamicViscosity and stoichiometricRatio");
+          "incomplete fuel: allowed premix (such as \"50:1\", or \"no oil\") with either blend or all"
+              + " of density, dynamicViscosity and stoichiometricRatio; oil is optional");
     }
     if (oil.isPresent() && !premix.orElseThrow().hasOil()) {
       throw new IllegalArgumentException("oil in a fuel without premix: allowed none");
@@ -46,36 +45,26 @@ record FuelForm(
   }
 
   static FuelForm of(Fuel fuel) {
-    if (fuel.blend().isPresent()) {
-      return new FuelForm(
-          fuel.blend(),
-          Optional.of(fuel.premix()),
-          fuel.oil(),
-          Optional.empty(),
-          Optional.empty(),
-          Optional.empty());
-    }
     Temperature any = Temperature.ofCelsius(15);
+    Optional<Fuel> stated = Optional.of(fuel).filter(f -> f.blend().isEmpty());
     return new FuelForm(
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.of(fuel.density(any)),
-        Optional.of(fuel.dynamicViscosity(any)),
-        Optional.of(fuel.stoichiometricRatio()));
+        fuel.blend(),
+        Optional.of(fuel.premix()),
+        fuel.oil(),
+        stated.map(f -> f.density(any)),
+        stated.map(f -> f.dynamicViscosity(any)),
+        stated.map(Fuel::stoichiometricRatio));
   }
 
   Fuel fuel() {
     return blend
-        .map(
-            b ->
-                Fuel.of(b)
-                    .withPremix(premix.orElseThrow(), oil.orElse(FuelComponent.TWO_STROKE_OIL)))
+        .map(Fuel::of)
         .orElseGet(
             () ->
                 Fuel.ofProperties(
                     density.orElseThrow(),
                     dynamicViscosity.orElseThrow(),
-                    stoichiometricRatio.orElseThrow()));
+                    stoichiometricRatio.orElseThrow()))
+        .withPremix(premix.orElseThrow(), oil.orElse(FuelComponent.TWO_STROKE_OIL));
   }
 }

@@ -26,7 +26,6 @@ import static dev.jetting.rules.json.Dimension.VISCOSITY;
 import com.google.common.collect.ImmutableMap;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.Engine;
-import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.Circuit;
 import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.core.parts.Carburettor;
@@ -206,7 +205,12 @@ final class Gauges {
     air("air", "today", s -> s.setup().air());
     air("riding.coldest", "on the coldest day", s -> s.sheet().riding().coldest());
     air("riding.hottest", "on the hottest day", s -> s.sheet().riding().hottest());
-    maybe("fuel.premix", "oil by petrol", OIL, s -> oil(s.setup().fuel()));
+    number("fuel.premix", "oil by petrol", OIL, s -> s.setup().fuel().premix().oilShareOfPetrol());
+    number(
+        "fuel.temperature",
+        "temperature of the fuel in the float chamber",
+        TEMPERATURE,
+        s -> s.setup().fuelTemperature().kelvin());
     number(
         "fuel.stoichiometricRatio",
         "air-fuel ratio of complete combustion",
@@ -216,12 +220,12 @@ final class Gauges {
         "fuel.density",
         "fuel density, oil included",
         DENSITY,
-        s -> s.setup().fuel().density(s.setup().air().temperature()).kilogramsPerCubicMetre());
+        s -> s.setup().fuelDensity().kilogramsPerCubicMetre());
     number(
         "fuel.dynamicViscosity",
         "fuel viscosity, oil included",
         VISCOSITY,
-        s -> s.setup().fuel().dynamicViscosity(s.setup().air().temperature()).millipascalSeconds());
+        s -> s.setup().fuel().dynamicViscosity(s.setup().fuelTemperature()).millipascalSeconds());
     number(
         "riding.acceptedRisk",
         "accepted risk",
@@ -379,11 +383,6 @@ final class Gauges {
 
   private static Optional<Taper> taper(AssessedSetting s) {
     return s.setting().needle().tapers().stream().findFirst();
-  }
-
-  /** A fuel whose properties are stated outright does not tell its oil. */
-  private static Optional<Double> oil(Fuel fuel) {
-    return fuel.blend().map(blend -> fuel.premix().oilShareOfPetrol());
   }
 
   private static PartsAtHand parts(AssessedSetting s) {

@@ -3,12 +3,12 @@ package dev.jetting.rules.json;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.fuel.Fuel;
-import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.units.TemperatureDifference;
 import java.util.Map;
 import java.util.Optional;
 
@@ -22,6 +22,8 @@ import java.util.Optional;
  * @param setting the carburettor with the parts in it
  * @param air the air of the day
  * @param fuel the fuel in the tank
+ * @param fuelWarmerBy how much warmer than the air the fuel in the float chamber is; left out where
+ *     it is as warm as the air, which is assumed
  * @param riding what the owner rides and what he accepts
  * @param parts the parts that the rider owns or can buy; left out where nobody told
  * @param provenance where the setting comes from; left out where nobody told
@@ -34,6 +36,7 @@ record SheetForm(
     Setting setting,
     Air air,
     Fuel fuel,
+    Optional<TemperatureDifference> fuelWarmerBy,
     Riding riding,
     Optional<PartsAtHand> parts,
     Optional<Provenance> provenance) {
@@ -49,7 +52,7 @@ record SheetForm(
   }
 
   static SheetForm of(SetupSheet sheet) {
-    Setup setup = sheet.setup();
+    SetupForm setup = SetupForm.of(sheet.setup());
     return new SheetForm(
         FORMAT,
         VERSION,
@@ -58,6 +61,7 @@ record SheetForm(
         setup.setting(),
         setup.air(),
         setup.fuel(),
+        setup.fuelWarmerBy(),
         sheet.riding(),
         Optional.of(sheet.parts()).filter(parts -> !parts.equals(PartsAtHand.unknown())),
         Optional.of(sheet.provenance()).filter(told -> !told.equals(Provenance.unknown())));
@@ -66,7 +70,7 @@ record SheetForm(
   SetupSheet sheet() {
     return new SetupSheet(
         title,
-        new Setup(engine, setting, air, fuel),
+        new SetupForm(engine, setting, air, fuel, fuelWarmerBy).setup(),
         riding,
         parts.orElse(PartsAtHand.unknown()),
         provenance.orElse(Provenance.unknown()));

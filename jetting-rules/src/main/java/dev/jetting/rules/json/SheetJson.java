@@ -25,13 +25,16 @@ import java.util.Objects;
  *       "cipm-2007"}.
  *   <li>{@code air} has {@code pressure} or {@code altitude}, {@code temperature}, {@code humidity}
  *       and optionally {@code formula}, which is {@code "cipm-2007"} unless given.
- *   <li>{@code fuel} has {@code blend}, {@code premix} (such as {@code "50:1"} or {@code "no oil"})
- *       and optionally {@code oil}, which is {@link
- *       dev.jetting.core.fuel.FuelComponent#TWO_STROKE_OIL} unless given; or it has {@code
- *       density}, {@code dynamicViscosity} and {@code stoichiometricRatio}; or it is the name of a
- *       blend without oil. A {@code blend} has {@code basis} and {@code shares}, each of a {@code
- *       component} and its {@code share}; a component has {@code id}, {@code composition} or {@code
- *       stoichiometricRatio}, {@code density}, {@code thermalExpansion} and {@code viscosity}.
+ *   <li>{@code fuel} has {@code premix} (such as {@code "50:1"} or {@code "no oil"}), optionally
+ *       {@code oil}, which is {@link dev.jetting.core.fuel.FuelComponent#TWO_STROKE_OIL} unless
+ *       given, and {@code blend}; or, in place of the blend, {@code density}, {@code
+ *       dynamicViscosity} (both of what flows, its oil included) and {@code stoichiometricRatio}
+ *       (of the fuel without its oil); or it is the name of a blend without oil. A {@code blend}
+ *       has {@code basis} and {@code shares}, each of a {@code component} and its {@code share}; a
+ *       component has {@code id}, {@code composition} or {@code stoichiometricRatio}, {@code
+ *       density}, {@code thermalExpansion} and {@code viscosity}.
+ *   <li>{@code fuelWarmerBy}, how much warmer than the air the fuel in the float chamber is, is
+ *       optional: {@code "0 K"} unless given.
  *   <li>{@code deliveryRatio}, {@code deliveryFactor}, {@code need} and {@code profile} are objects
  *       with {@code points}, or the bare array of them.
  *   <li>{@code parts} is optional, and so is each list in it.

@@ -2,6 +2,7 @@ package dev.jetting.rules.kit;
 
 import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.risk.Riding;
 import java.util.List;
 import java.util.Objects;
@@ -36,8 +37,8 @@ public record Market(String id, Air air, List<Fuel> fuels, Riding riding) {
       throw new IllegalArgumentException("market " + id + " without fuel: allowed at least one");
     }
     for (Fuel fuel : fuels) {
-      Riding.checkFuel("market " + id, air, fuel);
-      riding.checkFuel(fuel);
+      Riding.checkFuel("an ordinary day of market " + id, air, fuel, Setup.ASSUMED_FUEL_WARMER_BY);
+      riding.checkFuel(fuel, Setup.ASSUMED_FUEL_WARMER_BY);
     }
   }
 }

@@ -56,6 +56,10 @@ final class Pieces {
               s -> s.setup().fuel(),
               (s, x) -> s.withSetup(s.setup().withFuel(x)),
               f -> "fuel " + f),
+          piece(
+              s -> s.setup().fuelWarmerBy(),
+              (s, x) -> s.withSetup(s.setup().withFuelWarmerBy(x)),
+              x -> "fuel warmer than the air by " + x),
           engine(
               Engine::id,
               (e, x) ->

@@ -3,6 +3,8 @@ package dev.jetting.rules.risk;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.units.Probability;
+import dev.jetting.units.Temperature;
+import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.number.Decimals;
 import java.util.Objects;
 
@@ -48,33 +50,36 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
   }
 
   /**
-   * Checks that a fuel, which is taken to be as warm as the air, is known on both days.
+   * Checks that a fuel is known on both days.
    *
    * @param fuel the fuel
-   * @throws IllegalArgumentException if its density and viscosity are not known on one of them:
-   *     colder than −40 °C, and the fuel a blend
+   * @param warmerBy how much warmer than the air it is in the float chamber
+   * @throws IllegalArgumentException if its density and viscosity are not known on one of them: the
+   *     fuel is a blend, and colder than −40 °C or warmer than 80 °C
    */
-  public void checkFuel(Fuel fuel) {
-    checkFuel("the coldest day", coldest, fuel);
-    checkFuel("the hottest day", hottest, fuel);
+  public void checkFuel(Fuel fuel, TemperatureDifference warmerBy) {
+    checkFuel("the coldest day", coldest, fuel, warmerBy);
+    checkFuel("the hottest day", hottest, fuel, warmerBy);
   }
 
   /**
-   * Checks that a fuel, which is taken to be as warm as the air, is known in it.
+   * Checks that a fuel is known in an air.
    *
    * @param when the day, as a message names it
    * @param air the air
    * @param fuel the fuel
-   * @throws IllegalArgumentException if its density and viscosity are not known there: colder than
-   *     −40 °C, and the fuel a blend
+   * @param warmerBy how much warmer than the air it is in the float chamber
+   * @throws IllegalArgumentException if its density and viscosity are not known there: the fuel is
+   *     a blend, and colder than −40 °C or warmer than 80 °C
    */
-  public static void checkFuel(String when, Air air, Fuel fuel) {
-    if (!fuel.isKnownAt(air.temperature())) {
+  public static void checkFuel(String when, Air air, Fuel fuel, TemperatureDifference warmerBy) {
+    Temperature chamber = air.temperature().plus(warmerBy);
+    if (!fuel.isKnownAt(chamber)) {
       throw new IllegalArgumentException(
-          "temperature of "
+          "temperature of the fuel on "
               + when
               + " "
-              + Decimals.shortest(air.temperature().celsius())
+              + Decimals.shortest(chamber.celsius())
               + " °C: allowed -40 °C to 80 °C, where density and viscosity of this fuel are known");
     }
   }

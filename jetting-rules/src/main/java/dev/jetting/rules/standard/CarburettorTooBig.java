@@ -62,12 +62,7 @@ final class CarburettorTooBig {
   /** Pressure in Pa that lifts the fuel to the needle jet's mouth. */
   private static double lift(AssessedSetting assessed) {
     Setting setting = assessed.setting();
-    double density =
-        assessed
-            .setup()
-            .fuel()
-            .density(assessed.setup().air().temperature())
-            .kilogramsPerCubicMetre();
+    double density = assessed.setup().fuelDensity().kilogramsPerCubicMetre();
     double head = setting.carburettor().needleJetHead().millimetres() + setting.fuelLowerBy();
     return density * FloatValveFlow.GRAVITY * Math.max(0, head) * 1e-3;
   }

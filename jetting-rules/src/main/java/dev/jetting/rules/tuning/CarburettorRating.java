@@ -96,7 +96,7 @@ public record CarburettorRating(
     Carburettor carburettor = setup.setting().carburettor();
     EngineSpeed low = EngineSpeed.ofRpm(engine.loadLine().peak().rpm() / 3);
     Pressure signal = model.at(ThrottleOpening.ofEighths(2), low).needleJetSuction();
-    double density = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
+    double density = setup.fuelDensity().kilogramsPerCubicMetre();
     double millimetres = carburettor.needleJetHead().millimetres() + setup.setting().fuelLowerBy();
     double head = density * 9.80665 * millimetres * 1e-3;
     ThrottleOpening throttle = throttleFor(model, cruise);

@@ -4,7 +4,6 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
-import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
@@ -133,7 +132,6 @@ final class Scales {
   }
 
   private MixtureModel model(Setting setting, Air day) {
-    Setup setup = sheet.setup();
-    return MixtureModel.of(new Setup(setup.engine(), setting, day, setup.fuel()));
+    return MixtureModel.of(sheet.setup().withSetting(setting).withAir(day));
   }
 }

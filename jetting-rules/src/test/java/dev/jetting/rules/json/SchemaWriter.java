@@ -198,7 +198,7 @@ final class SchemaWriter {
         ? Optional.of(
             requiring(
                 List.of("blend", "premix"),
-                List.of("density", "dynamicViscosity", "stoichiometricRatio")))
+                List.of("density", "dynamicViscosity", "stoichiometricRatio", "premix")))
         : Optional.empty();
   }
 

@@ -153,7 +153,7 @@ class SheetJsonTest {
                         new FuelShare(FuelComponent.ETHANOL, 0.75),
                         new FuelShare(FuelComponent.METHANOL, 0.25))))),
         fuel(
-            "{\"density\": \"740 kg/m³\", \"dynamicViscosity\": \"0.5 mPa·s\", \"stoichiometricRatio\": 14.5}",
+            "{\"density\": \"740 kg/m³\", \"dynamicViscosity\": \"0.5 mPa·s\", \"stoichiometricRatio\": 14.5, \"premix\": \"no oil\"}",
             Fuel.ofProperties(
                 Density.ofKilogramsPerCubicMetre(740),
                 DynamicViscosity.ofPascalSeconds(0.0005),

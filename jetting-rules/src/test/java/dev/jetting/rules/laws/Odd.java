@@ -22,6 +22,7 @@ import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.Temperature;
+import dev.jetting.units.TemperatureDifference;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -58,7 +59,8 @@ final class Odd {
               TwoHundred.tuned(221),
               SETTING,
               COLD,
-              Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(30))),
+              Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(30)),
+              TemperatureDifference.ofKelvin(15)),
           new Riding(
               Probability.of(0.05),
               new RidingProfile(RidingProfile.assumedRoad().points().subList(1, 3)),

@@ -55,7 +55,7 @@ class CarburettorRatingTest {
     MixturePoint point = MixtureModel.of(setup).at(rating.cruiseThrottle(), CRUISE.speed());
     assertThat(point.airFlow().gramsPerSecond()).isCloseTo(9, within(1e-6));
     double grams = point.mainFuelFlow().gramsPerSecond() + point.pilotFuelFlow().gramsPerSecond();
-    double density = setup.fuel().density(setup.air().temperature()).kilogramsPerCubicMetre();
+    double density = setup.fuelDensity().kilogramsPerCubicMetre();
     double litresAnHour = grams * 3600 / density;
     assertThat(rating.cruiseConsumption().litresPer100Kilometres())
         .isCloseTo(litresAnHour * 100 / 70, within(1e-6));

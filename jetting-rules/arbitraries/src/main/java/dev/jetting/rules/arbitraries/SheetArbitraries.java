@@ -54,6 +54,7 @@ import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.Temperature;
+import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,12 +80,18 @@ public final class SheetArbitraries {
     return combine(texts(), setups(), ridings(), partsAtHand(), provenances()).as(SetupSheet::new);
   }
 
-  /** {@return setups: an engine, its setting, the air and the fuel} */
+  /** {@return setups: an engine, its setting, the air, the fuel and how warm it is} */
   public static Arbitrary<Setup> setups() {
-    return combine(engines(), settings(), airs(), fuels())
+    return combine(engines(), settings(), airs(), fuels(), warmths())
         .as(
-            (engine, setting, air, fuel) ->
-                new Setup(suited(engine, setting.carburettor()), setting, air, fuel));
+            (engine, setting, air, fuel, warmerBy) ->
+                new Setup(suited(engine, setting.carburettor()), setting, air, fuel, warmerBy));
+  }
+
+  private static Arbitrary<TemperatureDifference> warmths() {
+    return Arbitraries.oneOf(
+        Arbitraries.just(Setup.ASSUMED_FUEL_WARMER_BY),
+        numbers(-20, 35).map(TemperatureDifference::ofKelvin));
   }
 
   /** An engine for 30 mm with as much more displacement as the bore has more area. */
@@ -262,8 +269,11 @@ public final class SheetArbitraries {
         combine(
                 numbers(650, 900).map(Density::ofKilogramsPerCubicMetre),
                 numbers(0.0003, 0.003).map(DynamicViscosity::ofPascalSeconds),
-                numbers(6, 16).map(AirFuelRatio::of))
-            .as(Fuel::ofProperties);
+                numbers(6, 16).map(AirFuelRatio::of),
+                premixes())
+            .as(
+                (density, viscosity, ratio, premix) ->
+                    Fuel.ofProperties(density, viscosity, ratio).withPremix(premix));
     return Arbitraries.oneOf(usual, blended, stated);
   }
 
