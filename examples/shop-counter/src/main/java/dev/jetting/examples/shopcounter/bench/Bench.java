@@ -1,0 +1,89 @@
+package dev.jetting.examples.shopcounter.bench;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.jetting.examples.shopcounter.store.Machine;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Report;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.units.Probability;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The picture of a machine: what a setting does over the throttle, beside the one that is fitted.
+ *
+ * @param machine the machine
+ * @param proposal the setting that is looked at
+ * @param report its report
+ * @param verdict what the report comes to
+ * @param days the riskiest opening of each day
+ * @param findings what was found, the most dangerous first
+ * @param charts the numbers of the charts, as JSON
+ * @param speeds the lean risk by throttle and speed
+ */
+public record Bench(
+    Machine machine,
+    Proposal proposal,
+    Report report,
+    Verdict verdict,
+    List<DayLine> days,
+    List<Found> findings,
+    String charts,
+    SpeedTable speeds) {
+
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  /**
+   * Works the picture out.
+   *
+   * @param machine the machine
+   * @param proposal the setting that is looked at
+   * @return the picture
+   */
+  public static Bench of(Machine machine, Proposal proposal) {
+    Knowledge known = Knowledge.of(machine);
+    AssessedSetting fitted = known.assess(machine.sheet());
+    AssessedSetting looked =
+        proposal.changesSomething() ? known.assess(proposal.changed()) : fitted;
+    Report report = StandardRulebook.rulebook().evaluate(looked);
+    return new Bench(
+        machine,
+        proposal,
+        report,
+        Verdict.of(report),
+        days(looked),
+        findings(report),
+        json(Charts.of(fitted, looked)),
+        SpeedTable.of(
+            looked.setup(),
+            known.riskModel(),
+            known.calibration(),
+            looked.sheet().riding().acceptedRisk()));
+  }
+
+  private static List<DayLine> days(AssessedSetting setting) {
+    SetupSheet sheet = setting.sheet();
+    Probability accepted = sheet.riding().acceptedRisk();
+    return List.of(
+        DayLine.of("today", "Today", sheet.setup().air(), setting.profile(), accepted),
+        DayLine.of("coldest", "Coldest day", sheet.riding().coldest(), setting.coldest(), accepted),
+        DayLine.of(
+            "hottest", "Hottest day", sheet.riding().hottest(), setting.hottest(), accepted));
+  }
+
+  private static List<Found> findings(Report report) {
+    List<Found> findings = new ArrayList<>();
+    report.findings().forEach(ranked -> findings.add(Found.of(findings.size() + 1, ranked)));
+    return findings;
+  }
+
+  private static String json(Charts charts) {
+    try {
+      return JSON.writeValueAsString(charts);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,32 @@
+package dev.jetting.examples.shopcounter.bench;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.Probability;
+import dev.jetting.units.TradeStyle;
+
+/**
+ * The riskiest opening of a day.
+ *
+ * @param key today, coldest or hottest
+ * @param name the day, for people
+ * @param air its air
+ * @param where the riskiest opening
+ * @param risk the lean risk there
+ * @param tooMuch whether it is more than is accepted
+ */
+public record DayLine(
+    String key, String name, String air, String where, String risk, boolean tooMuch) {
+
+  static DayLine of(String key, String name, Air air, RiskProfile day, Probability accepted) {
+    RiskPoint worst = day.worst();
+    return new DayLine(
+        key,
+        name,
+        TradeStyle.temperature(air.temperature()) + ", " + TradeStyle.pressure(air.pressure()),
+        Verdict.throttle(worst),
+        TradeStyle.probability(worst.leanRisk(), accepted),
+        worst.leanRisk().isMoreThan(accepted));
+  }
+}

@@ -1,0 +1,100 @@
+package dev.jetting.examples.shopcounter.bench;
+
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.engine.LoadLine;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.rules.risk.RiskMap;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.TradeStyle;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/**
+ * The lean risk by throttle and speed, as a table with a number in each cell.
+ *
+ * @param columns the throttle openings, for people
+ * @param rows a row for each speed, the highest first
+ */
+public record SpeedTable(List<String> columns, List<Row> rows) {
+
+  private static final int SPEEDS = 8;
+  private static final List<ThrottleOpening> OPENINGS =
+      IntStream.rangeClosed(0, 8).mapToObj(ThrottleOpening::ofEighths).toList();
+
+  /**
+   * A speed.
+   *
+   * @param rpm the speed, for people
+   * @param cells the risk at each opening
+   */
+  public record Row(String rpm, List<Cell> cells) {}
+
+  /**
+   * The risk at an opening and a speed.
+   *
+   * @param text the risk, for people
+   * @param level 0 below half of what is accepted, 1 below what is accepted, 2 above, 3 above a
+   *     half
+   * @param ridden whether the engine is ridden here on a steady road
+   */
+  public record Cell(String text, int level, boolean ridden) {}
+
+  static SpeedTable of(
+      Setup setup, RiskModel riskModel, Calibration calibration, Probability accepted) {
+    List<EngineSpeed> speeds = speeds(setup.engine().loadLine());
+    RiskMap map = RiskMap.of(riskModel, MixtureModel.of(setup), calibration, OPENINGS, speeds);
+    List<Row> rows = new ArrayList<>();
+    for (int i = 0; i < speeds.size(); i++) {
+      rows.add(row(setup.engine().loadLine(), speeds, i, map.rows().get(i), accepted));
+    }
+    return new SpeedTable(OPENINGS.stream().map(SpeedTable::column).toList(), rows);
+  }
+
+  private static String column(ThrottleOpening throttle) {
+    return TradeStyle.throttle(throttle).replace(" throttle", "");
+  }
+
+  /** From the highest speed down to idle, in round numbers. */
+  private static List<EngineSpeed> speeds(LoadLine line) {
+    double idle = line.idle().rpm();
+    double step = (line.peak().rpm() - idle) / (SPEEDS - 1);
+    return IntStream.range(0, SPEEDS)
+        .mapToObj(i -> EngineSpeed.ofRpm(Math.round((line.peak().rpm() - i * step) / 50) * 50.0))
+        .toList();
+  }
+
+  private static Row row(
+      LoadLine line,
+      List<EngineSpeed> speeds,
+      int i,
+      List<Probability> risks,
+      Probability accepted) {
+    List<Cell> cells = new ArrayList<>();
+    for (int j = 0; j < risks.size(); j++) {
+      boolean ridden = nearest(speeds, line.at(OPENINGS.get(j))) == i;
+      Probability risk = risks.get(j);
+      cells.add(new Cell(TradeStyle.probability(risk, accepted), level(risk, accepted), ridden));
+    }
+    return new Row(Math.round(speeds.get(i).rpm()) + "", cells);
+  }
+
+  private static int nearest(List<EngineSpeed> speeds, EngineSpeed speed) {
+    return IntStream.range(0, speeds.size())
+        .boxed()
+        .min(Comparator.comparingDouble(k -> Math.abs(speeds.get(k).rpm() - speed.rpm())))
+        .orElse(0);
+  }
+
+  private static int level(Probability risk, Probability accepted) {
+    if (risk.isMoreThan(accepted)) {
+      return risk.value() > 0.5 ? 3 : 2;
+    }
+    return risk.value() > accepted.value() / 2 ? 1 : 0;
+  }
+}

@@ -1,0 +1,17 @@
+package dev.jetting.examples.shopcounter.store;
+
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.tuning.TuningSession;
+import java.time.Instant;
+
+/**
+ * One machine of one visitor.
+ *
+ * @param id what its address contains
+ * @param name what the visitor calls it
+ * @param sheet the setting that is on the machine now
+ * @param session what was tried and seen since the session began
+ * @param changed when it was last changed
+ */
+public record Machine(
+    String id, String name, SetupSheet sheet, TuningSession session, Instant changed) {}

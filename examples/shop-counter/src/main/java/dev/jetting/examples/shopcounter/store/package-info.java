@@ -1,0 +1,5 @@
+/** Machines, sessions and logs in one database file. */
+@NullMarked
+package dev.jetting.examples.shopcounter.store;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,114 @@
+package dev.jetting.examples.shopcounter.web;
+
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.examples.shopcounter.bench.Bench;
+import dev.jetting.examples.shopcounter.bench.Proposal;
+import dev.jetting.examples.shopcounter.store.Entry;
+import dev.jetting.examples.shopcounter.store.Machine;
+import dev.jetting.examples.shopcounter.store.Machines;
+import dev.jetting.rules.json.SheetJson;
+import dev.jetting.rules.tuning.TuningSession;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import java.util.Map;
+import java.util.Objects;
+
+/** The visitor's machines: the list, the picture, the log. */
+final class MachinePages {
+
+  private static final int LONGEST_NOTE = 2000;
+
+  private final Machines machines;
+  private final Templates templates;
+
+  MachinePages(Machines machines, Templates templates) {
+    this.machines = machines;
+    this.templates = templates;
+  }
+
+  void on(RoutesConfig routes) {
+    routes.get("/", this::list);
+    routes.post("/machines/demo/{name}", this::addDemo);
+    routes.post("/machines/sheet", this::addSheet);
+    routes.get("/machines/{id}", this::picture);
+    routes.post("/machines/{id}/setting", this::fit);
+    routes.get("/machines/{id}/log", this::log);
+    routes.post("/machines/{id}/log", this::note);
+    routes.post("/machines/{id}/remove", this::remove);
+  }
+
+  private void list(Context request) {
+    templates.show(
+        request,
+        "home.jte",
+        Map.of("machines", machines.of(Visitor.of(request)), "demos", Demos.all()));
+  }
+
+  private void addDemo(Context request) {
+    String id = machines.add(Visitor.of(request), Demos.sheet(request.pathParam("name")));
+    request.redirect("/machines/" + id, HttpStatus.SEE_OTHER);
+  }
+
+  private void addSheet(Context request) {
+    String sheet = Objects.requireNonNullElse(request.formParam("sheet"), "");
+    String id = machines.add(Visitor.of(request), SheetJson.read(sheet));
+    request.redirect("/machines/" + id, HttpStatus.SEE_OTHER);
+  }
+
+  private void picture(Context request) {
+    Machine machine = machine(request);
+    Proposal proposal = Proposal.of(machine.sheet(), request::queryParam);
+    boolean partly = "bench".equals(request.header("X-Part"));
+    templates.show(
+        request,
+        partly ? "bench.jte" : "picture.jte",
+        Map.of("bench", Bench.of(machine, proposal)));
+  }
+
+  private void fit(Context request) {
+    Machine machine = machine(request);
+    Proposal proposal = Proposal.of(machine.sheet(), request::formParam);
+    if (proposal.changesSomething()) {
+      Setup setup = machine.sheet().setup().withSetting(proposal.setting());
+      TuningSession session = machine.session().changing(setup);
+      machines.keep(
+          Visitor.of(request),
+          machine.id(),
+          session,
+          Entry.Kind.CHANGED,
+          String.join("; ", proposal.changes()));
+    }
+    request.redirect("/machines/" + machine.id(), HttpStatus.SEE_OTHER);
+  }
+
+  private void log(Context request) {
+    Machine machine = machine(request);
+    templates.show(
+        request,
+        "log.jte",
+        Map.of("machine", machine, "entries", machines.log(Visitor.of(request), machine.id())));
+  }
+
+  private void note(Context request) {
+    Machine machine = machine(request);
+    String note = Objects.requireNonNullElse(request.formParam("note"), "").strip();
+    if (note.isEmpty() || note.length() > LONGEST_NOTE) {
+      throw Problem.unusable(
+          "A note of " + note.length() + " characters: allowed 1 to " + LONGEST_NOTE + ".");
+    }
+    machines.note(Visitor.of(request), machine.id(), note);
+    request.redirect("/machines/" + machine.id() + "/log", HttpStatus.SEE_OTHER);
+  }
+
+  private void remove(Context request) {
+    machines.remove(Visitor.of(request), machine(request).id());
+    request.redirect("/", HttpStatus.SEE_OTHER);
+  }
+
+  private Machine machine(Context request) {
+    return machines
+        .find(Visitor.of(request), request.pathParam("id"))
+        .orElseThrow(Problem::notFound);
+  }
+}

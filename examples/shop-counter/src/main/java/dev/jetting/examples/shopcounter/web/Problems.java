@@ -1,0 +1,95 @@
+package dev.jetting.examples.shopcounter.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.jetting.rules.json.JsonInputException;
+import dev.jetting.units.QuantityException;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import java.util.Map;
+import java.util.UUID;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** Turns whatever went wrong into one form: RFC 9457 for a program, a page for a person. */
+final class Problems {
+
+  private static final Logger LOG = Logger.getLogger(Problems.class.getName());
+  private static final ObjectMapper JSON = new ObjectMapper();
+
+  private final Templates templates;
+
+  Problems(Templates templates) {
+    this.templates = templates;
+  }
+
+  void catchAll(RoutesConfig routes) {
+    routes.exception(Problem.class, this::answer);
+    routes.exception(JsonInputException.class, (e, request) -> answer(of(e), request));
+    routes.exception(QuantityException.class, (e, request) -> answer(of(e), request));
+    routes.exception(
+        IllegalArgumentException.class,
+        (e, request) -> answer(Problem.unusable(String.valueOf(e.getMessage())), request));
+    routes.exception(HttpResponseException.class, (e, request) -> answer(of(e), request));
+    routes.exception(Exception.class, (e, request) -> answer(unexpected(e), request));
+    routes.error(404, request -> answer(Problem.notFound(), request));
+  }
+
+  static Problem of(JsonInputException e) {
+    return Problem.unusable(String.valueOf(e.getMessage()))
+        .with("path", String.valueOf(e.path()))
+        .with("value", String.valueOf(e.value()))
+        .with("allowed", String.valueOf(e.allowed()))
+        .with("line", e.line());
+  }
+
+  private static Problem of(QuantityException e) {
+    return Problem.unusable(String.valueOf(e.getMessage()))
+        .with("value", e.value())
+        .with("unit", e.unit())
+        .with("allowed", e.allowed());
+  }
+
+  private static Problem of(HttpResponseException e) {
+    if (e.getStatus() == 404) {
+      return Problem.notFound();
+    }
+    return Problem.of(e.getStatus(), "Refused", String.valueOf(e.getMessage()));
+  }
+
+  /** A fault of ours: the log keeps what happened, the visitor gets the number of its line. */
+  private static Problem unexpected(Exception e) {
+    String number = UUID.randomUUID().toString();
+    LOG.log(Level.SEVERE, e, () -> "fault " + number);
+    return Problem.of(
+        500, "A fault of this program", "Something went wrong here. The log has it as " + number);
+  }
+
+  private void answer(Problem problem, Context request) {
+    request.status(problem.status());
+    Map<String, Object> members = problem.members(request.path());
+    if (members.get("retryAfterSeconds") instanceof Integer seconds) {
+      request.header("Retry-After", seconds.toString());
+    }
+    if (isForAProgram(request)) {
+      request.contentType("application/problem+json").result(json(members));
+    } else {
+      templates.show(
+          request, "problem.jte", Map.of("title", problem.title(), "detail", problem.detail()));
+    }
+  }
+
+  private static boolean isForAProgram(Context request) {
+    String accept = request.header("Accept");
+    return request.path().startsWith("/api/") || accept == null || !accept.contains("text/html");
+  }
+
+  private static byte[] json(Map<String, Object> members) {
+    try {
+      return JSON.writeValueAsBytes(members);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}
