@@ -5,7 +5,8 @@ import org.jspecify.annotations.NullMarked;
  * range.
  */
 @NullMarked
-@SuppressWarnings("requires-automatic") // hipparchus has no module descriptor of its own
+// hipparchus has no module descriptor of its own; the cycle's module is compiled after this one
+@SuppressWarnings({"requires-automatic", "module"})
 module dev.jetting.core {
   requires transitive dev.jetting.units;
   requires com.google.common;
@@ -19,4 +20,10 @@ module dev.jetting.core {
   exports dev.jetting.core.fuel;
   exports dev.jetting.core.mixture;
   exports dev.jetting.core.parts;
+
+  // The reference simulation checks the equations on the same building blocks.
+  exports dev.jetting.core.checks to
+      dev.jetting.core.cycle;
+  exports dev.jetting.core.flow to
+      dev.jetting.core.cycle;
 }

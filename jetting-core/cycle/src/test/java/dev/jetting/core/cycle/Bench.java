@@ -1,0 +1,135 @@
+package dev.jetting.core.cycle;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.air.AirFormula;
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.Exhaust;
+import dev.jetting.core.engine.Induction;
+import dev.jetting.core.engine.LoadLine;
+import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.fuel.Fuel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.parts.FloatValve;
+import dev.jetting.core.parts.FlowCoefficients;
+import dev.jetting.core.parts.Intake;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.PilotCircuit;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.core.parts.Taper;
+import dev.jetting.units.AirFuelRatio;
+import dev.jetting.units.Area;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Density;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.Displacement;
+import dev.jetting.units.DynamicViscosity;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Length;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Temperature;
+import java.util.List;
+
+/** An invented engine of 123 cm³ behind a 24 mm slide, on which the cycle is tried. */
+final class Bench {
+
+  static final Inlet.PistonPort PISTON_PORT = new Inlet.PistonPort(150, area(520));
+  static final Inlet.RotaryValve ROTARY = new Inlet.RotaryValve(130, 60, 20, area(460));
+  static final Inlet.Reed REED = new Inlet.Reed(area(560), Pressure.ofPascals(4000));
+
+  private Bench() {}
+
+  static Area area(double squareMillimetres) {
+    return Area.ofSquareMillimetres(squareMillimetres);
+  }
+
+  static Crankcase crankcase(Inlet inlet) {
+    return crankcase(inlet, tract(70, IntakeTract.Inertia.LEFT_OUT));
+  }
+
+  static Crankcase crankcase(Inlet inlet, IntakeTract tract) {
+    return Crankcase.builder()
+        .primaryCompression(1.4)
+        .inlet(inlet)
+        .transfer(new Transfer(120, area(500), Pressure.ofPascals(0)))
+        .tract(tract)
+        .build();
+  }
+
+  static IntakeTract tract(double millimetres, IntakeTract.Inertia inertia) {
+    return new IntakeTract(Length.ofMillimetres(millimetres), area(450), inertia);
+  }
+
+  static Setup setup() {
+    return setup(RpmCurve.of(RpmCurve.Point.of(1500, 0.5)), Induction.assumedMild());
+  }
+
+  static Setup setup(RpmCurve delivery, Induction induction) {
+    return new Setup(
+        new Engine(
+            "invented 123",
+            Displacement.ofCubicCentimetres(123),
+            delivery,
+            induction,
+            Exhaust.reference("plain silencer"),
+            new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(7000)),
+            MixtureNeed.assumedMild()),
+        setting(),
+        Air.dry(Pressure.ofPascals(101_325), Temperature.ofKelvin(288.15))
+            .withFormula(AirFormula.IDEAL_GAS),
+        Fuel.ofProperties(
+            Density.ofKilogramsPerCubicMetre(740),
+            DynamicViscosity.ofPascalSeconds(5e-4),
+            AirFuelRatio.of(14.5)));
+  }
+
+  private static Setting setting() {
+    PilotCircuit pilot =
+        new PilotCircuit(
+            ScrewKind.MIXTURE,
+            area(0.13),
+            area(0.45),
+            area(0.38),
+            Length.ofMillimetres(0),
+            Length.ofMillimetres(1.5),
+            Length.ofMillimetres(1),
+            ScrewTurns.of(4));
+    Carburettor carburettor =
+        new Carburettor(
+            "invented 24",
+            Diameter.ofMillimetres(24),
+            Length.ofMillimetres(2.5),
+            Length.ofMillimetres(8),
+            pilot,
+            new FloatValve(
+                Diameter.ofMillimetres(2),
+                Length.ofMillimetres(150),
+                Coefficient.assumed(0.6, "1", "plays no part here")),
+            FlowCoefficients.assumed());
+    return new Setting(
+        carburettor,
+        Intake.openMouth(),
+        JetBore.ofMillimetres(0.42),
+        new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)),
+        Cutaway.ofMillimetres(3),
+        Length.ofMillimetres(1),
+        NeedleJet.of(Diameter.ofMillimetres(2.15)),
+        new Needle(
+            "invented",
+            Diameter.ofMillimetres(2.02),
+            List.of(new Taper(Length.ofMillimetres(3.6), 0.028)),
+            5,
+            Length.ofMillimetres(0.8),
+            Length.ofMillimetres(60)),
+        ClipPosition.fromTop(3, 5),
+        JetBore.ofMillimetres(0.96));
+  }
+}
