@@ -1,10 +1,13 @@
 package dev.jetting.examples.shopcounter;
 
+import dev.jetting.examples.shopcounter.kit.Stock;
 import dev.jetting.examples.shopcounter.web.Counter;
 import dev.jetting.examples.shopcounter.web.Limits;
+import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
+import java.util.List;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -32,6 +35,14 @@ public final class ShopCounter implements Callable<Integer> {
   @Option(names = "--database", description = "The database file; made where there is none.")
   private Path database = Path.of(System.getProperty("user.home"), "shop-counter.db");
 
+  @Option(
+      names = "--catalogue",
+      description = "The catalogue that kits are checked against; an invented one without it.")
+  private @Nullable Path catalogue;
+
+  @Option(names = "--parts", description = "A list of its parts, CSV; may be given again.")
+  private List<Path> parts = List.of();
+
   private ShopCounter() {}
 
   /**
@@ -47,10 +58,14 @@ public final class ShopCounter implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
-    Counter counter = Counter.start(host, port, database, Clock.systemUTC(), Limits.ofACounter());
+  public Integer call() throws IOException {
+    Counter counter = Counter.start(host, port, database, stock(), Limits.ofACounter());
     Runtime.getRuntime().addShutdownHook(new Thread(counter::close));
     System.out.println("Shop counter: http://" + host + ":" + counter.port() + "/");
     return 0;
+  }
+
+  private Stock stock() throws IOException {
+    return catalogue == null ? Stock.demo() : Stock.read(catalogue, parts);
   }
 }

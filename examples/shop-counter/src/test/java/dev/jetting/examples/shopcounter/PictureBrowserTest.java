@@ -32,7 +32,7 @@ class PictureBrowserTest {
 
   @BeforeEach
   void openAMachineThatIsLean() {
-    browser.media("screen", "light");
+    browser.media("", "light");
     browser.view(1280, 900);
     browser.go(counter.address("/"));
     browser.press("form[action$='lean-in-the-middle'] button");
@@ -100,7 +100,7 @@ class PictureBrowserTest {
   @Test
   void accessibility_hasNoViolation_lightAndDark() {
     browser.expectNothingToObjectTo();
-    browser.media("screen", "dark");
+    browser.media("", "dark");
     browser.expectNothingToObjectTo();
     browser.keep("dark");
   }

@@ -1,5 +1,6 @@
 package dev.jetting.examples.shopcounter;
 
+import dev.jetting.examples.shopcounter.kit.Stock;
 import dev.jetting.examples.shopcounter.web.Counter;
 import dev.jetting.examples.shopcounter.web.Limits;
 import java.io.IOException;
@@ -12,8 +13,8 @@ import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /** A counter that runs on a free port and a database of its own. */
@@ -40,10 +41,14 @@ final class Running implements AutoCloseable {
     try {
       Path folder = Files.createTempDirectory("shop-counter");
       Path file = folder.resolve("counter.db");
-      return new Running(folder, Counter.start("127.0.0.1", 0, file, Clock.systemUTC(), limits));
+      return new Running(folder, Counter.start("127.0.0.1", 0, file, Stock.demo(), limits));
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  Set<String> apiOperations() {
+    return counter.apiOperations();
   }
 
   String address(String path) {

@@ -5,9 +5,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.jetting.examples.shopcounter.store.Machine;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Report;
-import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.standard.StandardRulebook;
-import dev.jetting.units.Probability;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -53,7 +51,7 @@ public record Bench(
         proposal,
         report,
         Verdict.of(report),
-        days(looked),
+        DayLine.all(looked),
         findings(report),
         json(Charts.of(fitted, looked)),
         SpeedTable.of(
@@ -61,16 +59,6 @@ public record Bench(
             known.riskModel(),
             known.calibration(),
             looked.sheet().riding().acceptedRisk()));
-  }
-
-  private static List<DayLine> days(AssessedSetting setting) {
-    SetupSheet sheet = setting.sheet();
-    Probability accepted = sheet.riding().acceptedRisk();
-    return List.of(
-        DayLine.of("today", "Today", sheet.setup().air(), setting.profile(), accepted),
-        DayLine.of("coldest", "Coldest day", sheet.riding().coldest(), setting.coldest(), accepted),
-        DayLine.of(
-            "hottest", "Hottest day", sheet.riding().hottest(), setting.hottest(), accepted));
   }
 
   private static List<Found> findings(Report report) {

@@ -1,10 +1,14 @@
 package dev.jetting.examples.shopcounter.bench;
 
 import dev.jetting.core.air.Air;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
+import java.util.List;
 
 /**
  * The riskiest opening of a day.
@@ -19,7 +23,18 @@ import dev.jetting.units.TradeStyle;
 public record DayLine(
     String key, String name, String air, String where, String risk, boolean tooMuch) {
 
-  static DayLine of(String key, String name, Air air, RiskProfile day, Probability accepted) {
+  static List<DayLine> all(AssessedSetting setting) {
+    SetupSheet sheet = setting.sheet();
+    Riding riding = sheet.riding();
+    Probability accepted = riding.acceptedRisk();
+    return List.of(
+        of("today", "Today", sheet.setup().air(), setting.profile(), accepted),
+        of("coldest", "Coldest day", riding.coldest(), setting.coldest(), accepted),
+        of("hottest", "Hottest day", riding.hottest(), setting.hottest(), accepted));
+  }
+
+  private static DayLine of(
+      String key, String name, Air air, RiskProfile day, Probability accepted) {
     RiskPoint worst = day.worst();
     return new DayLine(
         key,

@@ -2,6 +2,8 @@ package dev.jetting.examples.shopcounter.web;
 
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.examples.shopcounter.bench.Bench;
+import dev.jetting.examples.shopcounter.bench.Beside;
+import dev.jetting.examples.shopcounter.bench.Cards;
 import dev.jetting.examples.shopcounter.bench.Proposal;
 import dev.jetting.examples.shopcounter.store.Entry;
 import dev.jetting.examples.shopcounter.store.Machine;
@@ -11,6 +13,8 @@ import dev.jetting.rules.tuning.TuningSession;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 
@@ -35,6 +39,8 @@ final class MachinePages {
     routes.post("/machines/{id}/setting", this::fit);
     routes.get("/machines/{id}/log", this::log);
     routes.post("/machines/{id}/log", this::note);
+    routes.get("/machines/{id}/cards", this::cards);
+    routes.get("/compare", this::compare);
     routes.post("/machines/{id}/remove", this::remove);
   }
 
@@ -90,6 +96,23 @@ final class MachinePages {
         Map.of("machine", machine, "entries", machines.log(Visitor.of(request), machine.id())));
   }
 
+  private void cards(Context request) {
+    Machine machine = machine(request);
+    List<Entry> log = machines.log(Visitor.of(request), machine.id());
+    templates.show(request, "cards.jte", Map.of("cards", Cards.of(machine, log)));
+  }
+
+  private void compare(Context request) {
+    Map<String, Object> values = new HashMap<>();
+    values.put("machines", machines.of(Visitor.of(request)));
+    String left = request.queryParam("a");
+    String right = request.queryParam("b");
+    if (left != null && right != null) {
+      values.put("beside", Beside.of(machine(request, left), machine(request, right)));
+    }
+    templates.show(request, "compare.jte", values);
+  }
+
   private void note(Context request) {
     Machine machine = machine(request);
     String note = Objects.requireNonNullElse(request.formParam("note"), "").strip();
@@ -107,8 +130,10 @@ final class MachinePages {
   }
 
   private Machine machine(Context request) {
-    return machines
-        .find(Visitor.of(request), request.pathParam("id"))
-        .orElseThrow(Problem::notFound);
+    return machine(request, request.pathParam("id"));
+  }
+
+  private Machine machine(Context request, String id) {
+    return machines.find(Visitor.of(request), id).orElseThrow(Problem::notFound);
   }
 }

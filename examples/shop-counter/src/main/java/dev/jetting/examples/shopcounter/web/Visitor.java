@@ -38,6 +38,11 @@ final class Visitor {
     return visitor;
   }
 
+  /** Whether a request brings a secret. */
+  static boolean isKnown(Context request) {
+    return brought(request).length() >= SECRET_BYTES;
+  }
+
   private static String brought(Context request) {
     String header = request.header("Authorization");
     if (header != null && header.startsWith("Bearer ")) {

@@ -12,3 +12,21 @@ document.addEventListener("click", (event) => {
     window.print();
   }
 });
+// Asks again for a part of the page that is still being worked on.
+(() => {
+  const running = document.querySelector("[data-running]");
+  if (!running) { return; }
+  let wait = 300;
+  async function again() {
+    const part = document.querySelector("[data-running]");
+    if (!part) { return; }
+    const answer = await fetch(location.href, { headers: { "X-Part": part.dataset.part } });
+    if (answer.ok) {
+      const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+      part.replaceWith(page.getElementById(part.id));
+    }
+    wait = Math.min(2000, wait * 1.3);
+    setTimeout(again, wait);
+  }
+  setTimeout(again, wait);
+})();

@@ -55,7 +55,7 @@
       axes: axes(format), series: [{}, ...series], ...extra,
       hooks: { drawClear: [places], setCursor: [(u) => {
         const hovered = u.cursor.idx !== null && u.cursor.idx !== undefined;
-        if (hovered && performance.now() > quietUntil) { look(u.cursor.idx, false); }
+        if (charts && hovered && performance.now() > quietUntil) { look(u.cursor.idx, false); }
       }] },
     }, data, host);
     plots.push(plot);
@@ -65,6 +65,10 @@
   const dashed = (name, width, dash) => ({ ...solid(name, width), dash });
 
   function draw() {
+    if (el("beside")) {
+      beside();
+      return;
+    }
     plots.forEach((plot) => plot.destroy());
     plots = [];
     const columns = charts.days[day];
@@ -207,5 +211,22 @@
       draw();
     }
   });
+  // Two machines in one chart, at the openings of the first.
+  function beside() {
+    plots.forEach((plot) => plot.destroy());
+    plots = [];
+    const [one, other] = JSON.parse(el("beside").dataset.charts);
+    const left = one.days.today;
+    const right = other.days.today;
+    base("plot-beside", 360, [
+      solid("band-edge", 1), solid("band-edge", 1), dashed("c-limit", 2, [3, 3]),
+      dashed("c-limit", 2, [3, 3]), solid("c-lambda", 4), dashed("c-need", 4, [12, 5]),
+    ], [one.throttle, left.rich, left.lean, left.limit, right.limit, left.lambda, right.lambda],
+    (_, low, top) => [Math.max(0.4, Math.floor(low * 10) / 10),
+      Math.min(1.7, Math.ceil(top * 10) / 10)],
+    (value) => value.toFixed(1), { bands: [{ series: [2, 1], fill: colour("c-band"), dir: -1 }] });
+  }
+
   if (el("bench")) { begin(); }
+  if (el("beside")) { beside(); }
 })();

@@ -1,0 +1,177 @@
+package dev.jetting.examples.shopcounter.bench;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.air.StandardAtmosphere;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.examples.shopcounter.store.Machine;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.tuning.MovedSetting;
+import dev.jetting.units.Altitude;
+import dev.jetting.units.Density;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Temperature;
+import dev.jetting.units.TradeStyle;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/**
+ * Which main jet and clip in which air, worked out for one machine.
+ *
+ * @param heights the heights above the sea, for people
+ * @param rows a row for each temperature, the coldest first
+ * @param ranges each setting with the densest air that it serves in, the densest first
+ */
+public record WeatherCard(List<String> heights, List<Row> rows, List<Range> ranges) {
+
+  private static final int HEIGHT_STEP = 500;
+  private static final int HEIGHTS = 4;
+  private static final List<Integer> TEMPERATURES = List.of(-10, 0, 10, 20, 30, 40);
+
+  /**
+   * A temperature.
+   *
+   * @param temperature the temperature, for people
+   * @param cells the setting at each height
+   */
+  public record Row(String temperature, List<Cell> cells) {}
+
+  /**
+   * A setting in one air.
+   *
+   * @param text main jet and clip, for people
+   * @param safe whether the lean risk is accepted
+   * @param fitted whether it is what is on the machine
+   */
+  public record Cell(String text, boolean safe, boolean fitted) {}
+
+  /**
+   * A setting and the air that it serves in.
+   *
+   * @param text main jet and clip, for people
+   * @param densest the air density, kg/m³, up to which it serves everywhere in the table
+   * @param coldest that air's temperature and height, for people
+   */
+  public record Range(String text, String densest, String coldest) {}
+
+  private record Place(Air air, Temperature temperature, Altitude height) {
+    Density density() {
+      return air.density();
+    }
+
+    String words() {
+      return TradeStyle.temperature(temperature) + " at " + TradeStyle.altitude(height);
+    }
+  }
+
+  static WeatherCard of(Machine machine, Knowledge known) {
+    SetupSheet sheet = jetsAlone(machine.sheet());
+    List<Altitude> heights = heights(sheet.setup().air());
+    List<Place> places = new ArrayList<>();
+    Map<String, Setting> settings = new LinkedHashMap<>();
+    List<Row> rows = new ArrayList<>();
+    for (int celsius : TEMPERATURES) {
+      List<Cell> cells = new ArrayList<>();
+      for (Altitude height : heights) {
+        Place place = place(celsius, height, sheet.setup().air());
+        places.add(place);
+        cells.add(cell(sheet, place, known, settings));
+      }
+      rows.add(new Row(TradeStyle.temperature(Temperature.ofCelsius(celsius)), cells));
+    }
+    return new WeatherCard(
+        heights.stream().map(TradeStyle::altitude).toList(),
+        rows,
+        ranges(sheet, settings, places, known));
+  }
+
+  /** The main jets at hand, and of all else what is fitted. */
+  private static SetupSheet jetsAlone(SetupSheet sheet) {
+    Setting fitted = sheet.setup().setting();
+    List<JetBore> mains =
+        Dial.MAIN.sizes(sheet.parts(), fitted).stream().map(Setting::mainJet).toList();
+    return sheet.withParts(
+        new PartsAtHand(
+            List.of(fitted.pilotJet()),
+            List.of(fitted.cutaway()),
+            List.of(fitted.needleJet()),
+            List.of(fitted.needle()),
+            mains));
+  }
+
+  /** Round heights, from below the machine's own up. */
+  private static List<Altitude> heights(Air air) {
+    double here = Math.max(0, StandardAtmosphere.pressureAltitude(air.pressure()).metres());
+    long first = Math.max(0, Math.round(here / HEIGHT_STEP) - 1);
+    return IntStream.range(0, HEIGHTS)
+        .mapToObj(i -> Altitude.ofMetres((double) (first + i) * HEIGHT_STEP))
+        .toList();
+  }
+
+  private static Place place(int celsius, Altitude height, Air like) {
+    Temperature temperature = Temperature.ofCelsius(celsius);
+    return new Place(Air.at(height, temperature, like.humidity()), temperature, height);
+  }
+
+  private static Cell cell(
+      SetupSheet sheet, Place place, Knowledge known, Map<String, Setting> settings) {
+    Setup there = sheet.setup().withAir(place.air());
+    MovedSetting moved = known.tuner().move(sheet, there, known.calibration());
+    Setting setting = moved.setup().setting();
+    String text = text(setting);
+    if (moved.safe()) {
+      settings.put(text, setting);
+    }
+    return new Cell(text, moved.safe(), text.equals(text(there.setting())));
+  }
+
+  private static String text(Setting setting) {
+    return "main "
+        + Dial.MAIN.text(setting)
+        + ", clip "
+        + setting.clip().grooveFromTop()
+        + ", screw "
+        + Dial.SCREW.text(setting).replace(" turns", "").replace(" turn", "");
+  }
+
+  private static List<Range> ranges(
+      SetupSheet sheet, Map<String, Setting> settings, List<Place> places, Knowledge known) {
+    List<Place> byDensity = places.stream().sorted(Comparator.comparing(Place::density)).toList();
+    Map<String, Place> densest = new LinkedHashMap<>();
+    settings.forEach(
+        (text, setting) ->
+            byDensity.stream()
+                .takeWhile(place -> serves(sheet, setting, place, known))
+                .reduce((thinner, denser) -> denser)
+                .ifPresent(place -> densest.put(text, place)));
+    return densest.entrySet().stream()
+        .sorted(
+            Comparator.comparing((Map.Entry<String, Place> e) -> e.getValue().density()).reversed())
+        .map(e -> new Range(e.getKey(), kilograms(e.getValue()), e.getValue().words()))
+        .toList();
+  }
+
+  /** Whether the lean risk of a setting is accepted at every opening in one air. */
+  private static boolean serves(SetupSheet sheet, Setting setting, Place place, Knowledge known) {
+    Setup setup = sheet.setup().withSetting(setting).withAir(place.air());
+    return known
+        .riskModel()
+        .profile(MixtureModel.of(setup), AssessedSetting.openings(), known.calibration())
+        .above(sheet.riding().acceptedRisk())
+        .isEmpty();
+  }
+
+  /** Rounded down, which is the safe side. */
+  private static String kilograms(Place place) {
+    double thousandths = Math.floor(place.density().kilogramsPerCubicMetre() * 1000);
+    return String.format(Locale.ROOT, "%.3f", thousandths / 1000);
+  }
+}
