@@ -38,7 +38,7 @@ import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.Temperature;
 import java.util.List;
 
-/** The reference setting of MODEL.md, with which an implementation is checked. */
+/** The reference setting of MODEL.md, with which an implementation is checked; invented. */
 public final class ReferenceSetup {
 
   private ReferenceSetup() {}
@@ -50,12 +50,12 @@ public final class ReferenceSetup {
 
   public static Engine engine() {
     return new Engine(
-        "reference-200",
-        Displacement.ofCubicCentimetres(200),
-        RpmCurve.of(RpmCurve.Point.of(1400, 0.50), RpmCurve.Point.of(7500, 0.72)),
+        "reference-180",
+        Displacement.ofCubicCentimetres(180),
+        RpmCurve.of(RpmCurve.Point.of(1300, 0.48), RpmCurve.Point.of(7200, 0.74)),
         Induction.assumedMild(),
         Exhaust.reference("reference"),
-        new LoadLine(EngineSpeed.ofRpm(1400), EngineSpeed.ofRpm(7500)),
+        new LoadLine(EngineSpeed.ofRpm(1300), EngineSpeed.ofRpm(7200)),
         MixtureNeed.assumedMild());
   }
 
@@ -63,35 +63,35 @@ public final class ReferenceSetup {
     return new Setting(
         carburettor(pilot(ScrewKind.MIXTURE)),
         Intake.openMouth(),
-        JetBore.ofMillimetres(0.55),
-        new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)),
-        Cutaway.ofMillimetres(4.0),
-        Length.ofMillimetres(1.3),
-        NeedleJet.of(Diameter.ofMillimetres(2.66)),
-        needle(60),
+        JetBore.ofMillimetres(0.51),
+        new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.75)),
+        Cutaway.ofMillimetres(3.75),
+        Length.ofMillimetres(1.2),
+        NeedleJet.of(Diameter.ofMillimetres(2.49)),
+        needle(55),
         ClipPosition.fromTop(2, 5),
-        JetBore.ofMillimetres(1.26));
+        JetBore.ofMillimetres(1.18));
   }
 
   /** The reference needle, ending at a place that the model lets a caller choose. */
   public static Needle needle(double tip) {
     return new Needle(
         "reference needle",
-        Diameter.ofMillimetres(2.50),
-        List.of(new Taper(Length.ofMillimetres(5.0), 0.0290)),
+        Diameter.ofMillimetres(2.33),
+        List.of(new Taper(Length.ofMillimetres(4.7), 0.0290)),
         5,
-        Length.ofMillimetres(0.9),
+        Length.ofMillimetres(0.85),
         Length.ofMillimetres(tip));
   }
 
-  /** The same setting with an air screw, which the design reference does not have. */
+  /** The same setting with an air screw, which the reference does not have. */
   public static Setting airScrewSetting() {
     Setting s = setting();
     return new Setting(
         carburettor(pilot(ScrewKind.AIR)),
         s.intake(),
         s.pilotJet(),
-        new Screw(ScrewKind.AIR, ScrewTurns.of(1.5)),
+        new Screw(ScrewKind.AIR, ScrewTurns.of(1.75)),
         s.cutaway(),
         s.idleLift(),
         s.needleJet(),
@@ -102,10 +102,10 @@ public final class ReferenceSetup {
 
   public static Carburettor carburettor(PilotCircuit pilot) {
     return new Carburettor(
-        "reference-30",
-        Diameter.ofMillimetres(30),
-        Length.ofMillimetres(3.0),
-        Length.ofMillimetres(12),
+        "reference-28",
+        Diameter.ofMillimetres(28),
+        Length.ofMillimetres(2.8),
+        Length.ofMillimetres(11),
         pilot,
         new FloatValve(
             Diameter.ofMillimetres(1.8),
@@ -117,11 +117,11 @@ public final class ReferenceSetup {
   public static PilotCircuit pilot(ScrewKind kind) {
     return new PilotCircuit(
         kind,
-        Area.ofSquareMillimetres(0.184),
-        Area.ofSquareMillimetres(0.62),
-        Area.ofSquareMillimetres(0.62),
-        Length.ofMillimetres(0.5),
-        Length.ofMillimetres(2.5),
+        Area.ofSquareMillimetres(0.14),
+        Area.ofSquareMillimetres(0.54),
+        Area.ofSquareMillimetres(0.54),
+        Length.ofMillimetres(0.4),
+        Length.ofMillimetres(2.3),
         Length.ofMillimetres(1.0),
         ScrewTurns.of(4));
   }

@@ -102,7 +102,7 @@ class EngineTest {
         "delivery ratio of engine e 0: allowed more than 0 at every speed");
     refused(
         () -> ReferenceSetup.engine().withExhaust(new Exhaust("blocked", RpmCurve.constant(0), 1)),
-        "delivery ratio of engine reference-200 0: allowed more than 0 at every speed");
+        "delivery ratio of engine reference-180 0: allowed more than 0 at every speed");
     refused(() -> new Exhaust("x", CURVE, 3.1), "blowback factor of exhaust x 3.1: allowed 0 to 3");
     refused(() -> new Exhaust("", CURVE, 1), "id of the exhaust" + BLANK);
     refused(

@@ -28,7 +28,7 @@ class MixtureModelTest {
   private static final Setup REFERENCE = ReferenceSetup.setup();
   private static final MixtureModel MODEL = MixtureModel.of(REFERENCE);
   private static final ThrottleOpening QUARTER = ThrottleOpening.ofEighths(2);
-  private static final EngineSpeed MIDDLE = EngineSpeed.ofRpm(4450);
+  private static final EngineSpeed MIDDLE = EngineSpeed.ofRpm(4200);
 
   /**
    * Why "denser air is leaner" is no law of the model. Just above the closed throttle the main path
@@ -113,7 +113,7 @@ class MixtureModelTest {
 
   @Test
   void overrun_countsThePilotsFuelOnly() {
-    double peak = 7500;
+    double peak = 7200;
     SecondImplementation shut = new SecondImplementation(REFERENCE, 0, peak);
     SecondImplementation open = new SecondImplementation(REFERENCE, 1, peak);
     Overrun overrun = MODEL.overrun();
@@ -162,7 +162,7 @@ class MixtureModelTest {
         REFERENCE.withSetting(
             REFERENCE.setting().withNeedle(ReferenceSetup.needle(20), REFERENCE.setting().clip()));
     MixtureModel model = MixtureModel.of(shortNeedle);
-    EngineSpeed peak = EngineSpeed.ofRpm(7500);
+    EngineSpeed peak = EngineSpeed.ofRpm(7200);
 
     assertThat(model.at(QUARTER)).isEqualTo(MODEL.at(QUARTER));
     assertThat(model.at(ThrottleOpening.FULL).lambda())
@@ -184,8 +184,8 @@ class MixtureModelTest {
   @Test
   void effects_areWhatTheChangedSettingGives() {
     double before = Math.log(MODEL.at(QUARTER, MIDDLE).lambda().value());
-    Setting bigger = REFERENCE.setting().withMainJet(JetBore.ofMillimetres(1.28));
-    Setting smaller = REFERENCE.setting().withMainJet(JetBore.ofMillimetres(1.24));
+    Setting bigger = REFERENCE.setting().withMainJet(JetBore.ofMillimetres(1.2));
+    Setting smaller = REFERENCE.setting().withMainJet(JetBore.ofMillimetres(1.16));
     PartEffect main = effect(MODEL, MeteringPart.MAIN_JET);
 
     assertThat(main.richer()).isCloseTo(lnLambda(bigger) - before, within(1e-12));
@@ -197,8 +197,8 @@ class MixtureModelTest {
     Setting air = ReferenceSetup.airScrewSetting();
     MixtureModel model = MixtureModel.of(REFERENCE.withSetting(air));
     double before = lnLambda(air);
-    double in = lnLambda(air.withScrew(new Screw(ScrewKind.AIR, ScrewTurns.of(1.25))));
-    double out = lnLambda(air.withScrew(new Screw(ScrewKind.AIR, ScrewTurns.of(1.75))));
+    double in = lnLambda(air.withScrew(new Screw(ScrewKind.AIR, ScrewTurns.of(1.5))));
+    double out = lnLambda(air.withScrew(new Screw(ScrewKind.AIR, ScrewTurns.of(2))));
 
     assertThat(in).isLessThan(before);
     assertThat(out).isGreaterThan(before);

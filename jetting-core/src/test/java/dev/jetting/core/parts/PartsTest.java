@@ -131,15 +131,15 @@ class PartsTest {
   @Test
   void setting_ofPartsThatCannotStandTogether_isRefused() {
     refused(
-        () -> SETTING.withCutaway(Cutaway.ofMillimetres(30)),
-        "cutaway 30 mm: allowed less than the bore of 30 mm");
+        () -> SETTING.withCutaway(Cutaway.ofMillimetres(28)),
+        "cutaway 28 mm: allowed less than the bore of 28 mm");
     refused(
-        () -> idle(0), "idle lift 0 mm: allowed 0.01 mm or more and less than the bore of 30 mm");
+        () -> idle(0), "idle lift 0 mm: allowed 0.01 mm or more and less than the bore of 28 mm");
     refused(
-        () -> idle(30), "idle lift 30 mm: allowed 0.01 mm or more and less than the bore of 30 mm");
+        () -> idle(28), "idle lift 28 mm: allowed 0.01 mm or more and less than the bore of 28 mm");
     refused(
-        () -> SETTING.withNeedleJet(NeedleJet.of(Diameter.ofMillimetres(2.5))),
-        "cylinder of needle reference needle 2.5 mm: allowed less than the needle jet's 2.5 mm");
+        () -> SETTING.withNeedleJet(NeedleJet.of(Diameter.ofMillimetres(2.33))),
+        "cylinder of needle reference needle 2.33 mm: allowed less than the needle jet's 2.33 mm");
     refused(
         () -> SETTING.withClip(ClipPosition.fromTop(2, 4)),
         "clip position 2 of 4 from top: allowed a count on the 5 grooves of needle reference needle");
