@@ -24,8 +24,8 @@ final class CarburettorTooSmall {
           .title("Carburettor that costs much power at the top")
           .rationale(
               "The engine gets less charge by what the carburettor holds back at peak power. A small"
-                  + " one does no harm and answers well: a tuned 200 has made about 37 hp through"
-                  + " 27 mm while others made 26 to 27 through 34 to 39 mm (common practice, no"
+                  + " one does no harm and answers well: tuned engines have made more power through a"
+                  + " small carburettor than others through a big one (common practice, no"
                   + " source).")
           .severity(Severity.NOTE)
           .within(FULL)

@@ -50,8 +50,8 @@ final class Limits {
       Coefficient.assumed(
           0.25,
           "1",
-          "a tuned engine that is known to have made good power through 27 mm loses a fifth by this"
-              + " model (common practice, no source)");
+          "tuned engines make good power through carburettors that cost a fifth by this model (common"
+              + " practice, no source)");
 
   /** Clearance of the needle in the needle jet by the standard deviation of both parts. */
   static final Coefficient CLEARANCE =

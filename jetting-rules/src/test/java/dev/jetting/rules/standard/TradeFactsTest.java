@@ -48,7 +48,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Facts of the trade on an engine of about 200 cm³ with a 30 mm slide carburettor (common practice,
- * no source).
+ * no source). {@code TRADE-FACTS.md} beside this class lists them.
  *
  * <p>Each test says whether the fact comes out by prediction, or whether it had a hand in choosing
  * a number. The level of the mixture, which decides the all-round setting, was calibrated by hand
