@@ -31,7 +31,7 @@ record Machine(SetupSheet start, SetupSheet takenOver) {
 
   /** The machines of the trial, for owners who accept a risk. */
   static List<Machine> all(RiskModel riskModel, Probability accepted) {
-    return Stream.of("mild-123", "tuned-123", "standard-200", "tuned-210")
+    return Stream.of("mild-123", "tuned-123", "standard-180", "tuned-248")
         .map(name -> of(accepting(accepted, SheetJson.read(text(name + ".json"))), riskModel))
         .toList();
   }
