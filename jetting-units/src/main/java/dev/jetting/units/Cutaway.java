@@ -1,7 +1,7 @@
 package dev.jetting.units;
 
 /**
- * How far the upstream edge of a throttle slide is cut away: 4.0 mm is a cutaway 40 in the trade's
+ * How far the upstream edge of a throttle slide is cut away: 3.5 mm is a cutaway 35 in the trade's
  * tenths. A higher cutaway is leaner just off idle.
  *
  * <p>Kept in millimetres, from 0 to 50.
@@ -41,7 +41,7 @@ public final class Cutaway extends Scalar<Cutaway> {
   /**
    * Reads a cutaway: millimetres or tenths.
    *
-   * @param text such as {@code 4.0 mm}, {@code 40 tenths} or {@code 40 1/10 mm}; a bare number is
+   * @param text such as {@code 3.5 mm}, {@code 35 tenths} or {@code 35 1/10 mm}; a bare number is
    *     refused
    * @return the cutaway
    * @throws QuantityException if the text has another form or the value is out of range

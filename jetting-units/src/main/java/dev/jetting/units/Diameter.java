@@ -29,7 +29,7 @@ public final class Diameter extends Scalar<Diameter> {
   /**
    * Reads a diameter: millimetres.
    *
-   * @param text such as {@code 2.665 mm}
+   * @param text such as {@code 2.485 mm}
    * @return the diameter
    * @throws QuantityException if the text has another form or the value is out of range
    */

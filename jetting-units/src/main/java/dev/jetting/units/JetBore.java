@@ -1,7 +1,7 @@
 package dev.jetting.units;
 
 /**
- * The bore of a jet: the numbering in hundredths of a millimetre, where a main 126 measures 1.26
+ * The bore of a jet: the numbering in hundredths of a millimetre, where a main 118 measures 1.18
  * mm.
  *
  * <p>Kept in millimetres, above 0 up to 10.
@@ -44,7 +44,7 @@ public final class JetBore extends Scalar<JetBore> {
   /**
    * Reads a jet bore: millimetres or hundredths.
    *
-   * @param text such as {@code 1.26 mm}, {@code 126 hundredths} or {@code 126 1/100 mm}; a bare
+   * @param text such as {@code 1.18 mm}, {@code 118 hundredths} or {@code 118 1/100 mm}; a bare
    *     number is refused, because it does not say which numbering it is
    * @return the jet bore
    * @throws QuantityException if the text has another form or the value is out of range

@@ -10,7 +10,7 @@ package dev.jetting.units;
  *       infinity and anything outside throw {@link QuantityException}. Minus zero becomes zero.
  *   <li>A number of up to fifteen significant digits is taken as the decimal it was written as:
  *       whatever unit it came in, it is converted exactly and rounded once, so {@code
- *       JetBore.ofHundredths(127.5)} equals {@code JetBore.ofMillimetres(1.275)}. Longer numbers,
+ *       JetBore.ofHundredths(117.5)} equals {@code JetBore.ofMillimetres(1.175)}. Longer numbers,
  *       which come out of calculations, are converted in double arithmetic.
  *   <li>{@code toString} prints the shortest decimal and the canonical unit; {@code parse} reads it
  *       back to an equal value, and reads the other units that the type states. Text for people is

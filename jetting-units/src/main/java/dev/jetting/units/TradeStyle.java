@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 import java.util.Objects;
 
 /**
- * Prints quantities as the trade writes them: main 126, cutaway 40, clip 2 of 5 from top, 1½ turns.
+ * Prints quantities as the trade writes them: main 118, cutaway 35, clip 2 of 5 from top, 1½ turns.
  * Rounds to what can be told apart on a workbench; the text is the same in every locale.
  *
  * <p>For people only. Not for storing or sending values: {@code toString} and {@code parse} of the
@@ -29,7 +29,7 @@ public final class TradeStyle {
    * Prints a main jet by its bore, to the tenth of a hundredth of a millimetre.
    *
    * @param bore the bore
-   * @return such as {@code main 126}
+   * @return such as {@code main 118}
    */
   public static String main(JetBore bore) {
     return "main " + rounded(Objects.requireNonNull(bore, "bore").hundredths(), 1);
@@ -73,7 +73,7 @@ public final class TradeStyle {
    * Prints a diameter, to the thousandth of a millimetre.
    *
    * @param diameter the diameter
-   * @return such as {@code 2.665 mm}
+   * @return such as {@code 2.485 mm}
    */
   public static String diameter(Diameter diameter) {
     return rounded(Objects.requireNonNull(diameter, "diameter").millimetres(), 3) + " mm";
@@ -83,7 +83,7 @@ public final class TradeStyle {
    * Prints a slide cutaway in tenths, to the tenth of one.
    *
    * @param cutaway the cutaway
-   * @return such as {@code cutaway 40}
+   * @return such as {@code cutaway 35}
    */
   public static String cutaway(Cutaway cutaway) {
     return "cutaway " + rounded(Objects.requireNonNull(cutaway, "cutaway").tenths(), 1);

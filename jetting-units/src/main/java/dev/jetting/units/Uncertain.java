@@ -42,7 +42,7 @@ public record Uncertain<Q extends Quantity<Q>>(Q value, Q lower, Q upper) {
   /**
    * Returns the estimate with its bounds.
    *
-   * @return such as {@code 1.26 mm (1.23 mm to 1.29 mm)}
+   * @return such as {@code 1.18 mm (1.15 mm to 1.21 mm)}
    */
   @Override
   public String toString() {

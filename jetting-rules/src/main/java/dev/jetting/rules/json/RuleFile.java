@@ -21,10 +21,10 @@ import java.util.Objects;
  *     {
  *       "id": "kit-main-jet",
  *       "title": "Main jet too big for the kit",
- *       "rationale": "The kit was tried with main jets up to 1.30 mm.",
+ *       "rationale": "The kit was tried with main jets up to 1.20 mm.",
  *       "severity": "warning",
- *       "when": {"measure": "setting.carburettor.id", "is": "slide-30"},
- *       "require": {"measure": "setting.mainJet", "atMost": "1.30 mm"},
+ *       "when": {"measure": "setting.carburettor.id", "is": "slide-28"},
+ *       "require": {"measure": "setting.mainJet", "atMost": "1.20 mm"},
  *       "message": "The main jet of {measured} is bigger than {limit}.",
  *       "remedy": "Fit the main jet of the kit's sheet."
  *     }
@@ -50,7 +50,7 @@ import java.util.Objects;
  *
  * <ul>
  *   <li>{@code atMost}, {@code atLeast} or both, limit included: a quantity with its unit, such as
- *       {@code "1.30 mm"}, or another measure of the same quantity, {@code {"measure":
+ *       {@code "1.20 mm"}, or another measure of the same quantity, {@code {"measure":
  *       "setting.pilotJet", "times": 2.5}}; a measure without a unit takes a number or a
  *       percentage;
  *   <li>{@code is} or {@code oneOf}, if it is a text;

@@ -17,10 +17,10 @@ import java.util.Objects;
  * optional.
  *
  * <ul>
- *   <li>A quantity is a text with its unit, such as {@code "2.66 mm"}, {@code "1.5 turns"} or
+ *   <li>A quantity is a text with its unit, such as {@code "2.49 mm"}, {@code "1.5 turns"} or
  *       {@code "2 of 5 from top"}, in any form that its type parses; one without a unit may be a
  *       number, such as λ {@code 0.9}, or a text, such as a throttle opening {@code "1/8"}; and any
- *       may be an object such as {@code {"value": 2.66, "unit": "mm"}}.
+ *       may be an object such as {@code {"value": 2.49, "unit": "mm"}}.
  *   <li>Enumerated values are written in lower case with hyphens: {@code "mixture"}, {@code
  *       "cipm-2007"}.
  *   <li>{@code air} has {@code pressure} or {@code altitude}, {@code temperature}, {@code humidity}

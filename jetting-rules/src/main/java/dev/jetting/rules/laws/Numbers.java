@@ -12,7 +12,7 @@ final class Numbers {
     return Double.isFinite(number) ? Decimals.shortest(number) : "that is not finite";
   }
 
-  /** The sum of two numbers as they were written: 0.55 and 0.02 are 0.57. */
+  /** The sum of two numbers as they were written: 0.45 and 0.02 are 0.47. */
   static double sum(double a, double b) {
     BigDecimal x = Decimals.asWritten(a);
     BigDecimal y = Decimals.asWritten(b);

@@ -217,7 +217,7 @@ public record PartChange(MeteringPart part, Way way, double step) {
    * What the change is on a setting, in the trade's words.
    *
    * @param setting the setting before the change
-   * @return such as {@code main 126 to main 128 (richer)}; where it can not be done, the part, the
+   * @return such as {@code main 118 to main 120 (richer)}; where it can not be done, the part, the
    *     way and the step
    */
   public String describe(Setting setting) {

@@ -48,31 +48,31 @@ final class PlainSheet {
 
   private static final Engine ENGINE =
       new Engine(
-          "plain 200",
-          Displacement.ofCubicCentimetres(200),
-          RpmCurve.of(RpmCurve.Point.of(1400, 0.50), RpmCurve.Point.of(7500, 0.72)),
+          "plain 180",
+          Displacement.ofCubicCentimetres(180),
+          RpmCurve.of(RpmCurve.Point.of(1300, 0.48), RpmCurve.Point.of(7200, 0.74)),
           Induction.assumedMild(),
           Exhaust.reference("plain exhaust"),
-          new LoadLine(EngineSpeed.ofRpm(1400), EngineSpeed.ofRpm(7500)),
+          new LoadLine(EngineSpeed.ofRpm(1300), EngineSpeed.ofRpm(7200)),
           MixtureNeed.assumedMild());
 
   private static final Carburettor CARBURETTOR =
       new Carburettor(
-          "plain 30 mm carburettor",
-          Diameter.ofMillimetres(30),
-          Length.ofMillimetres(3),
-          Length.ofMillimetres(12),
+          "plain 28 mm carburettor",
+          Diameter.ofMillimetres(28),
+          Length.ofMillimetres(2.8),
+          Length.ofMillimetres(11),
           new PilotCircuit(
               ScrewKind.MIXTURE,
-              Area.ofSquareMillimetres(0.184),
-              Area.ofSquareMillimetres(0.62),
-              Area.ofSquareMillimetres(0.62),
-              Length.ofMillimetres(0.5),
-              Length.ofMillimetres(2.5),
+              Area.ofSquareMillimetres(0.14),
+              Area.ofSquareMillimetres(0.54),
+              Area.ofSquareMillimetres(0.54),
+              Length.ofMillimetres(0.4),
+              Length.ofMillimetres(2.3),
               Length.ofMillimetres(1),
               ScrewTurns.of(4)),
           new FloatValve(
-              Diameter.ofMillimetres(2.5),
+              Diameter.ofMillimetres(2.4),
               Length.ofMillimetres(150),
               Coefficient.assumed(0.6, "1", "tap and hose included")),
           FlowCoefficients.assumed());
@@ -81,20 +81,20 @@ final class PlainSheet {
       new Setting(
           CARBURETTOR,
           Intake.openMouth(),
-          JetBore.ofMillimetres(0.55),
-          new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)),
-          Cutaway.ofMillimetres(4),
-          Length.ofMillimetres(1.3),
-          NeedleJet.of(Diameter.ofMillimetres(2.66)),
+          JetBore.ofMillimetres(0.51),
+          new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.75)),
+          Cutaway.ofMillimetres(3.75),
+          Length.ofMillimetres(1.2),
+          NeedleJet.of(Diameter.ofMillimetres(2.49)),
           new Needle(
               "plain needle",
-              Diameter.ofMillimetres(2.5),
-              List.of(new Taper(Length.ofMillimetres(5), 0.029)),
+              Diameter.ofMillimetres(2.33),
+              List.of(new Taper(Length.ofMillimetres(4.7), 0.029)),
               5,
-              Length.ofMillimetres(0.9),
-              Length.ofMillimetres(60)),
+              Length.ofMillimetres(0.85),
+              Length.ofMillimetres(55)),
           ClipPosition.fromTop(2, 5),
-          JetBore.ofMillimetres(1.26));
+          JetBore.ofMillimetres(1.18));
 
   private static final Air DAY =
       Air.of(

@@ -9,7 +9,7 @@ import java.util.Optional;
  * dev.jetting.rules.kit.CatalogueChoices#part(PartKind, dev.jetting.core.parts.Setting)} tells.
  *
  * @param kind what kind of part
- * @param what the part in trade style, such as "main 126"; a jet by its bore, also where the number
+ * @param what the part in trade style, such as "main 118"; a jet by its bore, also where the number
  *     on it is its flow
  * @param price what it costs; empty where nobody told
  */

@@ -33,7 +33,7 @@ class LawKitTest {
         .isEqualTo(
             """
             no-big-main: violated after it held on 0 trials, not tried on 0
-              setting: the plain one but for main 130 instead of main 126
+              setting: the plain one but for main 130 instead of main 118
               a big main jet
             """);
   }
@@ -136,8 +136,8 @@ class LawKitTest {
     Shrinker shrinker = new Shrinker(LawKit.plainSheet());
 
     assertThat(shrinker.differences(LawKit.plainSheet())).isEmpty();
-    // The odd sheet shares only the geometry of the reference carburettor and its coefficients.
-    assertThat(Pieces.ALL.size() - shrinker.differences(Odd.SHEET).size()).isEqualTo(4);
+    // The odd sheet shares only the flow coefficients.
+    assertThat(Pieces.ALL.size() - shrinker.differences(Odd.SHEET).size()).isEqualTo(1);
     Trial shrunk = shrinker.shrunk(Trial.of(Odd.SHEET), trial -> true);
     assertThat(shrunk.sheet()).isEqualTo(LawKit.plainSheet());
   }

@@ -34,9 +34,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** For each law a candidate that breaks it, caught, with the plainest setting on which it does. */
 class LawsTest {
 
-  private static final String MAIN = "main 130 instead of main 126";
-  private static final String PILOT = "pilot 48 instead of pilot 55";
-  private static final String CUTAWAY = "cutaway 50 instead of cutaway 40";
+  private static final String MAIN = "main 130 instead of main 118";
+  private static final String PILOT = "pilot 48 instead of pilot 51";
+  private static final String CUTAWAY = "cutaway 50 instead of cutaway 37.5";
   private static final String CLIP = "clip 3 of 5 from top instead of clip 2 of 5 from top";
 
   /** A rule that judges the setting of the carburettor alone. */
@@ -450,7 +450,7 @@ class LawsTest {
 
     assertThat(found.ruleId()).isEmpty();
     assertThat(found.differences()).isEmpty();
-    assertThat(found.change()).isEqualTo("main 126 to main 128 (richer)");
+    assertThat(found.change()).isEqualTo("main 118 to main 120 (richer)");
     assertThat(found.explanation()).contains("λ goes from");
   }
 

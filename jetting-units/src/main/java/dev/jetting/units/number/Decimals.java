@@ -30,7 +30,7 @@ public final class Decimals {
 
   /**
    * Returns the shortest decimal that reads back to the same double; of several equally short ones
-   * the closest. Plain notation from 1e-7 to below 1e16 ({@code 127.5}, {@code 0.001}), otherwise
+   * the closest. Plain notation from 1e-7 to below 1e16 ({@code 117.5}, {@code 0.001}), otherwise
    * an exponent ({@code 5e-324}). Zero of either sign is {@code 0}.
    *
    * @param value any finite number
