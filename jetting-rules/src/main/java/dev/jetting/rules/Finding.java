@@ -30,7 +30,7 @@ public record Finding(
     ThrottleBand band,
     String message,
     Map<String, String> attributes,
-    String remedy) {
+    Remedy remedy) {
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]+)}");
 
@@ -56,6 +56,17 @@ public record Finding(
     Objects.requireNonNull(message, "message");
     Objects.requireNonNull(remedy, "remedy");
     attributes = ImmutableSortedMap.copyOf(attributes);
+  }
+
+  /**
+   * This finding with another remedy.
+   *
+   * @param other what to change
+   * @return the changed finding
+   */
+  public Finding withRemedy(Remedy other) {
+    return new Finding(
+        subject, measured, limit, margin, band, message, attributes, Objects.requireNonNull(other));
   }
 
   /** {@return the message with the attributes put in} */
@@ -159,10 +170,21 @@ public record Finding(
      * Completes the finding.
      *
      * @param message one sentence that says what is wrong, with {@code {name}} for each attribute
-     * @param remedy what to change
+     * @param remedy what to do, where that is no change of a metering part
      * @return the finding
      */
     public Finding says(String message, String remedy) {
+      return says(message, new Remedy.Advice(remedy));
+    }
+
+    /**
+     * Completes the finding.
+     *
+     * @param message one sentence that says what is wrong, with {@code {name}} for each attribute
+     * @param remedy what to change
+     * @return the finding
+     */
+    public Finding says(String message, Remedy remedy) {
       return new Finding(
           subject,
           measured,

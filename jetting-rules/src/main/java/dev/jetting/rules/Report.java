@@ -13,6 +13,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -32,6 +34,7 @@ import java.util.stream.Stream;
  * @param results each rule with what came of it, by rule id
  * @param findings what was found, the most dangerous first
  * @param unusedWaivers waivers that waived nothing, in the order they were given
+ * @param plan the way out, where an adviser has worked it out
  * @param assumptions the coefficients of limits, spreads and rules, by name
  * @param cautions the usual cautions
  */
@@ -49,6 +52,7 @@ public record Report(
     List<RuleResult> results,
     List<RankedFinding> findings,
     List<UnusedWaiver> unusedWaivers,
+    Optional<Plan> plan,
     Map<String, Coefficient> assumptions,
     List<String> cautions) {
 
@@ -74,6 +78,7 @@ public record Report(
    * @param results each rule with what came of it, by rule id
    * @param findings what was found, the most dangerous first
    * @param unusedWaivers waivers that waived nothing, in the order they were given
+   * @param plan the way out, where an adviser has worked it out
    * @param assumptions the coefficients of limits, spreads and rules, by name
    * @param cautions the usual cautions
    * @throws IllegalArgumentException if the schema version is another, two results are of one rule,
@@ -92,6 +97,7 @@ public record Report(
     results = List.copyOf(results);
     findings = List.copyOf(findings);
     unusedWaivers = List.copyOf(unusedWaivers);
+    Objects.requireNonNull(plan, "plan");
     assumptions = ImmutableMap.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     if (schemaVersion != SCHEMA_VERSION) {
@@ -139,12 +145,64 @@ public record Report(
         results.stream().sorted(Comparator.comparing(RuleResult::ruleId)).toList(),
         findings,
         unusedWaivers,
+        Optional.empty(),
         ImmutableMap.<String, Coefficient>builder()
             .putAll(riskModel.limits().basis())
             .putAll(riskModel.uncertainty().basis())
             .putAll(rulebook.assumptions())
             .buildKeepingLast(),
         Caution.ALL);
+  }
+
+  /**
+   * This report with a plan, and its findings with the remedies that go with it.
+   *
+   * @param found the plan
+   * @param remedies from each finding of this report to what to do about it
+   * @return the changed report
+   */
+  public Report withPlan(Plan found, Function<? super RankedFinding, Remedy> remedies) {
+    Map<Finding, Finding> advised = new HashMap<>();
+    List<RankedFinding> ranked =
+        findings.stream()
+            .map(
+                finding -> {
+                  Finding other = finding.finding().withRemedy(remedies.apply(finding));
+                  advised.put(finding.finding(), other);
+                  return new RankedFinding(
+                      finding.ruleId(), finding.severity(), other, finding.waiver());
+                })
+            .toList();
+    return new Report(
+        schemaVersion,
+        model,
+        rulebook,
+        sheet,
+        profile,
+        meanRisk,
+        coldestDay,
+        hottestDay,
+        overrun,
+        overrunLimit,
+        results.stream().map(result -> advised(result, advised)).toList(),
+        ranked,
+        unusedWaivers,
+        Optional.of(found),
+        assumptions,
+        cautions);
+  }
+
+  private static RuleResult advised(RuleResult result, Map<Finding, Finding> advised) {
+    Outcome outcome = result.outcome();
+    return new RuleResult(
+        result.ruleId(),
+        result.title(),
+        result.severity(),
+        new Outcome(
+            outcome.status(),
+            outcome.findings().stream().map(f -> advised.getOrDefault(f, f)).toList(),
+            outcome.reason(),
+            outcome.branches()));
   }
 
   /**

@@ -47,6 +47,7 @@ public final class ReportMarkdown {
     table(words.table());
     entries("beside it", words.besides());
     findings();
+    report.plan().ifPresent(this::plan);
     unusedWaivers();
     unanswered("Could not be evaluated", "missing", Status.NOT_EVALUATED);
     unanswered("Broken rules", "broke with", Status.BROKEN);
@@ -100,10 +101,20 @@ public final class ReportMarkdown {
               + text(ReportWords.where(finding.band()))
               + ": "
               + text(finding.text()),
-          "What to do: " + text(finding.remedy()),
+          "What to do: " + text(finding.remedy().text()),
           text(waived),
           text("[" + ranked.ruleId() + ", " + finding.subject() + "]"));
     }
+  }
+
+  private void plan(Plan plan) {
+    heading("The way out, one change at a time");
+    line("");
+    int number = 0;
+    for (Remedy.Change step : plan.steps()) {
+      item(++number + ". ", text(PlanWords.step(step)));
+    }
+    paragraph(text(plan.text()));
   }
 
   private void unusedWaivers() {

@@ -54,6 +54,7 @@ public final class ReportText {
     page.blank();
     words.besides().forEach(this::entry);
     findings();
+    report.plan().ifPresent(this::plan);
     unusedWaivers();
     unanswered("Could not be evaluated", "missing: ", Status.NOT_EVALUATED);
     unanswered("Broken rules", "broke with: ", Status.BROKEN);
@@ -123,12 +124,21 @@ public final class ReportText {
       Finding finding = ranked.finding();
       page.line(number + ". " + ranked.severity() + ", " + ReportWords.where(finding.band()));
       page.wrapped("   ", finding.text(), "   ");
-      page.wrapped("   What to do: ", finding.remedy(), "   ");
+      page.wrapped("   What to do: ", finding.remedy().text(), "   ");
       ranked
           .waiver()
           .ifPresent(waiver -> page.wrapped("   Waived: ", ReportWords.words(waiver), "   "));
       page.line("   [" + ranked.ruleId() + ", " + finding.subject() + "]");
     }
+  }
+
+  private void plan(Plan plan) {
+    page.heading("The way out, one change at a time");
+    int number = 0;
+    for (Remedy.Change step : plan.steps()) {
+      page.wrapped(++number + ". ", PlanWords.step(step), "   ");
+    }
+    page.wrapped(plan.text());
   }
 
   private void unusedWaivers() {

@@ -16,6 +16,8 @@ import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.Plan;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Waiver;
 import dev.jetting.rules.kit.Catalogue;
@@ -56,6 +58,8 @@ record Form<T, F extends Record>(
           new Form<>(Kit.class, KitForm.class, KitForm::of, KitForm::kit),
           new Form<>(Evidence.class, EvidenceForm.class, EvidenceForm::of, EvidenceForm::evidence),
           new Form<>(TuningSession.class, SessionForm.class, SessionForm::of, SessionForm::session),
+          new Form<>(Remedy.class, RemedyForm.class, RemedyForm::of, RemedyForm::remedy),
+          new Form<>(Plan.class, PlanForm.class, PlanForm::of, PlanForm::plan),
           new Form<>(Waiver.class, WaiverForm.class, WaiverForm::of, WaiverForm::waiver),
           new Form<>(Intake.class, IntakeForm.class, IntakeForm::of, IntakeForm::intake),
           new Form<>(Setup.class, SetupForm.class, SetupForm::of, SetupForm::setup),

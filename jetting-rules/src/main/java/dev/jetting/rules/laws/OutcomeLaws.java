@@ -85,7 +85,7 @@ final class OutcomeLaws {
                     "subject " + f.subject() + " is no path of a sheet or setup"))
         .or(() -> unfilled(f))
         .or(() -> failsIf(f.message().isBlank(), "a finding without a message"))
-        .or(() -> failsIf(f.remedy().isBlank(), "a finding without a remedy"));
+        .or(() -> failsIf(f.remedy().text().isBlank(), "a finding without a remedy"));
   }
 
   private static Optional<String> unfilled(Finding finding) {

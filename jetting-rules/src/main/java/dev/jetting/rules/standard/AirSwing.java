@@ -5,6 +5,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
@@ -76,6 +77,6 @@ final class AirSwing {
         .says(
             "On the {day} day ({temperature}, {pressure}) the mixture is {lambda} at {throttle}"
                 + " against a limit of {limit}: {risk} risk.",
-            Remedies.richer(worst, setting.setting(), LeanAnywhere.need(worst, accepted)));
+            Remedy.Aim.richer(worst.mixture().throttle(), LeanAnywhere.need(worst, accepted)));
   }
 }

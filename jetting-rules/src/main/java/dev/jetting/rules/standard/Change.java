@@ -8,8 +8,10 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Optional;
@@ -23,7 +25,7 @@ import java.util.stream.Stream;
  * @param subject path of what has changed
  * @param before what there was, as words after "before"
  * @param after what there is, in the same words
- * @param remedy what to do; empty to name the parts that make the change good
+ * @param remedy what to do; empty to say which way and how far it moved
  */
 record Change(String subject, String before, String after, Optional<String> remedy) {
 
@@ -51,7 +53,7 @@ record Change(String subject, String before, String after, Optional<String> reme
         Stream.of(
                 places.stream().filter(place -> place.by() > 0).toList(),
                 places.stream().filter(place -> place.by() < 0).toList())
-            .flatMap(side -> finding(side, setting).stream())
+            .flatMap(side -> finding(side).stream())
             .toList());
   }
 
@@ -60,14 +62,14 @@ record Change(String subject, String before, String after, Optional<String> reme
     return new At(point, by, Limits.CHANGE.value() * Room.forLeaning(point, setting));
   }
 
-  private Optional<Finding> finding(List<At> side, AssessedSetting setting) {
+  private Optional<Finding> finding(List<At> side) {
     List<At> beyond = side.stream().filter(place -> place.beyond() > 0).toList();
     return beyond.stream()
         .max(comparingDouble(At::beyond))
-        .map(worst -> finding(worst, Bands.of(beyond.stream().map(At::point).toList()), setting));
+        .map(worst -> finding(worst, Bands.of(beyond.stream().map(At::point).toList())));
   }
 
-  private Finding finding(At worst, ThrottleBand band, AssessedSetting setting) {
+  private Finding finding(At worst, ThrottleBand band) {
     boolean leaner = worst.by() > 0;
     return Finding.above(
             subject, Measure.ratio(Math.abs(worst.by())), Measure.ratio(worst.limit()), band)
@@ -78,18 +80,22 @@ record Change(String subject, String before, String after, Optional<String> reme
         .with("throttle", TradeStyle.throttle(worst.point().mixture().throttle()))
         .says(
             "Proven {before}, now {after}: up to {by} {side} than it was, most at {throttle}.",
-            remedy.orElseGet(() -> everywhere(band) + parts(worst, setting)));
+            remedy.orElseGet(() -> remedy(worst, band)));
   }
 
-  private static String everywhere(ThrottleBand band) {
-    return band.equals(ThrottleBand.WHOLE)
-        ? "Every circuit, not one jet alone; at the worst: "
-        : "";
-  }
-
-  private static String parts(At place, AssessedSetting setting) {
-    return place.by() > 0
-        ? Remedies.richer(place.point(), setting.setting(), place.by())
-        : Remedies.leaner(place.point(), setting.setting(), place.by());
+  /** No jet undoes what has changed: what is lean or rich by it, other rules find and remedy. */
+  private static String remedy(At worst, ThrottleBand band) {
+    ThrottleOpening throttle = worst.point().mixture().throttle();
+    String where =
+        band.equals(ThrottleBand.WHOLE)
+            ? "The whole range: main jet and pilot jet first, the needle after them."
+            : "Only there: the part that acts there.";
+    return worst.by() > 0
+        ? Remedy.Aim.richer(throttle, worst.by())
+            .saying("Then it is where it was proven. " + where)
+            .text()
+        : "It is on the safe side: leave it, or go leaner one step at a time, each only after a plug"
+            + " chop. "
+            + where;
   }
 }

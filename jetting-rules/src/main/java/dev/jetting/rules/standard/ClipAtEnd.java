@@ -39,8 +39,8 @@ final class ClipAtEnd {
               .with("clip", TradeStyle.clip(clip))
               .says(
                   "The {clip} leaves no leaner groove.",
-                  "Fit a leaner needle or a smaller needle jet and set the clip near the middle,"
-                      + " from the rich side."));
+                  "Leave it while it is not too rich. Else a thicker needle or a smaller needle jet,"
+                      + " with the clip set near the middle, from the rich side."));
     }
     if (clip.grooveFromBottom() == 1) {
       return Outcome.failed(
@@ -52,7 +52,8 @@ final class ClipAtEnd {
               .with("clip", TradeStyle.clip(clip))
               .says(
                   "The {clip} leaves no richer groove.",
-                  "Fit a richer needle or a bigger needle jet and set the clip near the middle."));
+                  "Get a thinner needle or a bigger needle jet before it has to be richer; only with"
+                      + " that in does the clip go back near the middle."));
     }
     return Outcome.passed();
   }

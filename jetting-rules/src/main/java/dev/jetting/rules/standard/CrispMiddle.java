@@ -4,6 +4,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RidingProfile;
@@ -54,6 +55,6 @@ final class CrispMiddle {
             .says(
                 "The middle of the throttle is {by} leaner than wanted: crisp, with little left to"
                     + " the lean limit.",
-                Remedies.richer(middle, setting.setting(), mean - limit)));
+                Remedy.Aim.richer(middle.mixture().throttle(), mean - limit)));
   }
 }

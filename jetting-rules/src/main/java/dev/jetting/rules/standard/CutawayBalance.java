@@ -1,10 +1,10 @@
 package dev.jetting.rules.standard;
 
-import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RidingProfile;
@@ -28,6 +28,10 @@ final class CutawayBalance {
                   + " follows. Where one is lean and the other rich, the engine stumbles between"
                   + " them, and a rider who cures one end with the other makes it worse.")
           .judging(CutawayBalance::judge);
+
+  private static final ThrottleOpening EIGHTH = ThrottleOpening.ofEighths(1);
+
+  private static final String AGAINST = "That is against the middle.";
 
   private CutawayBalance() {}
 
@@ -54,16 +58,8 @@ final class CutawayBalance {
                 "With {cutaway} and needle jet {needleJet} the first fifth of the throttle is {by}"
                     + " {side} than the middle, each by what it should be.",
                 leanLow
-                    ? "Fit a slide with less cutaway, or a bigger needle jet with a leaner clip"
-                        + " groove; the slide first."
-                    : moreCutaway(setting)));
-  }
-
-  private static String moreCutaway(AssessedSetting setting) {
-    return Moves.leavesRiskAccepted(MeteringPart.CUTAWAY, setting)
-        ? "Fit a slide with more cutaway, from the rich side and one step at a time."
-        : "Leave the slide: of more cutaway it is not known that the lean risk stays within what is"
-            + " accepted at every opening and on every day, and rich is the safe side.";
+                    ? Remedy.Aim.richer(EIGHTH, imbalance - limit).saying(AGAINST)
+                    : Remedy.Aim.leaner(EIGHTH, -imbalance - limit).saying(AGAINST)));
   }
 
   /** Mean of ln (λ by λ wanted) over a band. */

@@ -5,6 +5,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.risk.RiskPoint;
@@ -34,12 +35,11 @@ final class LeanAnywhere {
     return Outcome.of(
         Bands.where(setting.profile().points(), point -> point.leanRisk().compareTo(accepted) > 0)
             .stream()
-            .map(run -> finding(run, setting, accepted))
+            .map(run -> finding(run, accepted))
             .toList());
   }
 
-  private static Finding finding(
-      List<RiskPoint> run, AssessedSetting setting, Probability accepted) {
+  private static Finding finding(List<RiskPoint> run, Probability accepted) {
     RiskPoint worst = worst(run);
     return Finding.above(
             subject(worst.inCharge()),
@@ -54,7 +54,7 @@ final class LeanAnywhere {
         .says(
             "At {throttle} the mixture is {lambda} against a lean limit of {limit}: {risk} risk of"
                 + " being leaner, {accepted} accepted.",
-            Remedies.richer(worst, setting.setting(), need(worst, accepted)));
+            Remedy.Aim.richer(worst.mixture().throttle(), need(worst, accepted)));
   }
 
   static RiskPoint worst(List<RiskPoint> run) {

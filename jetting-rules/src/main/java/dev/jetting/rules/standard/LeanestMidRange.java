@@ -8,6 +8,7 @@ import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
@@ -65,7 +66,8 @@ final class LeanestMidRange {
             .says(
                 "Needle {needle} and needle jet {needleJet} are the leanest there are, and together"
                     + " too lean: {risk} risk at {throttle}.",
-                "Change one of the two for the next richer, the needle jet first."));
+                Remedy.Aim.richer(worst.mixture().throttle(), LeanAnywhere.need(worst, accepted))
+                    .saying("Change one of the two for the next richer, the needle jet first.")));
   }
 
   private static boolean leanestJet(Setting setting, List<NeedleJet> jets) {

@@ -5,6 +5,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.units.ThrottleOpening;
@@ -48,7 +49,10 @@ final class MainJetAuthority {
             .says(
                 "At full lift the ring round the needle, {ring}, is smaller than the hole of {main},"
                     + " {hole}: the needle meters, not the main jet.",
-                "Fit a bigger needle jet or a needle with a thinner tip before any other main jet."));
+                Remedy.Aim.other(
+                    ThrottleOpening.FULL,
+                    "Fit a bigger needle jet or a needle with a thinner tip before any other main"
+                        + " jet.")));
   }
 
   private static double circle(double diameter) {

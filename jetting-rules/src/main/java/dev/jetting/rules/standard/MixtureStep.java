@@ -4,6 +4,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
@@ -38,7 +39,7 @@ final class MixtureStep {
     List<RiskPoint> points = setting.profile().points();
     double[] offsets = points.stream().mapToDouble(p -> Room.offset(p, setting)).toArray();
     return Outcome.of(
-        Stream.of(hole(points, offsets, setting), jump(points, offsets, setting))
+        Stream.of(hole(points, offsets, setting), jump(points, offsets))
             .flatMap(Optional::stream)
             .toList());
   }
@@ -63,12 +64,11 @@ final class MixtureStep {
             .with("by", Remedies.percent(StrictMath.expm1(depths[deepest])))
             .says(
                 "There is a lean hole at {throttle}: {by} leaner than a little below and above.",
-                Remedies.richer(
-                    point, edge(deepest, points, offsets), setting.setting(), depths[deepest])));
+                Remedy.Aim.richer(point.mixture().throttle(), depths[deepest] - limit)
+                    .saying(against(edge(deepest, points, offsets)))));
   }
 
-  private static Optional<Finding> jump(
-      List<RiskPoint> points, double[] offsets, AssessedSetting setting) {
+  private static Optional<Finding> jump(List<RiskPoint> points, double[] offsets) {
     double[] jumps =
         IntStream.range(0, offsets.length)
             .mapToDouble(i -> Math.abs(offsets[i] - offsets[before(i, points)]))
@@ -94,7 +94,12 @@ final class MixtureStep {
             .with("side", leaner ? "leaner" : "richer")
             .says(
                 "From {from} to {to} the mixture jumps: {by} {side}.",
-                Remedies.richer(lean, leaner ? before : after, setting.setting(), jumps[widest])));
+                Remedy.Aim.richer(lean.mixture().throttle(), jumps[widest] - limit)
+                    .saying(against(leaner ? before : after))));
+  }
+
+  private static String against(RiskPoint other) {
+    return "That is against " + TradeStyle.throttle(other.mixture().throttle()) + ".";
   }
 
   /** How much leaner a point is than the richest on either side of it, the less of the two. */

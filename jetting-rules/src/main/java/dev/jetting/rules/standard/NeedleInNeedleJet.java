@@ -7,6 +7,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.ModelUncertainty;
@@ -56,8 +57,10 @@ final class NeedleInNeedleJet {
             .with("throttle", TradeStyle.throttle(throttle))
             .says(
                 "Needle {needle} is pulled out of the needle jet at {throttle}.",
-                "Fit a longer needle, or hang it lower with the clip a groove higher and a bigger"
-                    + " needle jet."));
+                Remedy.Aim.other(
+                    throttle,
+                    "Fit a longer needle, or hang it lower with the clip a groove higher and a"
+                        + " bigger needle jet.")));
   }
 
   /** A needle gets thinner downwards, so the ring is narrowest with the slide on its stop. */
@@ -83,7 +86,9 @@ final class NeedleInNeedleJet {
             .says(
                 "Needle {needle} fills needle jet {needleJet} but for {clearance}: parts as sold may"
                     + " bind.",
-                "Fit a bigger needle jet, or a needle with a thinner cylinder."));
+                Remedy.Aim.other(
+                    ThrottleOpening.CLOSED,
+                    "Fit a bigger needle jet, or a needle with a thinner cylinder.")));
   }
 
   private static double hung(Setting setting) {

@@ -4,8 +4,10 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 
 /** A screw near its seat or near falling out is doing the work of the pilot jet. */
@@ -22,6 +24,11 @@ final class ScrewRange {
           .within(SMALL)
           .judging(ScrewRange::judge);
 
+  private static final Remedy BACK =
+      Remedy.Aim.other(
+          ThrottleOpening.CLOSED,
+          "Change the pilot jet so that the screw comes back to its middle.");
+
   private ScrewRange() {}
 
   private static Outcome judge(AssessedSetting setting) {
@@ -34,18 +41,14 @@ final class ScrewRange {
           texts(
                   Finding.above("setting.screw", measured, new Measure(most, "turns"), SMALL),
                   setting)
-              .says(
-                  "The screw is {turns}, more than it can do with.",
-                  "Change the pilot jet so that the screw comes back to its middle."));
+              .says("The screw is {turns}, more than it can do with.", BACK));
     }
     if (turns < least) {
       return Outcome.failed(
           texts(
                   Finding.below("setting.screw", measured, new Measure(least, "turns"), SMALL),
                   setting)
-              .says(
-                  "The screw is {turns}, hardly off its seat.",
-                  "Change the pilot jet so that the screw comes back to its middle."));
+              .says("The screw is {turns}, hardly off its seat.", BACK));
     }
     return Outcome.passed();
   }

@@ -4,6 +4,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.TradeStyle;
@@ -25,7 +26,7 @@ final class TooRich {
   private static Outcome judge(AssessedSetting setting) {
     return Outcome.of(
         Bands.where(setting.profile().points(), TooRich::rich).stream()
-            .map(run -> finding(run, setting))
+            .map(TooRich::finding)
             .toList());
   }
 
@@ -33,7 +34,7 @@ final class TooRich {
     return point.lambda().compareTo(point.richLimit()) < 0;
   }
 
-  private static Finding finding(List<RiskPoint> run, AssessedSetting setting) {
+  private static Finding finding(List<RiskPoint> run) {
     RiskPoint worst = run.get(0);
     for (RiskPoint point : run) {
       worst = beyond(point) > beyond(worst) ? point : worst;
@@ -49,7 +50,7 @@ final class TooRich {
         .says(
             "At {throttle} the mixture is {lambda}, richer than the {limit} on which it"
                 + " runs cleanly.",
-            Remedies.safelyLeaner(worst, setting, depth(worst)));
+            Remedy.Aim.leaner(worst.mixture().throttle(), depth(worst)));
   }
 
   /** What the finding shows as its margin: by another measure a richer part could better it. */

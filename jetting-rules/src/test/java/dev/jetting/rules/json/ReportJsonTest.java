@@ -18,7 +18,9 @@ import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Plan;
 import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.RuleResult;
 import dev.jetting.rules.ThrottleBand;
@@ -105,6 +107,12 @@ class ReportJsonTest {
         Arguments.of("/unusedWaivers/0", UnusedWaiver.class),
         Arguments.of("/findings/0/finding", Finding.class),
         Arguments.of("/findings/0/finding/band", ThrottleBand.class),
+        Arguments.of("/plan/left/0", Plan.Left.class),
+        Arguments.of("/plan/steps/0", Remedy.Change.class),
+        Arguments.of("/findings/0/finding/remedy/change", Remedy.Change.class),
+        Arguments.of("/findings/0/finding/remedy/change/effect", Remedy.Effect.class),
+        Arguments.of("/findings/0/finding/remedy/change/effect/after", Remedy.State.class),
+        Arguments.of("/findings/1/finding/remedy/aim", Remedy.Aim.class),
         Arguments.of("/assumptions/spread of λ", Coefficient.class),
         Arguments.of("/sheet/engine", Engine.class),
         Arguments.of("/sheet/engine/deliveryRatio", RpmCurve.class),
@@ -177,7 +185,7 @@ class ReportJsonTest {
           """
           "schemaVersion": 1 => "schemaVersion": 2 => $.schemaVersion: 2: allowed 1
           "schemaVersion": 1, => '' => $.schemaVersion: missing: allowed 1
-          "model": => "modle": => $.modle: unknown field "modle", perhaps "model": allowed schemaVersion, model, rulebook, sheet, profile, meanRisk, coldestDay, hottestDay, overrun, overrunLimit, results, findings, unusedWaivers, assumptions, cautions
+          "model": => "modle": => $.modle: unknown field "modle", perhaps "model": allowed schemaVersion, model, rulebook, sheet, profile, meanRisk, coldestDay, hottestDay, overrun, overrunLimit, results, findings, unusedWaivers, plan, assumptions, cautions
           "meanRisk": 0.125 => "meanRisk": 1.125 => $.meanRisk: probability 1.125: allowed from 0 to 1
           "pressureRatio": 0.875 => "pressureRatio": "0.875" => $.profile.points[0].mixture.pressureRatio: "0.875": allowed a finite number
           "severity": "danger" => "severity": "deadly" => $.results[0].severity: "deadly": allowed "note", "warning", "danger"

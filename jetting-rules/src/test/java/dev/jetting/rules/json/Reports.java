@@ -12,7 +12,9 @@ import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Outcome.Branch;
 import dev.jetting.rules.Outcome.Status;
+import dev.jetting.rules.Plan;
 import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.RuleResult;
 import dev.jetting.rules.SetupSheet;
@@ -24,6 +26,7 @@ import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.FloatLevel;
+import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Length;
 import dev.jetting.units.MassFlow;
@@ -60,14 +63,16 @@ final class Reports {
                 ThrottleBand.eighths(6, 8))
             .with("risk", Probability.of(0.25))
             .with("at", ThrottleOpening.FULL)
-            .says("Lean at {at}: risk {risk}.", "A bigger main jet.");
+            .says("Lean at {at}: risk {risk}.", CHANGE);
     Finding narrow =
         Finding.below(
                 "setting.carburettor.floatValve",
                 new Measure(Double.parseDouble("8.41e21"), "g/s"),
                 new Measure(Double.parseDouble("2e23"), "g/s"),
                 ThrottleBand.WHOLE)
-            .says("Numbers that Java prints differently from release to release.", "");
+            .says(
+                "Numbers that Java prints differently from release to release.",
+                Remedy.Aim.richer(ThrottleOpening.FULL, 0.25).saying("By hand."));
     Outcome failed = Outcome.failed(lean);
     Outcome tree =
         new Outcome(
@@ -113,8 +118,30 @@ final class Reports {
             new RankedFinding("a-lean-rule", Severity.DANGER, lean, Optional.empty()),
             new RankedFinding("b-tree", Severity.NOTE, narrow, Optional.of(WAIVER))),
         List.of(new UnusedWaiver(LASTING, "no finding of this rule on this subject")),
+        Optional.of(
+            new Plan(
+                Plan.Ending.NO_DANGER,
+                List.of(CHANGE),
+                List.of(new Plan.Left("b-tree", Severity.NOTE, "Known.")))),
         Map.of("spread of λ", Coefficient.assumed(0.08, "1", "by hand")),
         List.of("Mind the clutch."));
+  }
+
+  private static final Remedy.Change CHANGE =
+      new Remedy.Change(
+          MeteringPart.MAIN_JET,
+          Remedy.Direction.RICHER,
+          "main 128",
+          "main 132",
+          2,
+          true,
+          new Remedy.Effect(ThrottleOpening.FULL, state(0.9, 0.25), state(0.875, 0.0625)),
+          false,
+          sheet().setup().setting().withMainJet(JetBore.ofMillimetres(1.32)));
+
+  private static Remedy.State state(double lambda, double risk) {
+    return new Remedy.State(
+        Lambda.of(lambda), Probability.of(risk), Probability.of(0.5), Lambda.of(0.5));
   }
 
   private static final Waiver WAIVER =

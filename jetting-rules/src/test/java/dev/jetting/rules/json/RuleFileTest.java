@@ -91,7 +91,8 @@ class RuleFileTest {
     assertThat(finding.band()).isEqualTo(ThrottleBand.eighths(6, 8));
     assertThat(finding.text())
         .isEqualTo("The main jet of 1.34 mm is not within the kit's 1.30 mm.");
-    assertThat(finding.remedy()).isEqualTo("Fit a main jet up to 1.30 mm, from the rich side.");
+    assertThat(finding.remedy().text())
+        .isEqualTo("Fit a main jet up to 1.30 mm, from the rich side.");
   }
 
   @Test

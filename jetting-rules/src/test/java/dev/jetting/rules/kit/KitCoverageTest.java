@@ -29,7 +29,7 @@ class KitCoverageTest {
         .extracting(RankedFinding::ruleId)
         .containsExactly("kit-coverage");
     assertThat(coverage.extras()).isNotEmpty();
-    assertThat(validation.findings().get(0).finding().remedy())
+    assertThat(validation.findings().get(0).finding().remedy().text())
         .startsWith("Add \"" + coverage.extras().get(0).part() + "\" (")
         .contains("), then \"" + coverage.extras().get(1).part() + "\" (")
         .endsWith("look at needle, needle jet and slide as well.");
@@ -96,7 +96,7 @@ class KitCoverageTest {
 
     Finding finding = findings.ranked().get(0).finding();
     assertThat(finding.text()).contains("94.9 %");
-    assertThat(finding.remedy()).startsWith("Add \"main 120\" (94.9 %).");
+    assertThat(finding.remedy().text()).startsWith("Add \"main 120\" (94.9 %).");
   }
 
   @Test

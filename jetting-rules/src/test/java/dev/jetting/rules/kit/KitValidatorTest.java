@@ -132,7 +132,7 @@ class KitValidatorTest {
         .containsExactly(
             tuple("kit-part-fits", "recommendations[0].mainJet"),
             tuple("kit-part-in-kit", "recommendations[0].mainJet"));
-    assertThat(found.get(1).finding().remedy()).isEqualTo("Recommend a part that is in it.");
+    assertThat(found.get(1).finding().remedy().text()).isEqualTo("Recommend a part that is in it.");
   }
 
   @Test

@@ -10,6 +10,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.ThrottleBand;
@@ -247,7 +248,15 @@ class LawsTest {
   }
 
   private static Finding raw(String subject, Measure measured, Measure limit, Measure margin) {
-    return new Finding(subject, measured, limit, margin, ThrottleBand.WHOLE, "x", Map.of(), "y");
+    return new Finding(
+        subject,
+        measured,
+        limit,
+        margin,
+        ThrottleBand.WHOLE,
+        "x",
+        Map.of(),
+        new Remedy.Advice("y"));
   }
 
   @ParameterizedTest

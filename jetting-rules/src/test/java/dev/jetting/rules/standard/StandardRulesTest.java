@@ -110,8 +110,7 @@ class StandardRulesTest {
     return Stream.of(
         new Cases("lean-anywhere")
             .passes("the all-round setting serves", SHEET)
-            .fails(
-                "cutaway 50 is too lean", cutaway(5), "λ must fall by .*slide with less cutaway.*"),
+            .fails("cutaway 50 is too lean", cutaway(5), "λ must fall by .* % at .*"),
         new Cases("two-leanest-mid-range-parts")
             .passes("one of the two alone may serve", kit(ALL_ROUND.withNeedleJet(needleJet(2.64))))
             .passes("neither of the two", kit(ALL_ROUND))
@@ -123,7 +122,7 @@ class StandardRulesTest {
             .notEvaluated("the leanest of what?", with(ALL_ROUND.withNeedleJet(needleJet(2.60)))),
         new Cases("pilot-on-overrun")
             .passes("pilot 55 serves", SHEET)
-            .fails("pilot 50 is too lean", pilot(0.5), ".*next bigger pilot jet.*"),
+            .fails("pilot 50 is too lean", pilot(0.5), "λ must fall by .* % at closed throttle.*"),
         new Cases("screw-kind")
             .passes("mixture screw on mixture screw", SHEET)
             .fails("air screw advice", screw(ScrewKind.AIR, 1.5), ".*rich side.*"),
@@ -143,15 +142,15 @@ class StandardRulesTest {
             .fails("dense frost is leaner", coldest(-20, 1040), ".*λ must fall by .*"),
         new Cases("too-rich")
             .passes("the all-round setting runs cleanly", SHEET)
-            .fails(
-                "cutaway 30 is too rich", cutaway(3), "λ must rise by .*slide with more cutaway.*"),
+            .fails("cutaway 30 is too rich", cutaway(3), "λ must rise by .* % at .*"),
         new Cases("cutaway-balance")
             .passes("cutaway 40 and needle jet 2.66", SHEET)
-            .fails("cutaway 30 is rich low down", cutaway(3), ".*more cutaway.*")
+            .fails(
+                "cutaway 30 is rich low down", cutaway(3), "λ must rise by .* % at 1/8 throttle.*")
             .fails(
                 "a needle jet far too small is lean low down",
                 with(ALL_ROUND.withNeedleJet(needleJet(2.60))),
-                ".*less cutaway.*bigger needle jet.*"),
+                "λ must fall by .* % at 1/8 throttle.*"),
         new Cases("main-jet-authority")
             .passes("the ring is the wider passage", SHEET)
             .fails(
@@ -164,8 +163,9 @@ class StandardRulesTest {
             .fails("more than it has", screw(ScrewKind.MIXTURE, 3.5), ".*pilot jet.*"),
         new Cases("clip-at-end")
             .passes("second of five", SHEET)
-            .fails("no leaner groove", clip(1), ".*leaner needle or a smaller needle jet.*")
-            .fails("no richer groove", clip(5), ".*richer needle or a bigger needle jet.*")
+            .fails(
+                "no leaner groove", clip(1), "Leave it .*thicker needle or a smaller needle jet.*")
+            .fails("no richer groove", clip(5), ".*thinner needle or a bigger needle jet.*")
             .notApplicable("two grooves, no inner one", hung(twoGrooves(), 1)),
         new Cases("mixture-step")
             .passes("the all-round setting does not stumble", SHEET)
@@ -176,10 +176,13 @@ class StandardRulesTest {
             .fails(
                 "a screw nearly shut starves the idle beside a feeding progression hole",
                 screw(ScrewKind.MIXTURE, 0.25),
-                "λ must fall by .*mixture screw out.*"),
+                "λ must fall by .* % at .*"),
         new Cases("crisp-but-lean-middle")
             .passes("the all-round setting is not crisp", SHEET)
-            .fails("a slide that leans the middle", cutaway(4.8), "λ must fall by .*groove lower.*")
+            .fails(
+                "a slide that leans the middle",
+                cutaway(4.8),
+                "λ must fall by .* at 1/2 throttle.*")
             .notApplicable("beyond crisp: a needle jet of 2.55", with(narrow())),
         new Cases("needle-in-needle-jet")
             .passes("45 mm of needle in a bore of 30", SHEET)
@@ -202,9 +205,9 @@ class StandardRulesTest {
             .fails(
                 "ethanol needs less air",
                 refuelled(Fuel.E85, 50),
-                "Every circuit, .*λ must fall by .*")
+                "λ must fall by .*whole range: main jet and pilot jet first.*")
             .fails("oil takes the petrol's place", refuelled(Fuel.E5, 25), ".*λ must fall by .*")
-            .fails("and back from E85", proven(oiled(Fuel.E85, 50)), ".*λ must rise by .*")
+            .fails("and back from E85", proven(oiled(Fuel.E85, 50)), "It is on the safe side.*")
             .notEvaluated("a blend is not known below −40 °C", arctic()),
         new Cases("intake-change")
             .notApplicable("nobody told", SHEET)
@@ -213,13 +216,14 @@ class StandardRulesTest {
             .fails(
                 "filter on is richer",
                 provenBehind(with(ALL_ROUND.withIntake(FILTER)), Intake.openMouth()),
-                ".*λ must rise by .*"),
+                "It is on the safe side.*"),
         new Cases("air-change")
             .notApplicable("nobody told", SHEET)
             .passes("the same day", provenIn(DAY))
             .fails(
                 "down from the mountain is leaner", provenIn(air(35, 700)), ".*λ must fall by .*")
-            .fails("out of the frost is richer", provenIn(air(-30, 1080)), ".*λ must rise by .*"),
+            .fails(
+                "out of the frost is richer", provenIn(air(-30, 1080)), "It is on the safe side.*"),
         new Cases("jets-moved-over")
             .notApplicable("nobody told", SHEET)
             .passes("the same carburettor", movedFrom(SHEET, ALL_ROUND.carburettor()))
@@ -227,7 +231,8 @@ class StandardRulesTest {
                 "a wider bore is leaner on the same jets",
                 movedFrom(SHEET, bore(26)),
                 ".*λ must fall by .*")
-            .fails("a narrower one is richer", movedFrom(SHEET, bore(34)), ".*λ must rise by .*")
+            .fails(
+                "a narrower one is richer", movedFrom(SHEET, bore(34)), "It is on the safe side.*")
             .notEvaluated(
                 "a slide cut away by 6 mm does not go into 5 mm", movedFrom(cutaway(6), bore(5))),
         new Cases("carburettor-too-big")
@@ -256,7 +261,7 @@ class StandardRulesTest {
     if (each.status == Status.FAILED) {
       assertThat(outcome.findings())
           .isNotEmpty()
-          .anySatisfy(finding -> assertThat(finding.remedy()).matches(each.remedy))
+          .anySatisfy(finding -> assertThat(finding.remedy().text()).matches(each.remedy))
           .allSatisfy(StandardRulesTest::wellFormed);
     } else {
       assertThat(outcome.reason().isEmpty()).isEqualTo(each.status == Status.PASSED);

@@ -91,7 +91,7 @@ final class KitText {
       String severity = found.severity().name().toUpperCase(Locale.ROOT);
       text.append(
           wrapped(severity + " " + found.ruleId() + ": " + found.finding().text(), "  ", "    "));
-      text.append(wrapped(found.finding().remedy(), "    → ", "      "));
+      text.append(wrapped(found.finding().remedy().text(), "    → ", "      "));
     }
   }
 

@@ -26,7 +26,7 @@ final class Embedding {
     out.println("at " + TradeStyle.throttle(worst.mixture().throttle()));
     for (RankedFinding found : report.findings()) {
       out.println(found.severity() + ": " + found.finding().text());
-      out.println("What to do: " + found.finding().remedy());
+      out.println("What to do: " + found.finding().remedy().text());
     }
     return report.passes(); // never a promise of safety
     // end of snippet

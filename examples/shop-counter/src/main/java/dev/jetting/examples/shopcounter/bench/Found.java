@@ -36,7 +36,7 @@ public record Found(
         band.from().percent(),
         band.to().percent(),
         ranked.finding().text(),
-        ranked.finding().remedy(),
+        ranked.finding().remedy().text(),
         ranked.ruleId());
   }
 

@@ -103,7 +103,7 @@ public record KitLine(
         found.severity().name().toLowerCase(Locale.ROOT),
         of,
         found.finding().text(),
-        found.finding().remedy());
+        found.finding().remedy().text());
   }
 
   private static MachineRow row(MachineResult machine) {
