@@ -41,7 +41,7 @@ public record SetupSheet(
   }
 
   /**
-   * A sheet of a setting of which nobody told where it comes from.
+   * A sheet of a setting of unknown provenance.
    *
    * @param title a line for people
    * @param setup engine, setting, air and fuel
@@ -62,13 +62,36 @@ public record SetupSheet(
   }
 
   /**
-   * This sheet with another setup.
+   * This sheet with another title.
+   *
+   * @param other a line for people
+   * @return the changed sheet
+   */
+  public SetupSheet withTitle(String other) {
+    return new SetupSheet(other, setup, riding, parts, provenance);
+  }
+
+  /**
+   * This sheet with another setup: the owner changed something. What was proven stays as it was:
+   * where the provenance leaves it unset, it becomes what this sheet says.
    *
    * @param other the setup
    * @return the changed sheet
    */
   public SetupSheet withSetup(Setup other) {
-    return new SetupSheet(title, other, riding, parts, provenance);
+    return other.equals(setup)
+        ? this
+        : new SetupSheet(title, other, riding, parts, provenance.fixedTo(setup));
+  }
+
+  /**
+   * This sheet with another way of riding.
+   *
+   * @param other what the owner rides and what he accepts
+   * @return the changed sheet
+   */
+  public SetupSheet withRiding(Riding other) {
+    return new SetupSheet(title, setup, other, parts, provenance);
   }
 
   /**

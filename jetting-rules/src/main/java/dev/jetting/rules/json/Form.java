@@ -17,6 +17,7 @@ import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Plan;
+import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Waiver;
@@ -51,6 +52,11 @@ record Form<T, F extends Record>(
       List.of(
           new Form<>(SetupSheet.class, SheetForm.class, SheetForm::of, SheetForm::sheet),
           new Form<>(PartsAtHand.class, PartsForm.class, PartsForm::of, PartsForm::parts),
+          new Form<>(
+              Provenance.class,
+              ProvenanceForm.class,
+              ProvenanceForm::of,
+              ProvenanceForm::provenance),
           new Form<>(
               Catalogue.class, CatalogueForm.class, CatalogueForm::of, CatalogueForm::catalogue),
           new Form<>(Part.class, PartForm.class, PartForm::of, PartForm::part),

@@ -38,6 +38,10 @@ import java.util.Objects;
  *   <li>{@code deliveryRatio}, {@code deliveryFactor}, {@code need} and {@code profile} are objects
  *       with {@code points}, or the bare array of them.
  *   <li>{@code parts} is optional, and so is each list in it.
+ *   <li>{@code provenance} is optional, and so is each thing in it: what is left out was then as
+ *       the sheet says it is now. It has {@code engine}, or any of {@code exhaust}, {@code
+ *       cylinder} and {@code induction}; {@code setting}, or any of {@code carburettor}, {@code
+ *       intake} and {@code mainJet}.
  *   <li>An {@code intake} has {@code id} and {@code effectiveArea}, or {@code id} and {@code
  *       openMouth} {@code true}.
  *   <li>Names may stand for the library's own values: {@code flow} {@code "assumed"}; {@code

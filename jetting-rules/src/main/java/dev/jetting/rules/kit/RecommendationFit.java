@@ -191,13 +191,10 @@ final class RecommendationFit {
 
   /** Jets numbered by flow are told as such, so that the rulebook can look at their numbers. */
   private static Provenance numbering(Part pilotJet, Part mainJet) {
-    return new Provenance(
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        flow(pilotJet),
-        flow(mainJet));
+    Provenance.Builder numbers = Provenance.builder();
+    flow(pilotJet).ifPresent(numbers::pilotJetFlow);
+    flow(mainJet).ifPresent(numbers::mainJetFlow);
+    return numbers.build();
   }
 
   private static Optional<JetFlow> flow(Part jet) {

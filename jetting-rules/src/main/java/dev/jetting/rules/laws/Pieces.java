@@ -19,22 +19,17 @@ import java.util.List;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The pieces of a sheet; neighbours belong together. */
 final class Pieces {
 
   private Pieces() {}
 
-  static final List<Piece<?>> ALL =
+  private static final List<Piece<?>> OF_MACHINE_AND_RIDING =
       List.of(
-          piece(
-              SetupSheet::title,
-              (s, x) -> new SetupSheet(x, s.setup(), s.riding(), s.parts()),
-              title -> "title \"" + title + "\""),
-          piece(
-              SetupSheet::parts,
-              (s, x) -> new SetupSheet(s.title(), s.setup(), s.riding(), x),
-              Pieces::parts),
+          piece(SetupSheet::title, SetupSheet::withTitle, title -> "title \"" + title + "\""),
+          piece(SetupSheet::parts, SetupSheet::withParts, Pieces::parts),
           riding(
               Riding::acceptedRisk,
               (r, x) -> new Riding(x, r.profile(), r.coldest(), r.hottest()),
@@ -51,14 +46,15 @@ final class Pieces {
               Riding::hottest,
               (r, x) -> new Riding(r.acceptedRisk(), r.profile(), r.coldest(), x),
               air -> "hottest day " + air),
-          piece(s -> s.setup().air(), (s, x) -> s.withSetup(s.setup().withAir(x)), a -> "air " + a),
+          piece(
+              s -> s.setup().air(), (s, x) -> withSetup(s, s.setup().withAir(x)), a -> "air " + a),
           piece(
               s -> s.setup().fuel(),
-              (s, x) -> s.withSetup(s.setup().withFuel(x)),
+              (s, x) -> withSetup(s, s.setup().withFuel(x)),
               f -> "fuel " + f),
           piece(
               s -> s.setup().fuelWarmerBy(),
-              (s, x) -> s.withSetup(s.setup().withFuelWarmerBy(x)),
+              (s, x) -> withSetup(s, s.setup().withFuelWarmerBy(x)),
               x -> "fuel warmer than the air by " + x),
           engine(
               Engine::id,
@@ -257,6 +253,9 @@ final class Pieces {
           setting(Setting::clip, Setting::withClip, TradeStyle::clip),
           setting(Setting::mainJet, Setting::withMainJet, TradeStyle::main));
 
+  static final List<Piece<?>> ALL =
+      Stream.concat(OF_MACHINE_AND_RIDING.stream(), ProvenancePieces.all().stream()).toList();
+
   private static <T> Piece<T> piece(
       Function<SetupSheet, T> get,
       BiFunction<SetupSheet, T, SetupSheet> with,
@@ -267,14 +266,14 @@ final class Pieces {
   private static <T> Piece<T> riding(
       Function<Riding, T> get, BiFunction<Riding, T, Riding> with, Function<T, String> text) {
     return piece(
-        s -> get.apply(s.riding()), (s, x) -> withRiding(s, with.apply(s.riding(), x)), text);
+        s -> get.apply(s.riding()), (s, x) -> s.withRiding(with.apply(s.riding(), x)), text);
   }
 
   private static <T> Piece<T> engine(
       Function<Engine, T> get, BiFunction<Engine, T, Engine> with, Function<T, String> text) {
     return piece(
         s -> get.apply(s.setup().engine()),
-        (s, x) -> s.withSetup(s.setup().withEngine(with.apply(s.setup().engine(), x))),
+        (s, x) -> withSetup(s, s.setup().withEngine(with.apply(s.setup().engine(), x))),
         text);
   }
 
@@ -284,7 +283,7 @@ final class Pieces {
         s -> get.apply(s.setup().setting()),
         (s, x) -> {
           Setup setup = s.setup();
-          return s.withSetup(setup.withSetting(with.apply(setup.setting(), x)));
+          return withSetup(s, setup.withSetting(with.apply(setup.setting(), x)));
         },
         text);
   }
@@ -320,8 +319,9 @@ final class Pieces {
         : ClipPosition.fromTop(Math.min(clip.grooveFromTop(), needle.grooves()), needle.grooves());
   }
 
-  private static SetupSheet withRiding(SetupSheet s, Riding other) {
-    return new SetupSheet(s.title(), s.setup(), other, s.parts());
+  /** Of a sheet that is another, not of one that changed: its provenance stays. */
+  private static SetupSheet withSetup(SetupSheet s, Setup other) {
+    return new SetupSheet(s.title(), other, s.riding(), s.parts(), s.provenance());
   }
 
   private static String needle(Needle n) {
@@ -352,7 +352,7 @@ final class Pieces {
             .collect(Collectors.joining(", "));
   }
 
-  private static String curve(RpmCurve curve) {
+  static String curve(RpmCurve curve) {
     return curve.points().stream()
         .map(p -> number(p.value()) + " at " + p.speed())
         .collect(Collectors.joining(", "));

@@ -3,8 +3,16 @@ package dev.jetting.rules.laws;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.jetting.rules.NeedleWear;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.ProvenObservation;
+import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Rule;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.tuning.Evidence;
+import dev.jetting.units.JetFlow;
+import dev.jetting.units.Length;
+import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
@@ -131,14 +139,28 @@ class LawKitTest {
         .isEmpty();
   }
 
+  private static final Provenance PROVEN =
+      Provenance.builder()
+          .engine(Odd.SHEET.setup().engine())
+          .setting(Odd.SETTING)
+          .fuel(Odd.SHEET.setup().fuel())
+          .air(Odd.SHEET.setup().air())
+          .needleWear(new NeedleWear(Length.ofMillimetres(0.02), Length.ofMillimetres(0.01)))
+          .observed(new ProvenObservation(ThrottleOpening.FULL, new Evidence.Proven()))
+          .pilotJetFlow(JetFlow.ofCubicCentimetresPerMinute(36))
+          .mainJetFlow(JetFlow.ofCubicCentimetresPerMinute(190))
+          .build();
+
   @Test
   void differences_ofASheetThatDiffersEverywhere_tellEveryPiece() {
     Shrinker shrinker = new Shrinker(LawKit.plainSheet());
+    SetupSheet odd = Odd.SHEET.withProvenance(PROVEN);
 
     assertThat(shrinker.differences(LawKit.plainSheet())).isEmpty();
-    // The odd sheet shares only the flow coefficients.
-    assertThat(Pieces.ALL.size() - shrinker.differences(Odd.SHEET).size()).isEqualTo(1);
-    Trial shrunk = shrinker.shrunk(Trial.of(Odd.SHEET), trial -> true);
+    // The odd sheet shares only the flow coefficients, and six parts that its proven engine and
+    // setting have in them.
+    assertThat(Pieces.ALL.size() - shrinker.differences(odd).size()).isEqualTo(1 + 6);
+    Trial shrunk = shrinker.shrunk(Trial.of(odd), trial -> true);
     assertThat(shrunk.sheet()).isEqualTo(LawKit.plainSheet());
   }
 

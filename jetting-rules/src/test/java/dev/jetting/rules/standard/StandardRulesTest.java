@@ -51,7 +51,6 @@ import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.Temperature;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -403,17 +402,12 @@ class StandardRulesTest {
     return told(
         SHEET,
         p ->
-            new Provenance(
-                p.fuel(),
-                p.intake(),
-                p.air(),
-                p.carburettor(),
-                Optional.of(JetFlow.ofCubicCentimetresPerMinute(pilot)),
-                Optional.of(JetFlow.ofCubicCentimetresPerMinute(main))));
+            p.pilotJetFlow(JetFlow.ofCubicCentimetresPerMinute(pilot))
+                .mainJetFlow(JetFlow.ofCubicCentimetresPerMinute(main)));
   }
 
-  private static SetupSheet told(SetupSheet sheet, UnaryOperator<Provenance> telling) {
-    return sheet.withProvenance(telling.apply(sheet.provenance()));
+  private static SetupSheet told(SetupSheet sheet, UnaryOperator<Provenance.Builder> telling) {
+    return sheet.withProvenance(telling.apply(sheet.provenance().toBuilder()).build());
   }
 
   private static SetupSheet proven(Fuel fuel) {
@@ -447,55 +441,19 @@ class StandardRulesTest {
   }
 
   private static SetupSheet provenWith(SetupSheet sheet, Fuel fuel) {
-    return told(
-        sheet,
-        p ->
-            new Provenance(
-                Optional.of(fuel),
-                p.intake(),
-                p.air(),
-                p.carburettor(),
-                p.pilotJetFlow(),
-                p.mainJetFlow()));
+    return told(sheet, p -> p.fuel(fuel));
   }
 
   private static SetupSheet provenBehind(SetupSheet sheet, Intake intake) {
-    return told(
-        sheet,
-        p ->
-            new Provenance(
-                p.fuel(),
-                Optional.of(intake),
-                p.air(),
-                p.carburettor(),
-                p.pilotJetFlow(),
-                p.mainJetFlow()));
+    return told(sheet, p -> p.intake(intake));
   }
 
   private static SetupSheet provenIn(Air air) {
-    return told(
-        SHEET,
-        p ->
-            new Provenance(
-                p.fuel(),
-                p.intake(),
-                Optional.of(air),
-                p.carburettor(),
-                p.pilotJetFlow(),
-                p.mainJetFlow()));
+    return told(SHEET, p -> p.air(air));
   }
 
   private static SetupSheet movedFrom(SetupSheet sheet, Carburettor carburettor) {
-    return told(
-        sheet,
-        p ->
-            new Provenance(
-                p.fuel(),
-                p.intake(),
-                p.air(),
-                Optional.of(carburettor),
-                p.pilotJetFlow(),
-                p.mainJetFlow()));
+    return told(sheet, p -> p.carburettor(carburettor));
   }
 
   private static SetupSheet coldest(double celsius, double hectopascals) {

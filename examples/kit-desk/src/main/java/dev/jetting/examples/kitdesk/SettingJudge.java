@@ -62,16 +62,11 @@ final class SettingJudge {
     Setting own = sheet.setup().setting();
     Provenance told = sheet.provenance();
     SettingParts parts = SettingParts.of(found, catalogue, own, told);
-    Provenance numbered =
-        new Provenance(
-            told.fuel(),
-            told.intake(),
-            told.air(),
-            told.carburettor(),
-            parts.pilotJetFlow(),
-            parts.mainJetFlow());
-    SetupSheet its =
-        sheet.withSetup(sheet.setup().withSetting(found.setting())).withProvenance(numbered);
+    SetupSheet changed = sheet.withSetup(sheet.setup().withSetting(found.setting()));
+    Provenance.Builder numbers = changed.provenance().toBuilder().withoutJetFlows();
+    parts.pilotJetFlow().ifPresent(numbers::pilotJetFlow);
+    parts.mainJetFlow().ifPresent(numbers::mainJetFlow);
+    SetupSheet its = changed.withProvenance(numbers.build());
     AssessedSetting assessed = AssessedSetting.of(its, search.riskModel(found.pick()));
     return JudgedSetting.of(found, parts, RULEBOOK.evaluate(assessed));
   }

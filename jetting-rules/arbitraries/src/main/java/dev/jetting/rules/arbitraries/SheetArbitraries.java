@@ -28,11 +28,16 @@ import dev.jetting.core.parts.PilotCircuit;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.core.parts.Taper;
+import dev.jetting.rules.NeedleWear;
 import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.ProvenCylinder;
+import dev.jetting.rules.ProvenObservation;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RidingProfile;
+import dev.jetting.rules.tuning.Evidence;
+import dev.jetting.rules.tuning.PlugColour;
 import dev.jetting.units.AirFuelRatio;
 import dev.jetting.units.Area;
 import dev.jetting.units.ClipPosition;
@@ -59,6 +64,7 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -376,17 +382,106 @@ public final class SheetArbitraries {
         .as(PartsAtHand::new);
   }
 
-  /** {@return provenances, each thing told or not} */
+  /** {@return provenances, each thing set or not} */
   public static Arbitrary<Provenance> provenances() {
-    Arbitrary<JetFlow> flows = numbers(5, 500).map(JetFlow::ofCubicCentimetresPerMinute);
+    return combine(machines(), mountings(), days(), numbersOnJets())
+        .as(
+            (machine, mounting, day, numbers) ->
+                built(
+                    builder ->
+                        machine.andThen(mounting).andThen(day).andThen(numbers).accept(builder)));
+  }
+
+  private static Provenance built(Consumer<Provenance.Builder> told) {
+    Provenance.Builder builder = Provenance.builder();
+    told.accept(builder);
+    return builder.build();
+  }
+
+  /** The engine, or parts of it, or neither. */
+  private static Arbitrary<Consumer<Provenance.Builder>> machines() {
+    Arbitrary<ProvenCylinder> cylinders =
+        combine(numbers(40, 350).map(Displacement::ofCubicCentimetres), curves(0.1, 1.2))
+            .as(ProvenCylinder::new);
     return combine(
-            fuels().optional(0.3),
+            engines().optional(0.2),
+            exhausts().optional(0.2),
+            cylinders.optional(0.2),
+            inductions().optional(0.2))
+        .as(
+            (engine, exhaust, cylinder, induction) ->
+                builder -> {
+                  if (engine.isPresent()) {
+                    builder.engine(engine.get());
+                    return;
+                  }
+                  exhaust.ifPresent(builder::exhaust);
+                  cylinder.ifPresent(builder::cylinder);
+                  induction.ifPresent(builder::induction);
+                });
+  }
+
+  /** The setting, or parts of it, or neither. */
+  private static Arbitrary<Consumer<Provenance.Builder>> mountings() {
+    return combine(
+            settings().optional(0.2),
+            carburettors().optional(0.2),
             intakes().optional(0.3),
-            airs().optional(0.3),
-            carburettors().optional(0.3),
-            flows.optional(0.3),
-            flows.optional(0.3))
-        .as(Provenance::new);
+            jets(0.8, 2).optional(0.2))
+        .as(
+            (setting, carburettor, intake, mainJet) ->
+                builder -> {
+                  if (setting.isPresent()) {
+                    builder.setting(setting.get());
+                    return;
+                  }
+                  carburettor.ifPresent(builder::carburettor);
+                  intake.ifPresent(builder::intake);
+                  mainJet.ifPresent(builder::mainJet);
+                });
+  }
+
+  private static Arbitrary<Consumer<Provenance.Builder>> days() {
+    Arbitrary<NeedleWear> wears = combine(lengths(0, 0.2), lengths(0, 0.2)).as(NeedleWear::new);
+    return combine(fuels().optional(0.3), airs().optional(0.3), wears.optional(0.2), observations())
+        .as(
+            (fuel, air, wear, observed) ->
+                builder -> {
+                  fuel.ifPresent(builder::fuel);
+                  air.ifPresent(builder::air);
+                  wear.ifPresent(builder::needleWear);
+                  builder.observed(observed);
+                });
+  }
+
+  private static Arbitrary<Consumer<Provenance.Builder>> numbersOnJets() {
+    Arbitrary<JetFlow> flows = numbers(5, 500).map(JetFlow::ofCubicCentimetresPerMinute);
+    return combine(flows.optional(0.3), flows.optional(0.3))
+        .as(
+            (pilot, main) ->
+                builder -> {
+                  pilot.ifPresent(builder::pilotJetFlow);
+                  main.ifPresent(builder::mainJetFlow);
+                });
+  }
+
+  /** What was seen at up to three openings; more often nothing. */
+  private static Arbitrary<List<ProvenObservation>> observations() {
+    Arbitrary<ProvenObservation> one =
+        combine(numbers(0, 1).map(ThrottleOpening::ofShare), seen()).as(ProvenObservation::new);
+    return one.list()
+        .ofMinSize(1)
+        .ofMaxSize(3)
+        .uniqueElements(ProvenObservation::throttle)
+        .optional(0.4)
+        .map(seen -> seen.orElse(List.of()));
+  }
+
+  private static Arbitrary<Evidence> seen() {
+    return Arbitraries.oneOf(
+        Arbitraries.just(new Evidence.Proven()),
+        Arbitraries.of(PlugColour.class).map(Evidence.Colour::new),
+        numbers(0.7, 1.1).map(Lambda::of).map(Evidence.Wideband::new));
   }
 
   private static Arbitrary<Induction> inductions() {
