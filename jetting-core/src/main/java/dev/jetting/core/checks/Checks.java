@@ -2,6 +2,7 @@ package dev.jetting.core.checks;
 
 import dev.jetting.units.number.Decimals;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /** Argument checks whose messages name what is wrong, its value, its unit and what is allowed. */
 public final class Checks {
@@ -74,5 +75,23 @@ public final class Checks {
         value,
         () -> Decimals.shortest(low) + " to " + Decimals.shortest(high));
     return value + 0.0;
+  }
+
+  /**
+   * Checks that a component of something that is being built was set.
+   *
+   * @param <T> type of the component
+   * @param whole what is being built
+   * @param component the component
+   * @param value its value, or null where it was not set
+   * @return the value
+   * @throws IllegalArgumentException if it was not set
+   */
+  public static <T> T present(String whole, String component, @Nullable T value) {
+    if (value == null) {
+      throw new IllegalArgumentException(
+          component + " of the " + whole + " is not set: set it before the " + whole + " is built");
+    }
+    return value;
   }
 }

@@ -7,6 +7,7 @@ import dev.jetting.units.Length;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A needle: a cylinder, then one or more tapers, hung from a clip in one of its grooves.
@@ -87,5 +88,181 @@ public record Needle(
       diameter -= tapers.get(i).rate() * Math.max(0, end - start);
     }
     return diameter;
+  }
+
+  /** {@return a builder of a needle, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this needle set} */
+  public Builder toBuilder() {
+    return new Builder()
+        .id(id)
+        .cylinder(cylinder)
+        .tapers(tapers)
+        .grooves(grooves)
+        .groovePitch(groovePitch)
+        .tip(tip);
+  }
+
+  /**
+   * Returns this needle with another value of one component; all else stays.
+   *
+   * @param id plain name
+   * @return the changed needle
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Needle withId(String id) {
+    return toBuilder().id(id).build();
+  }
+
+  /**
+   * Returns this needle with another value of one component; all else stays.
+   *
+   * @param cylinder diameter above the first taper, more than zero
+   * @return the changed needle
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Needle withCylinder(Diameter cylinder) {
+    return toBuilder().cylinder(cylinder).build();
+  }
+
+  /**
+   * Returns this needle with another value of one component; all else stays.
+   *
+   * @param tapers the tapers from top to tip; none for a straight needle
+   * @return the changed needle
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Needle withTapers(List<Taper> tapers) {
+    return toBuilder().tapers(tapers).build();
+  }
+
+  /**
+   * Returns this needle with another value of one component; all else stays.
+   *
+   * @param grooves number of grooves, 1 to 9
+   * @return the changed needle
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Needle withGrooves(int grooves) {
+    return toBuilder().grooves(grooves).build();
+  }
+
+  /**
+   * Returns this needle with another value of one component; all else stays.
+   *
+   * @param groovePitch distance from groove to groove
+   * @return the changed needle
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Needle withGroovePitch(Length groovePitch) {
+    return toBuilder().groovePitch(groovePitch).build();
+  }
+
+  /**
+   * Returns this needle with another value of one component; all else stays.
+   *
+   * @param tip where the needle ends; beyond it the needle jet is open
+   * @return the changed needle
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Needle withTip(Length tip) {
+    return toBuilder().tip(tip).build();
+  }
+
+  /** Names each component of a needle, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable String id;
+    private @Nullable Diameter cylinder;
+    private @Nullable List<Taper> tapers;
+    private @Nullable Integer grooves;
+    private @Nullable Length groovePitch;
+    private @Nullable Length tip;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value plain name
+     * @return this builder
+     */
+    public Builder id(String value) {
+      id = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value diameter above the first taper, more than zero
+     * @return this builder
+     */
+    public Builder cylinder(Diameter value) {
+      cylinder = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the tapers from top to tip; none for a straight needle
+     * @return this builder
+     */
+    public Builder tapers(List<Taper> value) {
+      tapers = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value number of grooves, 1 to 9
+     * @return this builder
+     */
+    public Builder grooves(int value) {
+      grooves = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value distance from groove to groove
+     * @return this builder
+     */
+    public Builder groovePitch(Length value) {
+      groovePitch = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value where the needle ends; beyond it the needle jet is open
+     * @return this builder
+     */
+    public Builder tip(Length value) {
+      tip = value;
+      return this;
+    }
+
+    /**
+     * Builds the needle.
+     *
+     * @return the needle
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public Needle build() {
+      return new Needle(
+          Checks.present("needle", "id", id),
+          Checks.present("needle", "cylinder", cylinder),
+          Checks.present("needle", "tapers", tapers),
+          Checks.present("needle", "grooves", grooves),
+          Checks.present("needle", "groovePitch", groovePitch),
+          Checks.present("needle", "tip", tip));
+    }
   }
 }

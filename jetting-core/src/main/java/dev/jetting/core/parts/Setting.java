@@ -7,6 +7,7 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.Length;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A carburettor setting: the carburettor with the parts that stand in it and what stands before it.
@@ -141,8 +142,7 @@ public record Setting(
    * @throws IllegalArgumentException if the slide is cut away or lifted beyond its bore
    */
   public Setting withCarburettor(Carburettor other) {
-    return new Setting(
-        other, intake, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, mainJet);
+    return toBuilder().carburettor(other).floats(Optional.empty()).build();
   }
 
   /**
@@ -152,18 +152,7 @@ public record Setting(
    * @return the changed setting
    */
   public Setting withIntake(Intake other) {
-    return new Setting(
-        carburettor,
-        other,
-        pilotJet,
-        screw,
-        cutaway,
-        idleLift,
-        needleJet,
-        needle,
-        clip,
-        mainJet,
-        floats);
+    return toBuilder().intake(other).build();
   }
 
   /**
@@ -173,18 +162,7 @@ public record Setting(
    * @return the changed setting
    */
   public Setting withPilotJet(JetBore other) {
-    return new Setting(
-        carburettor,
-        intake,
-        other,
-        screw,
-        cutaway,
-        idleLift,
-        needleJet,
-        needle,
-        clip,
-        mainJet,
-        floats);
+    return toBuilder().pilotJet(other).build();
   }
 
   /**
@@ -194,18 +172,7 @@ public record Setting(
    * @return the changed setting
    */
   public Setting withScrew(Screw other) {
-    return new Setting(
-        carburettor,
-        intake,
-        pilotJet,
-        other,
-        cutaway,
-        idleLift,
-        needleJet,
-        needle,
-        clip,
-        mainJet,
-        floats);
+    return toBuilder().screw(other).build();
   }
 
   /**
@@ -216,18 +183,7 @@ public record Setting(
    * @throws IllegalArgumentException if the cutaway is not less than the bore
    */
   public Setting withCutaway(Cutaway other) {
-    return new Setting(
-        carburettor,
-        intake,
-        pilotJet,
-        screw,
-        other,
-        idleLift,
-        needleJet,
-        needle,
-        clip,
-        mainJet,
-        floats);
+    return toBuilder().cutaway(other).build();
   }
 
   /**
@@ -238,18 +194,7 @@ public record Setting(
    * @throws IllegalArgumentException if the needle does not go into it
    */
   public Setting withNeedleJet(NeedleJet other) {
-    return new Setting(
-        carburettor,
-        intake,
-        pilotJet,
-        screw,
-        cutaway,
-        idleLift,
-        other,
-        needle,
-        clip,
-        mainJet,
-        floats);
+    return toBuilder().needleJet(other).build();
   }
 
   /**
@@ -262,18 +207,7 @@ public record Setting(
    *     grooves
    */
   public Setting withNeedle(Needle other, ClipPosition position) {
-    return new Setting(
-        carburettor,
-        intake,
-        pilotJet,
-        screw,
-        cutaway,
-        idleLift,
-        needleJet,
-        other,
-        position,
-        mainJet,
-        floats);
+    return toBuilder().needle(other).clip(position).build();
   }
 
   /**
@@ -294,18 +228,7 @@ public record Setting(
    * @return the changed setting
    */
   public Setting withMainJet(JetBore other) {
-    return new Setting(
-        carburettor,
-        intake,
-        pilotJet,
-        screw,
-        cutaway,
-        idleLift,
-        needleJet,
-        needle,
-        clip,
-        other,
-        floats);
+    return toBuilder().mainJet(other).build();
   }
 
   /**
@@ -315,17 +238,198 @@ public record Setting(
    * @return the changed setting
    */
   public Setting withFloats(Floats other) {
-    return new Setting(
-        carburettor,
-        intake,
-        pilotJet,
-        screw,
-        cutaway,
-        idleLift,
-        needleJet,
-        needle,
-        clip,
-        mainJet,
-        Optional.of(other));
+    return toBuilder().floats(Optional.of(other)).build();
+  }
+
+  /** {@return a builder of a setting, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this setting set} */
+  public Builder toBuilder() {
+    return new Builder()
+        .carburettor(carburettor)
+        .intake(intake)
+        .pilotJet(pilotJet)
+        .screw(screw)
+        .cutaway(cutaway)
+        .idleLift(idleLift)
+        .needleJet(needleJet)
+        .needle(needle)
+        .clip(clip)
+        .mainJet(mainJet)
+        .floats(floats);
+  }
+
+  /**
+   * Returns this setting with another value of one component; all else stays.
+   *
+   * @param idleLift lift of the closed slide on its stop, 0.01 mm or more and less than the bore
+   * @return the changed setting
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Setting withIdleLift(Length idleLift) {
+    return toBuilder().idleLift(idleLift).build();
+  }
+
+  /** Names each component of a setting, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable Carburettor carburettor;
+    private @Nullable Intake intake;
+    private @Nullable JetBore pilotJet;
+    private @Nullable Screw screw;
+    private @Nullable Cutaway cutaway;
+    private @Nullable Length idleLift;
+    private @Nullable NeedleJet needleJet;
+    private @Nullable Needle needle;
+    private @Nullable ClipPosition clip;
+    private @Nullable JetBore mainJet;
+    private Optional<Floats> floats = Optional.empty();
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value the carburettor
+     * @return this builder
+     */
+    public Builder carburettor(Carburettor value) {
+      carburettor = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value what stands before it
+     * @return this builder
+     */
+    public Builder intake(Intake value) {
+      intake = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value bore of the pilot jet, more than zero
+     * @return this builder
+     */
+    public Builder pilotJet(JetBore value) {
+      pilotJet = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the screw of the pilot circuit
+     * @return this builder
+     */
+    public Builder screw(Screw value) {
+      screw = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value cutaway of the slide, less than the bore
+     * @return this builder
+     */
+    public Builder cutaway(Cutaway value) {
+      cutaway = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value lift of the closed slide on its stop, 0.01 mm or more and less than the bore
+     * @return this builder
+     */
+    public Builder idleLift(Length value) {
+      idleLift = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the needle jet
+     * @return this builder
+     */
+    public Builder needleJet(NeedleJet value) {
+      needleJet = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the needle
+     * @return this builder
+     */
+    public Builder needle(Needle value) {
+      needle = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value where the clip sits; counts the needle's grooves
+     * @return this builder
+     */
+    public Builder clip(ClipPosition value) {
+      clip = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value bore of the main jet, more than zero
+     * @return this builder
+     */
+    public Builder mainJet(JetBore value) {
+      mainJet = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value how the floats are set; empty where nobody told: the model then takes the fuel
+     *     to stand as high as the carburettor's heads say; need not be set
+     * @return this builder
+     */
+    public Builder floats(Optional<Floats> value) {
+      floats = value;
+      return this;
+    }
+
+    /**
+     * Builds the setting.
+     *
+     * @return the setting
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public Setting build() {
+      return new Setting(
+          Checks.present("setting", "carburettor", carburettor),
+          Checks.present("setting", "intake", intake),
+          Checks.present("setting", "pilotJet", pilotJet),
+          Checks.present("setting", "screw", screw),
+          Checks.present("setting", "cutaway", cutaway),
+          Checks.present("setting", "idleLift", idleLift),
+          Checks.present("setting", "needleJet", needleJet),
+          Checks.present("setting", "needle", needle),
+          Checks.present("setting", "clip", clip),
+          Checks.present("setting", "mainJet", mainJet),
+          floats);
+    }
   }
 }
