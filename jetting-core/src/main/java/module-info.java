@@ -20,6 +20,7 @@ module dev.jetting.core {
   exports dev.jetting.core.fuel;
   exports dev.jetting.core.mixture;
   exports dev.jetting.core.parts;
+  exports dev.jetting.core.typical;
 
   // The reference simulation checks the equations on the same building blocks.
   exports dev.jetting.core.checks to

@@ -2,10 +2,15 @@ package dev.jetting.rules.risk;
 
 import com.google.common.collect.ImmutableMap;
 import dev.jetting.core.calibration.Spreads;
+import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.mixture.SizeSensitivities;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.typical.MachineValue;
+import dev.jetting.core.typical.WrongGuess;
 import dev.jetting.units.number.Decimals;
+import java.util.Collection;
 import java.util.Map;
 
 /**
@@ -43,6 +48,9 @@ public record ModelUncertainty(
 
   /** Of a jet's bore, mm: with the tolerance of its kind still no more than a bore. */
   private static final double MOST_UNCERTAINTY = 9;
+
+  private static final String GUESSED =
+      "this machine's typical values, which nobody measured, by how much a wrong guess matters";
 
   private static final ModelUncertainty ASSUMED =
       new ModelUncertainty(
@@ -122,6 +130,43 @@ public record ModelUncertainty(
         needleTolerance);
   }
 
+  /**
+   * The same for a machine some of whose values were guessed: each source is wider by what guesses
+   * that act as it does may be off, the residual by what no source covers. Computed for this
+   * machine by {@link WrongGuess}; at no throttle opening is the band narrower than all plausible
+   * errors together make it.
+   *
+   * @param setup the machine
+   * @param guessed the values that were guessed
+   * @return the wider spreads; these themselves where nothing was guessed
+   */
+  public ModelUncertainty withGuesses(Setup setup, Collection<MachineValue> guessed) {
+    if (guessed.isEmpty()) {
+      return this;
+    }
+    GuessSpread guesses = GuessSpread.of(setup, guessed);
+    return new ModelUncertainty(
+        wider(pilot, guesses.of(ErrorSource.PILOT), GUESSED),
+        wider(needle, guesses.of(ErrorSource.NEEDLE), GUESSED),
+        wider(main, guesses.of(ErrorSource.MAIN), GUESSED),
+        wider(air, guesses.of(ErrorSource.AIR), GUESSED),
+        wider(residual, guesses.residual(), GUESSED),
+        residualLength,
+        pilotJetTolerance,
+        mainJetTolerance,
+        needleJetTolerance,
+        needleTolerance);
+  }
+
+  private static Coefficient wider(Coefficient spread, double guesses, String why) {
+    return guesses == 0
+        ? spread
+        : Coefficient.calculated(
+            Math.sqrt(square(spread.value()) + square(guesses)),
+            spread.unit(),
+            why + ", and " + spread.note());
+  }
+
   private static void check(String jet, double uncertainty) {
     if (!(uncertainty >= 0 && uncertainty <= MOST_UNCERTAINTY)) {
       throw new IllegalArgumentException(
@@ -130,12 +175,7 @@ public record ModelUncertainty(
   }
 
   private static Coefficient wider(Coefficient tolerance, double uncertainty) {
-    return uncertainty == 0
-        ? tolerance
-        : Coefficient.calculated(
-            Math.sqrt(square(tolerance.value()) + square(uncertainty)),
-            tolerance.unit(),
-            "this jet's own uncertainty, and " + tolerance.note());
+    return wider(tolerance, uncertainty, "this jet's own uncertainty");
   }
 
   /** {@return the spreads without the parts' tolerances, as a calibration takes them} */

@@ -10,10 +10,13 @@ import dev.jetting.core.mixture.FuelSensitivities;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.MixtureResponse;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.typical.MachineValue;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
+import java.util.Collection;
 import java.util.List;
 import java.util.Objects;
 
@@ -63,6 +66,18 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
    */
   public RiskModel withJets(double pilotJet, double mainJet) {
     return new RiskModel(limits, uncertainty.withJets(pilotJet, mainJet), steps);
+  }
+
+  /**
+   * The same for a machine some of whose values were guessed, as {@link
+   * ModelUncertainty#withGuesses}.
+   *
+   * @param setup the machine
+   * @param guessed the values that were guessed
+   * @return the changed model
+   */
+  public RiskModel withGuesses(Setup setup, Collection<MachineValue> guessed) {
+    return new RiskModel(limits, uncertainty.withGuesses(setup, guessed), steps);
   }
 
   /** {@return what is known of an engine that nobody has measured} */

@@ -1,0 +1,149 @@
+package dev.jetting.core.typical;
+
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.Exhaust;
+import dev.jetting.core.engine.Induction;
+import dev.jetting.core.engine.LoadLine;
+import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.Displacement;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.number.Decimals;
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * An engine as it usually is, by what every owner knows of it.
+ *
+ * <p>The speed of peak power follows from the mean piston speed of the state of tune and a stroke
+ * as long as the bore is wide: N = 60 c/(2 S), S = (4 V/π)^(1/3). The rest is a table by state of
+ * tune. Every number is assumed; MODEL.md states the reasons. Not for an engine whose curves are
+ * known: state those.
+ *
+ * @param displacement swept volume, more than zero
+ * @param tune state of tune
+ * @param cooling what carries the heat away
+ * @param induction what opens the inlet
+ */
+public record TypicalEngine(
+    Displacement displacement, StateOfTune tune, Cooling cooling, InductionKind induction) {
+
+  /** Where the middle point of the delivery curve stands between idle and peak (assumed). */
+  private static final double MIDDLE = 0.6;
+
+  /**
+   * Checks for nulls.
+   *
+   * @param displacement swept volume, more than zero
+   * @param tune state of tune
+   * @param cooling what carries the heat away
+   * @param induction what opens the inlet
+   */
+  public TypicalEngine {
+    Objects.requireNonNull(displacement, "displacement");
+    Objects.requireNonNull(tune, "tune");
+    Objects.requireNonNull(cooling, "cooling");
+    Objects.requireNonNull(induction, "induction");
+  }
+
+  /**
+   * This engine with another cylinder.
+   *
+   * @param other its displacement, more than zero
+   * @return the changed engine
+   */
+  public TypicalEngine withDisplacement(Displacement other) {
+    return new TypicalEngine(other, tune, cooling, induction);
+  }
+
+  /**
+   * This engine in another state of tune.
+   *
+   * @param other the state of tune
+   * @return the changed engine
+   */
+  public TypicalEngine withTune(StateOfTune other) {
+    return new TypicalEngine(displacement, other, cooling, induction);
+  }
+
+  /**
+   * This engine cooled in another way.
+   *
+   * @param other what carries the heat away
+   * @return the changed engine
+   */
+  public TypicalEngine withCooling(Cooling other) {
+    return new TypicalEngine(displacement, tune, other, induction);
+  }
+
+  /**
+   * This engine with another inlet.
+   *
+   * @param other what opens it
+   * @return the changed engine
+   */
+  public TypicalEngine withInduction(InductionKind other) {
+    return new TypicalEngine(displacement, tune, cooling, other);
+  }
+
+  /** {@return the speed of peak power, to 50 rpm} */
+  public EngineSpeed peakSpeed() {
+    double cubicMetres = displacement.cubicCentimetres() * 1e-6;
+    double stroke = StrictMath.cbrt(4 * cubicMetres / Math.PI);
+    double rpm = 60 * tune.meanPistonSpeed().value() / (2 * stroke);
+    double idle = tune.idleSpeed().value();
+    return EngineSpeed.ofRpm(Math.max(Math.rint(rpm / 50) * 50, 2 * idle));
+  }
+
+  /** {@return the mixture needed: that of the state of tune, by the cooling} */
+  public MixtureNeed need() {
+    double factor = cooling.needFactor().value();
+    return new MixtureNeed(
+        tune.need().points().stream()
+            .map(p -> new MixtureNeed.Point(p.throttle(), Lambda.of(p.lambda().value() * factor)))
+            .toList());
+  }
+
+  /** {@return the engine, with the exhaust that is usual for its state of tune} */
+  public Engine engine() {
+    double idle = tune.idleSpeed().value();
+    EngineSpeed peak = peakSpeed();
+    return Engine.builder()
+        .id(name())
+        .displacement(displacement)
+        .deliveryRatio(
+            RpmCurve.of(
+                RpmCurve.Point.of(idle, tune.deliveryAtIdle().value()),
+                RpmCurve.Point.of(
+                    idle + MIDDLE * (peak.rpm() - idle), tune.deliveryInTheMiddle().value()),
+                RpmCurve.Point.of(peak.rpm(), tune.deliveryAtPeak().value())))
+        .induction(
+            new Induction(
+                induction + ", " + words(tune),
+                Coefficient.assumed(0.5, "1", "inlet open for about half a turn"),
+                Coefficient.assumed(
+                    tune.blowback().value() * induction.blowbackFactor().value(),
+                    "1",
+                    "typical of this inlet and state of tune; not measured")))
+        .exhaust(Exhaust.reference("usual for a " + words(tune) + " engine"))
+        .loadLine(new LoadLine(EngineSpeed.ofRpm(idle), peak))
+        .need(need())
+        .build();
+  }
+
+  private String name() {
+    return "typical "
+        + words(tune)
+        + " engine of "
+        + Decimals.shortest(displacement.cubicCentimetres())
+        + " cm³, "
+        + words(cooling)
+        + "-cooled";
+  }
+
+  private static String words(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT);
+  }
+}

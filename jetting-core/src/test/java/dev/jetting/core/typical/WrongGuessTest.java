@@ -1,0 +1,74 @@
+package dev.jetting.core.typical;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.jetting.core.mixture.ErrorSource;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Intake;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ThrottleOpening;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class WrongGuessTest {
+
+  private static final Setup SETUP =
+      TypicalMachine.setup(TypicalMachine.engine(123, StateOfTune.STANDARD), 24, ScrewKind.MIXTURE);
+
+  /** By chain rule: the peak factor of the signal is (1 + 2β)/φ, so ∂ ln k/∂β = 2/(1 + 2β). */
+  @Test
+  void blowback_isWhatTheSensitivityToTheSignalSays() {
+    WrongGuess guess = WrongGuess.of(SETUP, Set.of(MachineValue.BLOWBACK)).get(0);
+    MixtureModel model = MixtureModel.of(SETUP);
+    ThrottleOpening full = ThrottleOpening.FULL;
+    double toAir =
+        model.sensitivities(full, SETUP.engine().loadLine().at(full)).to(ErrorSource.AIR);
+    double lnSignal = 2 * 0.05 / (1 + 2 * 0.15);
+    assertThat(guess.changeAt(full)).isCloseTo(-toAir * lnSignal, within(0.002));
+  }
+
+  /** From the pilot alone, λ at closed throttle is one over its flow. */
+  @Test
+  void wrongGuesses_haveTheSignsOfPhysics() {
+    assertThat(at(MachineValue.AREA_PER_TURN, ThrottleOpening.CLOSED)).isNegative();
+    assertThat(at(MachineValue.FIXED_AREA, ThrottleOpening.CLOSED)).isPositive();
+    assertThat(at(MachineValue.IDLE_LIFT, ThrottleOpening.CLOSED)).isPositive();
+    assertThat(at(MachineValue.NEEDLE_JET_HEAD, ThrottleOpening.ofEighths(1))).isPositive();
+    assertThat(at(MachineValue.TAPER_START, ThrottleOpening.ofEighths(2))).isPositive();
+    assertThat(at(MachineValue.TAPER_RATE, ThrottleOpening.ofEighths(4))).isNegative();
+    assertThat(at(MachineValue.FILTER_AREA, ThrottleOpening.FULL)).isPositive();
+    assertThat(at(MachineValue.ETHANOL, ThrottleOpening.FULL)).isPositive();
+    assertThat(at(MachineValue.OIL_SHARE, ThrottleOpening.FULL)).isPositive();
+  }
+
+  @Test
+  void wrongGuesses_comeWithTheMostImportantFirst() {
+    List<WrongGuess> guesses = WrongGuess.of(SETUP, EnumSet.allOf(MachineValue.class));
+    assertThat(guesses).hasSize(MachineValue.values().length);
+    assertThat(guesses).isSortedAccordingTo((a, b) -> Double.compare(b.most(), a.most()));
+    assertThat(guesses.get(0).most()).isGreaterThan(0.05);
+  }
+
+  @Test
+  void valueThatTheMachineDoesNotHave_isPassedOver() {
+    Setup open = SETUP.withSetting(SETUP.setting().withIntake(Intake.openMouth()));
+    assertThat(WrongGuess.of(open, Set.of(MachineValue.FILTER_AREA))).isEmpty();
+  }
+
+  @Test
+  void changeAt_anotherOpening_isRefused() {
+    WrongGuess guess = WrongGuess.of(SETUP, Set.of(MachineValue.BLOWBACK)).get(0);
+    assertThatThrownBy(() -> guess.changeAt(ThrottleOpening.ofEighths(3)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("0.375");
+  }
+
+  private static double at(MachineValue value, ThrottleOpening opening) {
+    return WrongGuess.of(SETUP, Set.of(value)).get(0).changeAt(opening);
+  }
+}
