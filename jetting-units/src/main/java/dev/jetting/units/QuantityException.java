@@ -1,6 +1,8 @@
 package dev.jetting.units;
 
 import java.io.Serial;
+import java.util.ArrayList;
+import java.util.List;
 
 /**
  * A number or a text that is no value of the quantity asked for. The message names the quantity,
@@ -16,13 +18,27 @@ public final class QuantityException extends IllegalArgumentException {
   private final String unit;
   private final String allowed;
 
+  /** A list that can be written, since an exception can be. */
+  private final ArrayList<String> readings;
+
   private QuantityException(
-      String message, String quantity, String value, String unit, String allowed) {
+      String message,
+      String quantity,
+      String value,
+      String unit,
+      String allowed,
+      List<String> readings) {
     super(message);
     this.quantity = quantity;
     this.value = value;
     this.unit = unit;
     this.allowed = allowed;
+    this.readings = new ArrayList<>(readings);
+  }
+
+  private QuantityException(
+      String message, String quantity, String value, String unit, String allowed) {
+    this(message, quantity, value, unit, allowed, List.of());
   }
 
   static QuantityException outOfRange(String quantity, double value, String unit, String allowed) {
@@ -48,6 +64,40 @@ public final class QuantityException extends IllegalArgumentException {
         text,
         "",
         allowed);
+  }
+
+  /** A text that a person typed and that has another form than any known. */
+  static QuantityException unreadableSuchAs(String quantity, String text, String sample) {
+    String hint = text.indexOf(',') < 0 ? "" : " (write a decimal point, not a comma)";
+    return new QuantityException(
+        quantity
+            + " "
+            + Text.quote(text)
+            + " cannot be read"
+            + hint
+            + ": write it such as "
+            + sample,
+        quantity,
+        text,
+        "",
+        sample);
+  }
+
+  /** A text that a person typed and that has more than one meaning, or hardly the plain one. */
+  static QuantityException ambiguous(String quantity, String text, List<String> readings) {
+    String offered = String.join(" or ", readings);
+    return new QuantityException(
+        quantity
+            + " "
+            + Text.quote(text)
+            + (readings.isEmpty()
+                ? ": allowed a size that such a part can have"
+                : " is ambiguous: did you mean " + offered + "?"),
+        quantity,
+        text,
+        "",
+        offered,
+        readings);
   }
 
   /**
@@ -86,5 +136,14 @@ public final class QuantityException extends IllegalArgumentException {
    */
   public String allowed() {
     return allowed;
+  }
+
+  /**
+   * Returns what a text that a person typed may mean, where it is ambiguous.
+   *
+   * @return the meanings, each in words that can be typed instead; empty where it is not
+   */
+  public List<String> readings() {
+    return List.copyOf(readings);
   }
 }

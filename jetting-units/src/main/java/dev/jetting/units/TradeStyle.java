@@ -14,14 +14,14 @@ import java.util.Objects;
 public final class TradeStyle {
   private static final String[] EIGHTHS = {"", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"};
 
-  /** In eighths of a turn: what two decimals of a turn do not tell apart. */
-  private static final double SAME_TURN = 0.04;
+  /** In eighths of a turn: what two decimals of a turn do not tell apart, and rounding. */
+  private static final double SAME_TURN = 0.0401;
 
   /** Openings are told by parts of a power of two, down to this one. */
   private static final int FINEST = 128;
 
-  /** In eighths of full lift: what one decimal of a percent does not tell apart. */
-  private static final double SAME_OPENING = 0.0005;
+  /** As a share of full lift: what one decimal of a percent does not tell apart, and rounding. */
+  private static final double SAME_OPENING = 0.000501;
 
   private TradeStyle() {}
 
@@ -178,7 +178,7 @@ public final class TradeStyle {
    * @return such as {@code 1½ turns}
    */
   public static String turns(ScrewTurns turns) {
-    double number = Objects.requireNonNull(turns, "turns").turns();
+    double number = shown(Objects.requireNonNull(turns, "turns").turns(), 2);
     long eighths = (long) Math.rint(number * 8);
     if (Math.abs(number * 8 - eighths) > SAME_TURN) {
       return rounded(number, 2) + " turns";
@@ -210,7 +210,7 @@ public final class TradeStyle {
    *     full throttle}
    */
   public static String throttle(ThrottleOpening opening) {
-    double share = Objects.requireNonNull(opening, "opening").share();
+    double share = shown(Objects.requireNonNull(opening, "opening").percent(), 1) / 100;
     int parts = (int) Math.rint(share * FINEST);
     if (Math.abs(share - parts / (double) FINEST) > SAME_OPENING) {
       return rounded(opening.percent(), 1) + " % throttle";
@@ -276,6 +276,11 @@ public final class TradeStyle {
       }
     }
     return (order > 0 ? "just over " : "just under ") + of;
+  }
+
+  /** What is left of a number that is printed with so many decimals: what is read back. */
+  private static double shown(double value, int decimals) {
+    return Double.parseDouble(Decimals.fixed(value, decimals));
   }
 
   private static String rounded(double value, int decimals) {
