@@ -619,9 +619,7 @@ public final class MachineDescription {
       Engine ridden = engine(typical, assumptions);
       Setting setting = setting(typical, assumptions);
       Setup setup = new Setup(ridden, setting, air(typical), fuel(typical));
-      if (!measured.containsKey(MachineValue.IDLE_LIFT)) {
-        typical.add(MachineValue.IDLE_LIFT);
-      }
+      assume(typical, Set.of(MachineValue.IDLE_LIFT, MachineValue.FUEL_WARMTH));
       return setup;
     }
 

@@ -10,7 +10,7 @@ import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Reads quantities as riders write them: {@code #125}, {@code 3 from top}, {@code half}, {@code
+ * Reads quantities as riders write them: {@code #118}, {@code 3 from top}, {@code half}, {@code
  * 1-1/2 out}, {@code 68F}, {@code 1:40}; and what {@link TradeStyle} prints. The counterpart of
  * {@link TradeStyle}.
  *
@@ -47,8 +47,8 @@ public final class RiderInput {
           Map.entry("closed", 0.0),
           Map.entry("shut", 0.0),
           Map.entry("idle", 0.0),
-          Map.entry("an eighth", 0.125),
-          Map.entry("eighth", 0.125),
+          Map.entry("an eighth", 0.118),
+          Map.entry("eighth", 0.118),
           Map.entry("a quarter", 0.25),
           Map.entry("quarter", 0.25),
           Map.entry("a third", 1 / 3.0),
@@ -74,25 +74,25 @@ public final class RiderInput {
   /**
    * Reads a main jet that is stamped with its bore.
    *
-   * @param text such as {@code 125}, {@code #125}, {@code main 125} or {@code 1.25 mm}
+   * @param text such as {@code 118}, {@code #118}, {@code main 118} or {@code 1.18 mm}
    * @return the bore
    * @throws QuantityException if it cannot be read, or could be meant in two ways
    */
   public static JetBore mainJet(String text) {
-    return jet("main jet", "#125, main 125 or 1.25 mm", text, RiderText.of(text).without("main"));
+    return jet("main jet", "#118, main 118 or 1.18 mm", text, RiderText.of(text).without("main"));
   }
 
   /**
    * Reads a pilot jet that is stamped with its bore.
    *
-   * @param text such as {@code 45}, {@code #45}, {@code pilot 45} or {@code 0.45 mm}
+   * @param text such as {@code 42}, {@code #42}, {@code pilot 42} or {@code 0.42 mm}
    * @return the bore
    * @throws QuantityException if it cannot be read, or could be meant in two ways
    */
   public static JetBore pilotJet(String text) {
     return jet(
         "pilot jet",
-        "#45, pilot 45 or 0.45 mm",
+        "#42, pilot 42 or 0.42 mm",
         text,
         RiderText.of(text).without("pilot", "idle", "slow"));
   }
@@ -150,13 +150,13 @@ public final class RiderInput {
   /**
    * Reads the cutaway of a slide.
    *
-   * @param text such as {@code 40}, {@code cutaway 40}, {@code 4 mm} or {@code 4.0 mm}
+   * @param text such as {@code 35}, {@code cutaway 35}, {@code 3.5 mm} or {@code 3.5mm}
    * @return the cutaway
    * @throws QuantityException if it cannot be read, or could be meant in two ways, as {@code 4}
    */
   public static Cutaway cutaway(String text) {
     String name = "cutaway";
-    String sample = "40, cutaway 40 or 4 mm";
+    String sample = "35, cutaway 35 or 3.5 mm";
     NumberText number =
         RiderText.of(text)
             .without("cutaway", "slide")
@@ -433,13 +433,13 @@ public final class RiderInput {
   /**
    * Reads a diameter, such as the bore of a carburettor, a needle jet or a needle.
    *
-   * @param text such as {@code 24}, {@code 24 mm} or {@code 2.665mm}
+   * @param text such as {@code 24}, {@code 24 mm} or {@code 2.155mm}
    * @return the diameter
-   * @throws QuantityException if it cannot be read, or is a bare number above 80, as {@code 266}
+   * @throws QuantityException if it cannot be read, or is a bare number above 80, as {@code 215}
    */
   public static Diameter diameter(String text) {
     String name = "diameter";
-    String sample = "24 mm or 2.665 mm";
+    String sample = "24 mm or 2.155 mm";
     NumberText number =
         RiderText.of(text)
             .number(false)

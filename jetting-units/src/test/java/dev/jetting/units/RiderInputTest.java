@@ -46,7 +46,7 @@ class RiderInputTest {
     assertThatThrownBy(() -> RiderInput.mainJet("pilot 45"))
         .isInstanceOf(QuantityException.class)
         .hasMessage(
-            "main jet \"pilot 45\" cannot be read: write it such as #125, main 125 or 1.25 mm");
+            "main jet \"pilot 45\" cannot be read: write it such as #118, main 118 or 1.18 mm");
   }
 
   @Test

@@ -23,6 +23,7 @@ import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Length;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.TemperatureDifference;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -168,6 +169,12 @@ final class Lenses {
                           x == 0 ? PremixRatio.NO_OIL : PremixRatio.ofPetrolToOil(1 / x),
                           s.fuel().oil().orElse(FuelComponent.TWO_STROKE_OIL))),
           (s, x) -> x < 0.001 ? 0 : Math.min(x, 0.2));
+
+  static final Lens FUEL_WARMTH =
+      new Lens(
+          s -> s.fuelWarmerBy().kelvin(),
+          (s, x) -> s.withFuelWarmerBy(TemperatureDifference.ofKelvin(x)),
+          (s, x) -> within(x, Math.max(-20, -40 - celsius(s)), Math.min(80, 80 - celsius(s))));
 
   static final Lens HUMIDITY =
       new Lens(
@@ -318,6 +325,10 @@ final class Lenses {
                     new FuelShare(FuelComponent.ETHANOL, share));
     Fuel blend = Fuel.of(FuelBlend.byVolume(shares));
     return fuel.oil().map(oil -> blend.withPremix(fuel.premix(), oil)).orElse(blend);
+  }
+
+  private static double celsius(Setup setup) {
+    return setup.air().temperature().celsius();
   }
 
   private static Coefficient with(Coefficient old, double value) {

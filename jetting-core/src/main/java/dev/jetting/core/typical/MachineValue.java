@@ -165,6 +165,13 @@ public enum MachineValue {
       absolute(0.005, "1", "mixed by eye"),
       "Mix it anew by measuring glass.",
       Lenses.OIL_SHARE),
+  /** By how much the fuel in the float chamber is warmer than the air. */
+  FUEL_WARMTH(
+      "fuel warmer than the air by",
+      "K",
+      absolute(10, "K", "an engine warms its float chamber on a long climb"),
+      "A thermometer with a thin wire in the overflow of the float chamber, after ten minutes.",
+      Lenses.FUEL_WARMTH),
   /** Relative humidity of the air. */
   HUMIDITY(
       "relative humidity",

@@ -48,7 +48,7 @@ public record TypicalCarburettor(Diameter bore, ScrewKind screwKind) {
   private static final double NEEDLE_TIP = 1.6;
   private static final double FILTER_BY_BORE = 1.2;
 
-  /** Idle lift, mm, by (cm³ · rpm/√mm)^(2/3): 1.3 mm at the reference setting of MODEL.md. */
+  /** Idle lift, mm, by (cm³ · rpm/√mm)^(2/3): 1.2 mm at the reference setting of MODEL.md. */
   private static final double IDLE_LIFT = 9.43e-4;
 
   /**

@@ -23,7 +23,7 @@ class MachineValueTest {
   @ParameterizedTest
   @EnumSource(MachineValue.class)
   void change_isReadBack_andLeavesEveryOtherValue(MachineValue value) {
-    double other = value.in(SETUP).orElseThrow() * 1.05;
+    double other = value.in(SETUP).orElseThrow() * 1.05 + 0.001;
     Setup changed = value.change(SETUP, other);
     for (MachineValue each : MachineValue.values()) {
       double before = each.in(SETUP).orElseThrow();

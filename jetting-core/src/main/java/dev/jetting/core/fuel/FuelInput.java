@@ -1,0 +1,73 @@
+package dev.jetting.core.fuel;
+
+import dev.jetting.units.PremixRatio;
+import dev.jetting.units.RiderInput;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads fuels as riders write them: {@code E5}, {@code E10 1:40}, {@code petrol, premix 50}.
+ *
+ * <p>For what people type only, as {@link RiderInput} is. Not for fuels of other components or of
+ * stated properties.
+ */
+public final class FuelInput {
+
+  private static final Pattern FUEL =
+      Pattern.compile("(?:e ?(\\d{1,3})|petrol|gasoline)(?:,? (?:with |at )?(.*))?");
+
+  private FuelInput() {}
+
+  /**
+   * Reads a fuel.
+   *
+   * @param text {@code petrol} or {@code E} and the percentage of ethanol by volume, and the premix
+   *     behind it, if there is any; such as {@code E5}, {@code e10 40:1} or {@code petrol with no
+   *     oil}
+   * @return the fuel; without oil where no premix is named
+   * @throws IllegalArgumentException if it cannot be read; the message shows a sample
+   */
+  public static Fuel read(String text) {
+    String tidy =
+        Objects.requireNonNull(text, "text")
+            .replace('\u00a0', ' ')
+            .toLowerCase(Locale.ROOT)
+            .strip()
+            .replaceAll("\\s+", " ");
+    Matcher fuel = FUEL.matcher(tidy);
+    if (!fuel.matches()) {
+      throw unreadable(text);
+    }
+    int percent = fuel.group(1) == null ? 0 : Integer.parseInt(fuel.group(1));
+    if (percent > 100) {
+      throw unreadable(text);
+    }
+    PremixRatio premix =
+        fuel.group(2) == null ? PremixRatio.NO_OIL : RiderInput.premix(fuel.group(2));
+    return withEthanol(percent).withPremix(premix);
+  }
+
+  private static IllegalArgumentException unreadable(String text) {
+    String shown = text.length() > 40 ? text.substring(0, 40) + "…" : text;
+    return new IllegalArgumentException(
+        "fuel \""
+            + shown
+            + "\" cannot be read: write it such as E5, E10 1:40 or petrol, premix 50");
+  }
+
+  private static Fuel withEthanol(int percent) {
+    return switch (percent) {
+      case 0 -> Fuel.PETROL;
+      case 100 -> Fuel.of(FuelComponent.ETHANOL);
+      default ->
+          Fuel.of(
+              FuelBlend.byVolume(
+                  List.of(
+                      new FuelShare(FuelComponent.PETROL, (100 - percent) / 100.0),
+                      new FuelShare(FuelComponent.ETHANOL, percent / 100.0))));
+    };
+  }
+}
