@@ -1,14 +1,30 @@
 package dev.jetting.rules;
 
+import dev.jetting.units.Lambda;
+import dev.jetting.units.Probability;
+import dev.jetting.units.TradeStyle;
 import dev.jetting.units.number.Decimals;
 
 /**
  * A number with its unit, as a finding shows it.
  *
  * @param value the number; finite
- * @param unit the unit, {@code "1"} for a plain ratio
+ * @param unit the unit, such as {@code "mm"}; {@code "1"} for a plain ratio, {@code "lean risk"}
+ *     for that at a throttle opening, {@code "λ on the overrun"} for that
  */
 public record Measure(double value, String unit) {
+
+  /**
+   * The unit of a lean risk at a throttle opening. A waived finding that measured one accepts the
+   * openings in its band up to that risk.
+   */
+  public static final String LEAN_RISK = "lean risk";
+
+  /**
+   * The unit of a λ on the overrun. A waived finding that measured one accepts an overrun that is
+   * no leaner.
+   */
+  public static final String OVERRUN = "λ on the overrun";
 
   /**
    * Checks the number.
@@ -36,9 +52,32 @@ public record Measure(double value, String unit) {
     return new Measure(value, "1");
   }
 
+  /**
+   * A lean risk at a throttle opening.
+   *
+   * @param risk the risk
+   * @return the measure in the unit {@link #LEAN_RISK}
+   */
+  public static Measure leanRisk(Probability risk) {
+    return new Measure(risk.value(), LEAN_RISK);
+  }
+
+  /**
+   * A λ on the overrun.
+   *
+   * @param lambda the λ
+   * @return the measure in the unit {@link #OVERRUN}
+   */
+  public static Measure onOverrun(Lambda lambda) {
+    return new Measure(lambda.value(), OVERRUN);
+  }
+
   /** {@return the number, rounded for people, and the unit} */
   @Override
   public String toString() {
+    if (unit.equals(LEAN_RISK) && value >= 0 && value <= 1) {
+      return TradeStyle.probability(Probability.of(value));
+    }
     int decimals = Math.abs(value) < 10 ? 3 : Math.abs(value) < 100 ? 2 : 0;
     String number = Decimals.fixed(value, decimals);
     return unit.equals("1") ? number : number + " " + unit;

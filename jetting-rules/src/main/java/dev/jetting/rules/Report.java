@@ -7,7 +7,6 @@ import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
-import dev.jetting.units.ThrottleOpening;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -15,7 +14,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * What a rulebook says of a setting. The same setting and rulebook give the same report, byte for
@@ -23,7 +21,8 @@ import java.util.stream.Stream;
  *
  * @param schemaVersion version of the report's form, {@link #SCHEMA_VERSION}
  * @param model name and version of the mixture model
- * @param rulebook name and version of the rulebook
+ * @param rulebook which rules it rests on
+ * @param verdict whether anything speaks against a ride, and what the answer rests on
  * @param sheet the setup sheet
  * @param profile the lean risk over the throttle range in the air of the day
  * @param meanRisk the mean lean risk over the riding
@@ -41,7 +40,8 @@ import java.util.stream.Stream;
 public record Report(
     int schemaVersion,
     String model,
-    String rulebook,
+    RulebookEdition rulebook,
+    Verdict verdict,
     SetupSheet sheet,
     RiskProfile profile,
     Probability meanRisk,
@@ -67,7 +67,8 @@ public record Report(
    *
    * @param schemaVersion version of the report's form, {@link #SCHEMA_VERSION}
    * @param model name and version of the mixture model
-   * @param rulebook name and version of the rulebook
+   * @param rulebook which rules it rests on
+   * @param verdict whether anything speaks against a ride, and what the answer rests on
    * @param sheet the setup sheet
    * @param profile the lean risk over the throttle range in the air of the day
    * @param meanRisk the mean lean risk over the riding
@@ -82,11 +83,12 @@ public record Report(
    * @param assumptions the coefficients of limits, spreads and rules, by name
    * @param cautions the usual cautions
    * @throws IllegalArgumentException if the schema version is another, two results are of one rule,
-   *     or a finding is of no failed rule among the results
+   *     a finding is of no failed rule among the results, or the verdict does not follow from them
    */
   public Report {
     Objects.requireNonNull(model, "model");
     Objects.requireNonNull(rulebook, "rulebook");
+    Objects.requireNonNull(verdict, "verdict");
     Objects.requireNonNull(sheet, "sheet");
     Objects.requireNonNull(profile, "profile");
     Objects.requireNonNull(meanRisk, "meanRisk");
@@ -105,6 +107,22 @@ public record Report(
           "schema version " + schemaVersion + " of a report: allowed " + SCHEMA_VERSION);
     }
     checkTogether(results, findings);
+    Grounds grounds =
+        new Grounds(
+            sheet.riding().acceptedRisk(),
+            List.of(profile, coldestDay, hottestDay),
+            overrun,
+            overrunLimit,
+            results,
+            findings);
+    Verdict following = grounds.verdict(verdict.waiversJudgedOn());
+    if (!verdict.equals(following)) {
+      throw new IllegalArgumentException(
+          "verdict "
+              + verdict.ruling()
+              + " of a report: allowed what follows from its results, findings and days, "
+              + following.ruling());
+    }
   }
 
   private static void checkTogether(List<RuleResult> results, List<RankedFinding> findings) {
@@ -129,22 +147,35 @@ public record Report(
       Rulebook rulebook,
       List<RuleResult> results,
       List<RankedFinding> findings,
-      List<UnusedWaiver> unusedWaivers) {
+      Waivers waivers) {
     RiskModel riskModel = setting.riskModel();
+    SetupSheet sheet = setting.sheet();
+    Lambda overrunLimit = riskModel.limits().overrun(setting.setup().engine().need());
+    List<RuleResult> byRule =
+        results.stream().sorted(Comparator.comparing(RuleResult::ruleId)).toList();
+    Grounds grounds =
+        new Grounds(
+            sheet.riding().acceptedRisk(),
+            List.of(setting.profile(), setting.coldest(), setting.hottest()),
+            setting.overrun(),
+            overrunLimit,
+            byRule,
+            findings);
     return new Report(
         SCHEMA_VERSION,
         MODEL,
-        rulebook.name() + " " + rulebook.version(),
-        setting.sheet(),
+        rulebook.edition(),
+        grounds.verdict(waivers.day()),
+        sheet,
         setting.profile(),
-        setting.profile().mean(setting.sheet().riding().profile()),
+        setting.profile().mean(sheet.riding().profile()),
         setting.coldest(),
         setting.hottest(),
         setting.overrun(),
-        riskModel.limits().overrun(setting.setup().engine().need()),
-        results.stream().sorted(Comparator.comparing(RuleResult::ruleId)).toList(),
+        overrunLimit,
+        byRule,
         findings,
-        unusedWaivers,
+        waivers.unused(rulebook, findings, sheet),
         Optional.empty(),
         ImmutableMap.<String, Coefficient>builder()
             .putAll(riskModel.limits().basis())
@@ -177,6 +208,7 @@ public record Report(
         schemaVersion,
         model,
         rulebook,
+        verdict,
         sheet,
         profile,
         meanRisk,
@@ -206,64 +238,24 @@ public record Report(
   }
 
   /**
-   * Whether nothing speaks against a careful first ride: no finding of danger that is not waived,
-   * no broken rule, none of danger that could not be evaluated, and, whether or not a rule looked
-   * at the mixture, no lean risk above what is accepted and no overrun beyond its limit that nobody
-   * took upon himself by a waiver of a danger at that opening.
+   * Returns whether nothing speaks against a careful first ride: no finding of danger that is not
+   * waived, no broken rule, no rule of danger that could not be evaluated and, whether or not a
+   * rule looked at the mixture, no lean risk above what is accepted and no overrun beyond its
+   * limit, unless a waived danger measured just that there and measured no less.
    *
    * @return true if nothing does, and at least one rule had something to say; never a promise
+   * @see #verdict() what the answer rests on
    */
   public boolean passes() {
-    return results.stream().anyMatch(Report::judged)
-        && results.stream().noneMatch(this::stops)
-        && !leanUnwaived()
-        && !overrunUnwaived();
+    return verdict.passes();
   }
 
   /**
-   * Whether the mixture is too lean, today or on an extreme day, at an opening for which no danger
-   * was waived.
+   * Returns whether nothing speaks against a careful first ride, waived dangers included.
+   *
+   * @return true if {@link #passes()} would be without any waiver; never a promise
    */
-  boolean leanUnwaived() {
-    Probability accepted = sheet.riding().acceptedRisk();
-    return Stream.of(profile, coldestDay, hottestDay)
-        .flatMap(day -> day.above(accepted).stream())
-        .anyMatch(point -> !isTaken(point.mixture().throttle()));
-  }
-
-  /** Whether the overrun is too lean and no danger at closed throttle was waived. */
-  boolean overrunUnwaived() {
-    return overrun.lambda().isMoreThan(overrunLimit) && !isTaken(ThrottleOpening.CLOSED);
-  }
-
-  private boolean isTaken(ThrottleOpening throttle) {
-    return findings.stream()
-        .filter(f -> f.severity() == Severity.DANGER && f.waiver().isPresent())
-        .anyMatch(f -> f.finding().band().contains(throttle));
-  }
-
-  private static boolean judged(RuleResult result) {
-    return switch (result.outcome().status()) {
-      case PASSED, FAILED -> true;
-      case NOT_APPLICABLE, NOT_EVALUATED, BROKEN -> false;
-    };
-  }
-
-  /** Whether what came of a rule speaks against a ride. */
-  boolean stops(RuleResult result) {
-    boolean danger = result.severity() == Severity.DANGER;
-    return switch (result.outcome().status()) {
-      case PASSED, NOT_APPLICABLE -> false;
-      case BROKEN -> true;
-      case NOT_EVALUATED -> danger;
-      case FAILED -> danger && !waived(result);
-    };
-  }
-
-  /** A failure is waived when it has findings and each of them is. */
-  private boolean waived(RuleResult result) {
-    List<RankedFinding> own =
-        findings.stream().filter(finding -> finding.ruleId().equals(result.ruleId())).toList();
-    return !own.isEmpty() && own.stream().allMatch(finding -> finding.waiver().isPresent());
+  public boolean passesWithoutWaivers() {
+    return verdict.passesWithoutWaivers();
   }
 }

@@ -40,7 +40,7 @@ public final class ReportMarkdown {
   }
 
   private String render() {
-    line("# " + text(report.sheet().title()));
+    line("# Report on: " + text(report.sheet().title()));
     paragraph("**Verdict:** " + text(words.verdict()));
     entries("what", words.what());
     heading("Over the throttle range");
@@ -92,7 +92,7 @@ public final class ReportMarkdown {
     int number = 0;
     for (RankedFinding ranked : report.findings()) {
       Finding finding = ranked.finding();
-      String waived = ranked.waiver().map(w -> "Waived: " + ReportWords.words(w)).orElse("");
+      String waived = ranked.waiver().map(w -> "Waived " + ReportWords.words(w)).orElse("");
       item(
           ++number + ". ",
           "**"

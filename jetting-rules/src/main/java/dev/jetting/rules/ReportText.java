@@ -64,7 +64,7 @@ public final class ReportText {
     page.blank();
     page.doubleRule();
     entry(new ReportWords.Entry("VERDICT", words.verdict()));
-    page.line(words.versions());
+    page.wrapped("", words.versions(), "  ");
     return page.toString();
   }
 
@@ -76,7 +76,7 @@ public final class ReportText {
           ReportWords.where(finding.band())
               + ": "
               + finding.text()
-              + ranked.waiver().map(w -> " Waived: " + ReportWords.words(w)).orElse(""),
+              + ranked.waiver().map(w -> " Waived " + ReportWords.words(w)).orElse(""),
           ranked.ruleId() + ", " + finding.subject());
     }
     words.results(Status.NOT_EVALUATED).forEach(r -> compact("OPEN", unanswered(r), r.ruleId()));
@@ -98,7 +98,7 @@ public final class ReportText {
   }
 
   private void what() {
-    page.wrapped(report.sheet().title());
+    page.line(TextPage.shortened("Report on: " + report.sheet().title()));
     page.doubleRule();
     words.what().forEach(this::entry);
   }
@@ -127,7 +127,7 @@ public final class ReportText {
       page.wrapped("   What to do: ", finding.remedy().text(), "   ");
       ranked
           .waiver()
-          .ifPresent(waiver -> page.wrapped("   Waived: ", ReportWords.words(waiver), "   "));
+          .ifPresent(waiver -> page.wrapped("   Waived ", ReportWords.words(waiver), "   "));
       page.line("   [" + ranked.ruleId() + ", " + finding.subject() + "]");
     }
   }
@@ -159,7 +159,7 @@ public final class ReportText {
     }
     page.heading(heading);
     for (RuleResult result : results) {
-      page.wrapped(result.severity() + " rule: " + result.title());
+      page.wrapped(result.severity() + " rule: ", result.title(), "  ");
       page.wrapped("   " + reason, result.outcome().reason(), "   ");
       page.line("   [" + result.ruleId() + "]");
     }

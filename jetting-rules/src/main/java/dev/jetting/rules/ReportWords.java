@@ -131,12 +131,22 @@ final class ReportWords {
         : TradeStyle.throttle(band.from()).replace(" throttle", "") + " to " + to;
   }
 
+  /** Who waived it, up to what, until when and why. */
   static String words(Waiver waiver) {
-    return waiver.reason() + waiver.expires().map(day -> " (until " + day + ")").orElse("");
+    return waiver.accepted().map(ceiling -> "up to " + words(ceiling) + " ").orElse("")
+        + "by "
+        + waiver.author()
+        + waiver.expires().map(day -> " (until " + day + ")").orElse("")
+        + ": "
+        + waiver.reason();
+  }
+
+  static String words(Ceiling ceiling) {
+    return ceiling.measured() + " at " + where(ceiling.band());
   }
 
   static String words(UnusedWaiver unused) {
-    return words(unused.waiver()) + ": " + unused.why() + ".";
+    return "Not in force, " + unused.why() + ". Waived " + words(unused.waiver());
   }
 
   List<RuleResult> results(Status status) {
@@ -144,35 +154,79 @@ final class ReportWords {
   }
 
   String verdict() {
-    return report.passes()
-        ? "No rule speaks against a careful first ride from the rich side, with a lean risk of "
-            + accepted()
-            + " accepted. This is a calculation, no promise of safety: confirm it with plug chops."
-        : against();
+    Verdict verdict = report.verdict();
+    return switch (verdict.ruling()) {
+          case PASSES -> "No rule speaks against a careful first ride" + terms();
+          case PASSES_BY_WAIVER ->
+              "Passes only by waiver"
+                  + waived(verdict)
+                  + " No other rule speaks against a careful first ride"
+                  + terms();
+          case UNANSWERED, FAILS -> against(verdict);
+        }
+        + (report.rulebook().changed()
+            ? " The rulebook was changed: " + report.rulebook().changesInWords() + "."
+            : "");
   }
 
-  private String against() {
-    String found = stopping(Status.FAILED);
-    String open = stopping(Status.NOT_EVALUATED);
-    String broken = stopping(Status.BROKEN);
-    boolean lean = report.leanUnwaived();
-    boolean leanOverrun = report.overrunUnwaived();
-    boolean nothingWrong = found.isEmpty() && !lean && !leanOverrun;
+  private static String waived(Verdict verdict) {
+    return verdict.waived().stream()
+        .map(
+            danger ->
+                danger.ruleId()
+                    + " on "
+                    + danger.subject()
+                    + ", now "
+                    + danger.measured()
+                    + ", accepted "
+                    + TextPage.sentence(words(danger.waiver())))
+        .collect(
+            joining(
+                " ", verdict.waiversJudgedOn().map(day -> " as of " + day).orElse("") + ": ", ""));
+  }
+
+  private static String against(Verdict verdict) {
+    boolean nothingWrong = verdict.ruling() == Verdict.Ruling.UNANSWERED;
     String start = nothingWrong ? "Do not ride before this is answered" : "Do not ride like this";
-    boolean nobodyLooked = nothingWrong && open.isEmpty() && broken.isEmpty();
-    return Stream.of(
-            nobodyLooked ? "no rule had anything to say" : "",
-            found.isEmpty() ? "" : "danger by " + found,
-            found.isEmpty() && lean ? "lean risk above what is accepted" : "",
-            found.isEmpty() && leanOverrun ? "too lean on the overrun" : "",
-            open.isEmpty() ? "" : "could not be evaluated: " + open,
-            broken.isEmpty() ? "" : "broken: " + broken)
-        .filter(part -> !part.isEmpty())
-        .collect(joining("; ", start + ": ", "."));
+    boolean found = !verdict.dangers().isEmpty();
+    boolean nobodyLooked =
+        nothingWrong && verdict.unanswered().isEmpty() && verdict.broken().isEmpty();
+    String why =
+        Stream.of(
+                nobodyLooked ? "no rule had anything to say" : "",
+                found ? "danger by " + String.join(", ", verdict.dangers()) : "",
+                !found && verdict.tooLean() ? "lean risk above what is accepted" : "",
+                !found && verdict.tooLeanOnOverrun() ? "too lean on the overrun" : "",
+                listed("could not be evaluated: ", verdict.unanswered()),
+                listed("broken: ", verdict.broken()))
+            .filter(part -> !part.isEmpty())
+            .collect(joining("; ", start + ": ", "."));
+    return verdict.waived().isEmpty() ? why : why + " Waived" + waived(verdict);
+  }
+
+  private static String listed(String what, List<String> ids) {
+    return ids.isEmpty() ? "" : what + String.join(", ", ids);
+  }
+
+  private String terms() {
+    return " from the rich side, with a lean risk of "
+        + accepted()
+        + " accepted. This is a calculation, no promise of safety: confirm it with plug chops.";
   }
 
   String versions() {
-    return "Model: " + report.model() + ". Rulebook: " + report.rulebook() + ".";
+    return "Model: "
+        + report.model()
+        + ". Rulebook: "
+        + report.rulebook()
+        + "; digest "
+        + report.rulebook().shortDigest()
+        + "."
+        + report
+            .verdict()
+            .waiversJudgedOn()
+            .map(day -> " Waivers judged by the day " + day + ".")
+            .orElse("");
   }
 
   private String accepted() {
@@ -181,14 +235,6 @@ final class ReportWords {
 
   private boolean isLean(RiskPoint point) {
     return table.mark(point).equals(RangeTable.LEAN);
-  }
-
-  /** Ids of the rules that speak against a ride and came out like this. */
-  private String stopping(Status status) {
-    return results(status).stream()
-        .filter(report::stops)
-        .map(RuleResult::ruleId)
-        .collect(joining(", "));
   }
 
   private static String number(Coefficient coefficient) {

@@ -32,10 +32,12 @@ public final class Rule {
 
   private final Draft draft;
   private final Function<? super AssessedSetting, Outcome> judge;
+  private final String definition;
 
-  private Rule(Draft draft, Function<? super AssessedSetting, Outcome> judge) {
+  private Rule(Draft draft, Function<? super AssessedSetting, Outcome> judge, String definition) {
     this.draft = draft;
     this.judge = Objects.requireNonNull(judge, "judge");
+    this.definition = Objects.requireNonNull(definition, "definition");
   }
 
   /**
@@ -159,7 +161,7 @@ public final class Rule {
      * @return the rule
      */
     public Rule judging(Function<? super AssessedSetting, Outcome> judge) {
-      return new Rule(this, judge);
+      return new Rule(this, judge, "");
     }
   }
 
@@ -204,6 +206,29 @@ public final class Rule {
   }
 
   /**
+   * This rule with the text that its judge was made from, such as its place in a rule file. The
+   * digest of a rulebook covers the text, since it cannot see what a judge does.
+   *
+   * @param text all that the judge depends on; rules of one text judge alike
+   * @return the changed rule, of the same id
+   */
+  public Rule definedBy(String text) {
+    return new Rule(draft, judge, text);
+  }
+
+  /** The text that the judge was made from; empty for a judge that is known as code only. */
+  String definition() {
+    return definition;
+  }
+
+  /** Whether both declare the same and are known to judge alike. */
+  boolean isSameAs(Rule other) {
+    boolean alike =
+        judge == other.judge || (!definition.isEmpty() && definition.equals(other.definition));
+    return alike && draft.equals(other.draft);
+  }
+
+  /**
    * Holds the rule against a setting.
    *
    * @param setting the assessed setting
@@ -233,7 +258,7 @@ public final class Rule {
    * @return the changed rule, of the same id
    */
   public Rule withSeverity(Severity other) {
-    return new Rule(draft.severity(other), judge);
+    return new Rule(draft.severity(other), judge, definition);
   }
 
   /**
@@ -246,11 +271,11 @@ public final class Rule {
   public Rule within(ThrottleBand other) {
     return band()
         .common(other)
-        .map(common -> new Rule(draft.within(common), judge))
+        .map(common -> new Rule(draft.within(common), judge, definition))
         .orElseGet(
             () -> {
               String why = "the rule speaks of " + told(band()) + ", not of " + told(other);
-              return new Rule(draft.within(other), setting -> Outcome.notApplicable(why));
+              return draft.within(other).judging(setting -> Outcome.notApplicable(why));
             });
   }
 
@@ -262,8 +287,7 @@ public final class Rule {
    * @return the changed rule, of the same id
    */
   public Rule when(Predicate<? super AssessedSetting> condition, String otherwise) {
-    return new Rule(
-        draft,
+    return draft.judging(
         setting ->
             condition.test(setting) ? judge.apply(setting) : Outcome.notApplicable(otherwise));
   }

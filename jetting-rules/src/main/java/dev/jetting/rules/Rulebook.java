@@ -1,5 +1,8 @@
 package dev.jetting.rules;
 
+import static com.google.common.collect.ImmutableMap.toImmutableMap;
+
+import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import dev.jetting.core.parts.Coefficient;
@@ -7,9 +10,10 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -23,12 +27,24 @@ public final class Rulebook {
   private final ImmutableList<Rule> rules;
   private final ImmutableMap<String, Coefficient> assumptions;
 
+  /** The rules that name and version stand for, by id. */
+  private final ImmutableMap<String, Rule> origin;
+
+  private final Supplier<RulebookEdition> edition;
+
   private Rulebook(
-      String name, String version, List<Rule> rules, Map<String, Coefficient> assumptions) {
-    this.name = Objects.requireNonNull(name, "name");
-    this.version = Objects.requireNonNull(version, "version");
+      String name,
+      String version,
+      List<Rule> rules,
+      Map<String, Coefficient> assumptions,
+      Map<String, Rule> origin) {
+    this.name = PlainLine.checked("name of a rulebook", name, RulebookEdition.LONGEST_NAME);
+    this.version =
+        PlainLine.checked("version of a rulebook", version, RulebookEdition.LONGEST_NAME);
     this.rules = ImmutableList.copyOf(rules);
     this.assumptions = ImmutableMap.copyOf(assumptions);
+    this.origin = ImmutableMap.copyOf(origin);
+    this.edition = Suppliers.memoize(() -> Editions.of(this, this.origin));
     Set<String> taken = new HashSet<>();
     for (Rule rule : rules) {
       Stream.concat(Stream.of(rule.id()), rule.formerIds().stream())
@@ -44,14 +60,25 @@ public final class Rulebook {
   /**
    * A rulebook.
    *
-   * @param name its name
-   * @param version its version
+   * @param name its name; one line, at most 200 characters
+   * @param version its version; one line, at most 200 characters
    * @param rules the rules; each id, former ids included, once
    * @return the rulebook
-   * @throws IllegalArgumentException if an id occurs twice
+   * @throws IllegalArgumentException if an id occurs twice, or name or version is blank, too long
+   *     or not one line of visible characters
    */
   public static Rulebook of(String name, String version, List<Rule> rules) {
-    return new Rulebook(name, version, rules, Map.of());
+    return new Rulebook(name, version, rules, Map.of(), byId(rules));
+  }
+
+  private static ImmutableMap<String, Rule> byId(List<Rule> rules) {
+    return rules.stream()
+        .collect(toImmutableMap(Rule::id, Function.identity(), (first, second) -> first));
+  }
+
+  /** This rulebook, under its name, with other rules. */
+  private Rulebook holding(List<Rule> others) {
+    return new Rulebook(name, version, others, assumptions, origin);
   }
 
   /**
@@ -61,15 +88,12 @@ public final class Rulebook {
    * @return the changed rulebook
    */
   public Rulebook assuming(Map<String, Coefficient> more) {
-    return new Rulebook(name, version, rules, joined(assumptions, more));
+    return new Rulebook(name, version, rules, joined(assumptions, more), origin);
   }
 
-  private static ImmutableMap<String, Coefficient> joined(
-      Map<String, Coefficient> first, Map<String, Coefficient> second) {
-    return ImmutableMap.<String, Coefficient>builder()
-        .putAll(first)
-        .putAll(second)
-        .buildKeepingLast();
+  private static <V> ImmutableMap<String, V> joined(
+      Map<String, ? extends V> first, Map<String, ? extends V> second) {
+    return ImmutableMap.<String, V>builder().putAll(first).putAll(second).buildKeepingLast();
   }
 
   /** {@return the name} */
@@ -80,6 +104,15 @@ public final class Rulebook {
   /** {@return the version} */
   public String version() {
     return version;
+  }
+
+  /**
+   * Which edition of its name and version this is: the rules in which it was changed, and a digest.
+   *
+   * @return the edition; rulebooks of one digest declare the same rules
+   */
+  public RulebookEdition edition() {
+    return edition.get();
   }
 
   /** {@return the numbers that its rules assume, by name} */
@@ -121,8 +154,7 @@ public final class Rulebook {
    * @throws IllegalArgumentException if an id occurs twice
    */
   public Rulebook with(List<Rule> more) {
-    return new Rulebook(
-        name, version, Stream.concat(rules.stream(), more.stream()).toList(), assumptions);
+    return holding(Stream.concat(rules.stream(), more.stream()).toList());
   }
 
   /**
@@ -135,8 +167,11 @@ public final class Rulebook {
   public Rulebook withPacks(List<RulePack> packs) {
     Rulebook all = this;
     for (RulePack pack : packs) {
+      List<Rule> more = pack.rules();
       String named = all.version + " + " + pack.id() + " " + pack.version();
-      all = new Rulebook(name, named, all.with(pack.rules()).rules, assumptions);
+      all =
+          new Rulebook(
+              name, named, all.with(more).rules, assumptions, joined(all.origin, byId(more)));
     }
     return all;
   }
@@ -150,8 +185,7 @@ public final class Rulebook {
    */
   public Rulebook replacing(Rule rule) {
     Rule old = known(rule.id());
-    return new Rulebook(
-        name, version, rules.stream().map(each -> each == old ? rule : each).toList(), assumptions);
+    return holding(rules.stream().map(each -> each == old ? rule : each).toList());
   }
 
   /**
@@ -163,12 +197,11 @@ public final class Rulebook {
    */
   public Rulebook without(String id) {
     Rule old = known(id);
-    return new Rulebook(
-        name, version, rules.stream().filter(each -> each != old).toList(), assumptions);
+    return holding(rules.stream().filter(each -> each != old).toList());
   }
 
   /**
-   * This rulebook and another in one.
+   * This rulebook and another in one. What was changed in either stays a change.
    *
    * @param other the other
    * @param mergedName name of the merged rulebook
@@ -178,7 +211,11 @@ public final class Rulebook {
    */
   public Rulebook mergedWith(Rulebook other, String mergedName, String mergedVersion) {
     return new Rulebook(
-        mergedName, mergedVersion, with(other.rules).rules, joined(assumptions, other.assumptions));
+        mergedName,
+        mergedVersion,
+        with(other.rules).rules,
+        joined(assumptions, other.assumptions),
+        joined(origin, other.origin));
   }
 
   /**
@@ -192,11 +229,12 @@ public final class Rulebook {
   }
 
   /**
-   * Holds every rule against a setting, some findings waived. They stay in the report; waivers that
-   * waived nothing are told.
+   * Holds every rule against a setting, some findings waived. They stay in the report, and the
+   * verdict names each waived danger. A waiver that waived nothing stands in the report with the
+   * reason.
    *
    * @param setting the assessed setting
-   * @param waivers the waivers; of several for one finding the first counts
+   * @param waivers the waivers; the first that covers a finding counts for it
    * @param day the day by which they expire, from the caller's own clock
    * @return the report
    */
@@ -207,17 +245,20 @@ public final class Rulebook {
   private Report evaluate(AssessedSetting setting, Waivers waivers) {
     List<RuleResult> results = rules.stream().map(rule -> RuleResult.of(rule, setting)).toList();
     List<RankedFinding> findings =
-        results.stream().flatMap(result -> ranked(result, waivers)).sorted().toList();
-    return Report.of(setting, this, results, findings, waivers.unused(this, findings));
+        results.stream()
+            .flatMap(result -> ranked(result, waivers, setting.sheet()))
+            .sorted()
+            .toList();
+    return Report.of(setting, this, results, findings, waivers);
   }
 
-  private Stream<RankedFinding> ranked(RuleResult result, Waivers waivers) {
+  private Stream<RankedFinding> ranked(RuleResult result, Waivers waivers, SetupSheet sheet) {
     Rule rule = known(result.ruleId());
     return result.outcome().findings().stream()
         .map(
             finding ->
                 new RankedFinding(
-                    rule.id(), rule.severity(), finding, waivers.covering(rule, finding)));
+                    rule.id(), rule.severity(), finding, waivers.covering(rule, finding, sheet)));
   }
 
   private Rule known(String id) {

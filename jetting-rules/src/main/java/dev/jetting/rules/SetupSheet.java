@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /**
  * What a tuner writes down about one machine: the setup, how it is ridden, and the parts there are.
  *
- * @param title a line for people
+ * @param title a line for people; one line, at most 200 characters
  * @param setup engine, setting, air and fuel
  * @param riding what the owner rides and what he accepts
  * @param parts the parts that the rider owns or can buy
@@ -19,19 +19,22 @@ import java.util.stream.Stream;
 public record SetupSheet(
     String title, Setup setup, Riding riding, PartsAtHand parts, Provenance provenance) {
 
+  private static final int LONGEST_TITLE = 200;
+
   /**
-   * Checks that the fuel in the float chamber is known on each of the days.
+   * Checks the title, and that the fuel in the float chamber is known on each of the days.
    *
    * @param title a line for people
    * @param setup engine, setting, air and fuel
    * @param riding what the owner rides and what he accepts
    * @param parts the parts that the rider owns or can buy
    * @param provenance where the setting comes from
-   * @throws IllegalArgumentException if the fuel is a blend, and in the float chamber colder than
-   *     −40 °C or warmer than 80 °C on one of the days
+   * @throws IllegalArgumentException if the title is blank, too long or not one line of visible
+   *     characters, or the fuel is a blend, and in the float chamber colder than −40 °C or warmer
+   *     than 80 °C on one of the days
    */
   public SetupSheet {
-    Objects.requireNonNull(title, "title");
+    PlainLine.checked("title of a setup sheet", title, LONGEST_TITLE);
     Objects.requireNonNull(setup, "setup");
     Objects.requireNonNull(riding, "riding");
     Objects.requireNonNull(parts, "parts");

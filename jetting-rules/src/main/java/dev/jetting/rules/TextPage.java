@@ -76,6 +76,19 @@ final class TextPage {
         .replaceAll(" {2,}", " ");
   }
 
+  /** The same text with a full stop at its end, unless it ends a sentence already. */
+  static String sentence(String words) {
+    String stripped = words.strip();
+    return stripped.matches("(?s).*[.!?…]") ? stripped : stripped + ".";
+  }
+
+  /** The same text on one line, cut where it is longer than the page is wide. */
+  static String shortened(String words) {
+    String line = oneLine(words);
+    int room = line.codePointCount(0, line.length());
+    return room <= WIDTH ? line : line.substring(0, line.offsetByCodePoints(0, WIDTH - 1)) + "…";
+  }
+
   private static String[] words(String paragraph) {
     String clean = printable(paragraph.replace('\n', ' ')).strip();
     return INSEPARABLE.matcher(clean).replaceAll(String.valueOf(NO_BREAK)).split(" +");
@@ -99,7 +112,8 @@ final class TextPage {
     return clean.toString();
   }
 
-  private static boolean steers(int codePoint) {
+  /** Whether a character steers a terminal, breaks a line or turns the writing direction. */
+  static boolean steers(int codePoint) {
     return switch (Character.getType(codePoint)) {
       case Character.CONTROL,
           Character.FORMAT,

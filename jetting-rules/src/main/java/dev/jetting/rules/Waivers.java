@@ -4,36 +4,75 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
-/** The waivers of an evaluation and the day on which they are looked at. */
+/** The waivers of an evaluation and the day by which they are judged. */
 record Waivers(List<Waiver> waivers, Optional<LocalDate> day) {
 
   static final Waivers NONE = new Waivers(List.of(), Optional.empty());
 
   /** The first waiver that covers a finding of a rule. */
-  Optional<Waiver> covering(Rule rule, Finding finding) {
+  Optional<Waiver> covering(Rule rule, Finding finding, SetupSheet sheet) {
     return waivers.stream()
         .filter(this::holds)
-        .filter(waiver -> rule.answersTo(waiver.ruleId()))
-        .filter(waiver -> waiver.subject().equals(finding.subject()))
+        .filter(waiver -> meets(waiver, rule, finding))
+        .filter(waiver -> covers(waiver, rule, finding, sheet))
         .findFirst();
   }
 
+  private static boolean meets(Waiver waiver, Rule rule, Finding finding) {
+    return rule.answersTo(waiver.ruleId()) && waiver.subject().equals(finding.subject());
+  }
+
+  private static boolean covers(Waiver waiver, Rule rule, Finding finding, SetupSheet sheet) {
+    return waiver
+        .accepted()
+        .map(accepted -> accepted.isFor(sheet) && accepted.covers(finding))
+        .orElse(rule.severity() != Severity.DANGER);
+  }
+
   /** The waivers that none of the findings carries. */
-  List<UnusedWaiver> unused(Rulebook book, List<RankedFinding> findings) {
+  List<UnusedWaiver> unused(Rulebook book, List<RankedFinding> findings, SetupSheet sheet) {
     List<Waiver> used = findings.stream().flatMap(f -> f.waiver().stream()).toList();
     return waivers.stream()
         .filter(waiver -> !used.contains(waiver))
-        .map(waiver -> new UnusedWaiver(waiver, why(book, waiver)))
+        .map(waiver -> new UnusedWaiver(waiver, why(book, waiver, findings, sheet)))
         .toList();
   }
 
-  private String why(Rulebook book, Waiver waiver) {
+  private String why(Rulebook book, Waiver waiver, List<RankedFinding> findings, SetupSheet sheet) {
     if (!holds(waiver)) {
       return "expired on " + waiver.expires().map(LocalDate::toString).orElse("an earlier day");
     }
-    return book.rule(waiver.ruleId()).isEmpty()
-        ? "no rule of this id in the rulebook"
-        : "no finding of this rule on this subject";
+    Optional<Rule> rule = book.rule(waiver.ruleId());
+    if (rule.isEmpty()) {
+      return "no rule of this id in the rulebook";
+    }
+    return findings.stream()
+        .filter(ranked -> ranked.ruleId().equals(rule.get().id()))
+        .map(RankedFinding::finding)
+        .filter(finding -> meets(waiver, rule.get(), finding))
+        .findFirst()
+        .map(finding -> shortfall(waiver, finding, sheet))
+        .orElse("no finding of this rule on this subject");
+  }
+
+  /** Why a waiver does not cover the worst finding of its rule on its subject. */
+  private static String shortfall(Waiver waiver, Finding finding, SetupSheet sheet) {
+    Optional<Ceiling> accepted = waiver.accepted();
+    if (accepted.isEmpty()) {
+      return "a danger needs a waiver that is made from its finding";
+    }
+    Ceiling ceiling = accepted.get();
+    if (!ceiling.isFor(sheet)) {
+      return "accepted on engine " + ceiling.engine() + " with " + ceiling.carburettor();
+    }
+    return "accepted to "
+        + ceiling.measured()
+        + " at "
+        + ReportWords.where(ceiling.band())
+        + ", now "
+        + finding.measured()
+        + " at "
+        + ReportWords.where(finding.band());
   }
 
   private boolean holds(Waiver waiver) {

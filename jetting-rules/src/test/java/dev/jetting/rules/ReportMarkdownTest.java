@@ -8,7 +8,6 @@ import static org.assertj.core.api.Assertions.assertThatNullPointerException;
 import dev.jetting.units.JetBore;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.commonmark.node.Heading;
 import org.commonmark.node.ListItem;
 import org.commonmark.node.Node;
@@ -92,17 +91,26 @@ class ReportMarkdownTest {
   @Test
   void of_waivers_tellsWhatTheyWaivedAndWhatNot() {
     LocalDate day = LocalDate.of(2026, 11, 25);
+    Rulebook book = Rulebook.of("book", "1", List.of(rule("bad", Severity.DANGER)));
+    Report before = book.evaluate(SMALL_MAIN);
     Report report =
-        Rulebook.of("book", "1", List.of(rule("bad", Severity.DANGER)))
-            .evaluate(
-                SMALL_MAIN,
-                List.of(
-                    new Waiver("bad", "setting", "seen on the brake", Optional.of(day)),
-                    new Waiver("worse", "setting", "old habit", Optional.empty())),
-                day);
+        book.evaluate(
+            SMALL_MAIN,
+            List.of(
+                Waiver.of(before, before.findings().get(0))
+                    .by("A. Weaver")
+                    .because("seen on the brake")
+                    .until(day),
+                Waiver.ofRule("worse").on("setting").by("B. Smith").because("old habit")),
+            day);
     assertThat(MarkdownReader.texts(read(report), ListItem.class))
-        .anyMatch(item -> item.contains("Waived: seen on the brake (until 2026-11-25)"))
-        .contains("old habit: no rule of this id in the rulebook.\n[worse, setting]");
+        .anyMatch(item -> item.contains("by A. Weaver (until 2026-11-25): seen on the brake"))
+        .contains(
+            "Not in force, no rule of this id in the rulebook. Waived by B. Smith: old habit\n"
+                + "[worse, setting]");
+    assertThat(paragraphs(report))
+        .anyMatch(text -> text.contains("Waived as of 2026-11-25: bad on setting"))
+        .anyMatch(text -> text.contains("Waivers judged by the day 2026-11-25."));
   }
 
   @Test
@@ -118,14 +126,14 @@ class ReportMarkdownTest {
   @Test
   void of_hostileTexts_standInItAsText() {
     SetupSheet sheet = TwoHundred.sheet(STANDARD, ALL_ROUND);
-    String title = "<script>a|b</script> [x](https://a.example) \u001b[31m";
+    String title = "<script>a|b</script> [x](https://a.example)";
     SetupSheet hostile = new SetupSheet(title, sheet.setup(), sheet.riding(), sheet.parts());
     Rule rule =
         Rule.named("r").title("![t](u)").judging(setting -> Outcome.notEvaluated("# x\n---\n> y"));
     Node document =
         read(Rulebook.of("_b_", "1", List.of(rule)).evaluate(AssessedSetting.of(hostile)));
     assertThat(MarkdownReader.texts(document, Heading.class).get(0))
-        .isEqualTo(title.replace('\u001b', '\uFFFD'));
+        .isEqualTo("Report on: " + title);
     assertThat(MarkdownReader.texts(document, ListItem.class))
         .contains("WARNING rule: ![t](u)\nmissing: # x --- > y\n[r]");
     assertThat(MarkdownReader.kinds(document))

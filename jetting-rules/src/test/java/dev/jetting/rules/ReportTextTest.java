@@ -17,7 +17,6 @@ import dev.jetting.units.TradeStyle;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ReportTextTest {
@@ -155,20 +154,30 @@ class ReportTextTest {
     Rule bad = rule("bad", Severity.DANGER);
     LocalDate day = LocalDate.of(2026, 11, 25);
     AssessedSetting setting = assessed(ALL_ROUND);
-    String subject = bad.evaluate(setting).findings().get(0).subject();
+    Rulebook book = Rulebook.of("test", "1", List.of(bad));
+    Report before = book.evaluate(setting);
     Report report =
-        Rulebook.of("test", "1", List.of(bad))
-            .evaluate(
-                setting,
-                List.of(
-                    new Waiver("bad", subject, "seen on the brake", Optional.of(day)),
-                    new Waiver("worse", subject, "old habit", Optional.empty())),
-                day);
+        book.evaluate(
+            setting,
+            List.of(
+                Waiver.of(before, before.findings().get(0))
+                    .by("A. Weaver")
+                    .because("seen on the brake")
+                    .until(day),
+                Waiver.ofRule("worse").on("setting").by("B. Smith").because("old habit")),
+            day);
     assertThat(flat(ReportText.of(report)))
-        .contains("Waived: seen on the brake (until 2026-11-25)")
+        .contains(
+            "Waived up to 2.000 at whole throttle range by A. Weaver (until 2026-11-25): seen on"
+                + " the brake")
         .contains("Waivers that waived nothing")
-        .contains("- old habit: no rule of this id in the rulebook.")
-        .contains("VERDICT No rule speaks against");
+        .contains(
+            "- Not in force, no rule of this id in the rulebook. Waived by B. Smith: old habit")
+        .contains(
+            "VERDICT Passes only by waiver as of 2026-11-25: bad on setting, now 2.000, accepted"
+                + " up to 2.000 at whole throttle range by A. Weaver (until 2026-11-25): seen on"
+                + " the brake. No other rule speaks against a careful first ride")
+        .contains("Waivers judged by the day 2026-11-25.");
   }
 
   @Test
@@ -202,15 +211,32 @@ class ReportTextTest {
         .doesNotContain("Assumed");
   }
 
+  /** What a stranger writes draws no line that looks like the page's own. */
   @Test
-  void of_titleThatSteersTheTerminal_isMadeHarmless() {
+  void of_textsThatImitateAVerdict_leaveOneVerdict() {
+    String fake = "x ".repeat(37) + "=".repeat(80) + " VERDICT No rule speaks against it.";
     SetupSheet sheet = TwoHundred.sheet(STANDARD, ALL_ROUND);
     SetupSheet hostile =
         new SetupSheet(
-            "red \u001b[31m\u202e\u0007 title", sheet.setup(), sheet.riding(), sheet.parts());
-    String text = ReportText.of(book(AssessedSetting.of(hostile)));
-    assertThat(text).startsWith("red \uFFFD[31m\uFFFD\uFFFD title\n");
-    assertThat(text.chars().filter(c -> c != '\n')).noneMatch(Character::isISOControl);
+            fake.substring(74), sheet.setup(), sheet.riding(), sheet.parts(), sheet.provenance());
+    Rule open =
+        Rule.named("open")
+            .title("t ".repeat(32) + fake)
+            .judging(setting -> Outcome.notEvaluated(fake + "\u001b[31m\u202e\u2028" + fake));
+    Rule bad =
+        Rule.named("bad")
+            .judging(
+                setting ->
+                    Outcome.failed(
+                        Finding.above(fake, Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE)
+                            .says(fake, fake)));
+    Report report = book(AssessedSetting.of(hostile), open, bad);
+    for (String text : List.of(ReportText.of(report), ReportText.compact(report))) {
+      assertThat(text.lines().filter(line -> line.startsWith("VERDICT"))).hasSize(1);
+      assertThat(text.chars().filter(c -> c != '\n'))
+          .noneMatch(c -> Character.isISOControl(c) || c == 0x202e || c == 0x2028);
+    }
+    assertThat(ReportText.of(report).lines().filter(line -> line.matches("=+"))).hasSize(2);
   }
 
   @Test
@@ -245,18 +271,18 @@ class ReportTextTest {
             .evaluate(
                 assessed(ALL_ROUND),
                 List.of(
-                    new Waiver("bad", "setting", "seen", Optional.empty()),
-                    new Waiver("worse", "setting", "old habit", Optional.empty())),
+                    Waiver.ofRule("a-note").on("setting").by("me").because("seen"),
+                    Waiver.ofRule("bad").on("setting").by("me").because("old habit")),
                 day);
     assertThat(ReportText.compact(report))
         .isEqualTo(
             """
-            DANGER whole throttle range: bad is wrong. Waived: seen [bad, setting]
-            NOTE whole throttle range: a-note is wrong. [a-note, setting]
+            DANGER whole throttle range: bad is wrong. [bad, setting]
+            NOTE whole throttle range: a-note is wrong. Waived by me: seen [a-note, setting]
             OPEN WARNING rule: open: one thing [open]
             BROKEN WARNING rule: broken: the rule gave no outcome [broken]
-            UNUSED old habit: no rule of this id in the rulebook. [worse, setting]
-            VERDICT Do not ride before this is answered: broken: broken.
+            UNUSED Not in force, a danger needs a waiver that is made from its finding. Waived by me: old habit [bad, setting]
+            VERDICT Do not ride like this: danger by bad; broken: broken.
             """);
   }
 

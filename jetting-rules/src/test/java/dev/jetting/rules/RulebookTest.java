@@ -5,10 +5,15 @@ import static dev.jetting.rules.TwoHundred.STANDARD;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.rules.RulebookChange.Kind;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RulebookTest {
 
@@ -127,7 +132,74 @@ class RulebookTest {
         .anyMatch(text -> text.contains("hot"))
         .anyMatch(text -> text.contains("builder"));
     assertThat(report.assumptions()).containsKey("lean limit by λ wanted");
-    assertThat(report.rulebook()).isEqualTo("book 1");
+    assertThat(report.rulebook().toString()).isEqualTo("book 1");
+  }
+
+  @Test
+  void edition_namesWhatWasChanged() {
+    Rulebook book = Rulebook.of("book", "1", List.of(PASS, NOTE, SMALL, GREAT));
+    Rule other = Rule.named("pass").judging(setting -> Outcome.notApplicable("another judge"));
+    Rulebook changed =
+        book.without("great-danger")
+            .replacing(other)
+            .replacing(SMALL.withSeverity(Severity.NOTE))
+            .with(failing("shop", Severity.WARNING, 2));
+    assertThat(changed.edition().changes())
+        .containsExactly(
+            new RulebookChange(Kind.ADDED, "shop", Severity.WARNING),
+            new RulebookChange(Kind.LEFT_OUT, "great-danger", Severity.DANGER),
+            new RulebookChange(Kind.REPLACED, "pass", Severity.WARNING),
+            new RulebookChange(Kind.OTHER_SEVERITY, "small-danger", Severity.NOTE));
+    String said =
+        "left out great-danger (danger); replaced pass (warning); given another severity"
+            + " small-danger (now note); added shop (warning)";
+    assertThat(changed.edition().toString()).isEqualTo("book 1, changed: " + said);
+    Report report = changed.evaluate(SETTING);
+    assertThat(ReportText.of(report).replaceAll("\\s+", " "))
+        .contains("The rulebook was changed: " + said + ".")
+        .contains("Rulebook: book 1, changed: " + said);
+    assertThat(ReportText.compact(report)).contains("The rulebook was changed: " + said + ".\n");
+    assertThat(ReportMarkdown.of(report)).contains("The rulebook was changed: ");
+    assertThat(report.rulebook()).isEqualTo(changed.edition());
+  }
+
+  @Test
+  void edition_ofTheSameRulesAgain_isNoChange() {
+    Rulebook book = Rulebook.of("book", "1", List.of(PASS, NOTE, SMALL));
+    assertThat(book.without("pass").with(PASS).edition()).isEqualTo(book.edition());
+    assertThat(book.replacing(NOTE.withSeverity(Severity.NOTE)).edition())
+        .isEqualTo(book.edition());
+    assertThat(book.edition().changed()).isFalse();
+  }
+
+  @Test
+  void digest_changesWithWhatARulebookHolds() {
+    Rulebook book = Rulebook.of("book", "1", List.of(PASS, NOTE, SMALL));
+    Rule narrower = NOTE.within(ThrottleBand.eighths(0, 4));
+    Rule retold = Rule.named("a-note").title("other").judging(setting -> Outcome.passed());
+    assertThat(
+            List.of(
+                book,
+                book.without("pass"),
+                book.replacing(narrower),
+                book.replacing(retold),
+                book.replacing(NOTE.definedBy("a text")),
+                book.replacing(NOTE.withSeverity(Severity.DANGER)),
+                book.assuming(Map.of("x", Coefficient.assumed(1, "mm", "for this test"))),
+                book.assuming(Map.of("x", Coefficient.assumed(2, "mm", "for this test"))),
+                Rulebook.of("book", "2", List.of(PASS, NOTE, SMALL))))
+        .extracting(each -> each.edition().digest())
+        .doesNotHaveDuplicates()
+        .allMatch(digest -> digest.matches("[0-9a-f]{64}"));
+  }
+
+  /** A name may not carry what a version or a change would say. */
+  @ParameterizedTest
+  @ValueSource(strings = {"", " ", "a\nb", "a\u202eb", "a\u001b[1m", "a\u2028b", "a\ud800"})
+  void of_nameThatIsNotALine_isRefused(String name) {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Rulebook.of(name, "1", List.of(PASS)))
+        .withMessageStartingWith("name of a rulebook ");
   }
 
   private static Rule failing(String id, Severity severity, double measured) {

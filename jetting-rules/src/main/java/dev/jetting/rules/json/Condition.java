@@ -6,7 +6,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.json.Gauge.Reading;
-import dev.jetting.rules.json.Verdict.Violation;
+import dev.jetting.rules.json.Judgement.Violation;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
@@ -21,7 +21,7 @@ sealed interface Condition {
    *
    * @param wanted whether it should hold
    */
-  Verdict judge(AssessedSetting setting, boolean wanted);
+  Judgement judge(AssessedSetting setting, boolean wanted);
 
   /** The condition in words, without the measures' numbers on any setting. */
   String words();
@@ -29,9 +29,9 @@ sealed interface Condition {
   /** All of some conditions. */
   record All(List<Condition> each) implements Condition {
     @Override
-    public Verdict judge(AssessedSetting setting, boolean wanted) {
-      List<Verdict> verdicts = each.stream().map(c -> c.judge(setting, wanted)).toList();
-      return wanted ? Verdict.all(verdicts) : Verdict.any(verdicts);
+    public Judgement judge(AssessedSetting setting, boolean wanted) {
+      List<Judgement> verdicts = each.stream().map(c -> c.judge(setting, wanted)).toList();
+      return wanted ? Judgement.all(verdicts) : Judgement.any(verdicts);
     }
 
     @Override
@@ -43,9 +43,9 @@ sealed interface Condition {
   /** Any of some conditions. */
   record Any(List<Condition> each) implements Condition {
     @Override
-    public Verdict judge(AssessedSetting setting, boolean wanted) {
-      List<Verdict> verdicts = each.stream().map(c -> c.judge(setting, wanted)).toList();
-      return wanted ? Verdict.any(verdicts) : Verdict.all(verdicts);
+    public Judgement judge(AssessedSetting setting, boolean wanted) {
+      List<Judgement> verdicts = each.stream().map(c -> c.judge(setting, wanted)).toList();
+      return wanted ? Judgement.any(verdicts) : Judgement.all(verdicts);
     }
 
     @Override
@@ -57,7 +57,7 @@ sealed interface Condition {
   /** What another condition denies. */
   record Not(Condition condition) implements Condition {
     @Override
-    public Verdict judge(AssessedSetting setting, boolean wanted) {
+    public Judgement judge(AssessedSetting setting, boolean wanted) {
       return condition.judge(setting, !wanted);
     }
 
@@ -70,13 +70,13 @@ sealed interface Condition {
   /** A text that is one of some. */
   record OneOf(Gauge.Word gauge, List<String> texts) implements Condition {
     @Override
-    public Verdict judge(AssessedSetting setting, boolean wanted) {
+    public Judgement judge(AssessedSetting setting, boolean wanted) {
       String text = gauge.text().apply(setting);
       boolean is = texts.contains(text);
       if (is == wanted) {
-        return Verdict.HOLDS;
+        return Judgement.HOLDS;
       }
-      return Verdict.of(
+      return Judgement.of(
           new Violation(
               gauge,
               Measure.ratio(1),
@@ -100,22 +100,22 @@ sealed interface Condition {
    */
   record Bound(Source source, boolean most, Limit limit) implements Condition {
     @Override
-    public Verdict judge(AssessedSetting setting, boolean wanted) {
+    public Judgement judge(AssessedSetting setting, boolean wanted) {
       Optional<Reading> measured = source.read(setting);
       if (measured.isEmpty()) {
-        return Verdict.missing(source.gauge().name());
+        return Judgement.missing(source.gauge().name());
       }
       Optional<Double> held = limit.read(setting);
       if (held.isEmpty()) {
-        return Verdict.missing(limit.missing());
+        return Judgement.missing(limit.missing());
       }
       double number = measured.get().number();
       boolean within = most ? number <= held.get() : number >= held.get();
       if (within == wanted) {
-        return Verdict.HOLDS;
+        return Judgement.HOLDS;
       }
       Dimension dimension = source.gauge().dimension();
-      return Verdict.of(
+      return Judgement.of(
           new Violation(
               source.gauge(),
               dimension.measure(number),

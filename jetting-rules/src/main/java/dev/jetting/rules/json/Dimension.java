@@ -39,7 +39,7 @@ enum Dimension {
   SPEED(EngineSpeed.class, "rpm", 0, EngineSpeed::rpm),
   LAMBDA(Lambda.class, "1", 2, Lambda::value),
   AIR_FUEL_RATIO(AirFuelRatio.class, "1", 2, AirFuelRatio::value),
-  RISK(Probability.class, "1", 3, Probability::value),
+  RISK(Probability.class, Measure.LEAN_RISK, 3, Probability::value),
   PRESSURE(Pressure.class, "Pa", 0, Pressure::pascals),
   TEMPERATURE(Temperature.class, "K", 1, Temperature::kelvin),
   HUMIDITY(RelativeHumidity.class, "1", 2, RelativeHumidity::share),
@@ -127,8 +127,7 @@ enum Dimension {
   /** Why numbers of two dimensions cannot be held against each other; empty if they can. */
   Optional<String> differsFrom(Dimension other) {
     boolean alike = this == other || (unit.equals(other.unit) && !unit.equals("1"));
-    return alike
-        ? Optional.empty()
-        : Optional.of(unit.equals("1") ? allowed : "a measure in " + unit);
+    boolean bare = unit.equals("1") || this == RISK;
+    return alike ? Optional.empty() : Optional.of(bare ? allowed : "a measure in " + unit);
   }
 }

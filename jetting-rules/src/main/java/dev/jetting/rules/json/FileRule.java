@@ -4,7 +4,7 @@ import com.google.common.collect.ImmutableMap;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Outcome;
-import dev.jetting.rules.json.Verdict.Violation;
+import dev.jetting.rules.json.Judgement.Violation;
 import dev.jetting.units.TradeStyle;
 import java.util.Map;
 import java.util.Optional;
@@ -25,7 +25,7 @@ record FileRule(
 
   Outcome judge(AssessedSetting setting) {
     if (when.isPresent()) {
-      Verdict applies = when.get().judge(setting, true);
+      Judgement applies = when.get().judge(setting, true);
       if (applies.fails()) {
         return Outcome.notApplicable("only where " + when.get().words());
       }
@@ -33,13 +33,13 @@ record FileRule(
         return open(applies);
       }
     }
-    Verdict verdict = require.judge(setting, true);
+    Judgement verdict = require.judge(setting, true);
     return verdict.missing().isEmpty()
         ? Outcome.of(verdict.violations().stream().map(this::finding).distinct().toList())
         : open(verdict);
   }
 
-  private static Outcome open(Verdict verdict) {
+  private static Outcome open(Judgement verdict) {
     return Outcome.notEvaluated(String.join(", ", verdict.missing()));
   }
 

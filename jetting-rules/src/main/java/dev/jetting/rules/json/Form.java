@@ -20,6 +20,7 @@ import dev.jetting.rules.Plan;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.Verdict;
 import dev.jetting.rules.Waiver;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Kit;
@@ -67,6 +68,7 @@ record Form<T, F extends Record>(
           new Form<>(Remedy.class, RemedyForm.class, RemedyForm::of, RemedyForm::remedy),
           new Form<>(Plan.class, PlanForm.class, PlanForm::of, PlanForm::plan),
           new Form<>(Waiver.class, WaiverForm.class, WaiverForm::of, WaiverForm::waiver),
+          new Form<>(Verdict.class, VerdictForm.class, VerdictForm::of, VerdictForm::verdict),
           new Form<>(Intake.class, IntakeForm.class, IntakeForm::of, IntakeForm::intake),
           new Form<>(Setup.class, SetupForm.class, SetupForm::of, SetupForm::setup),
           new Form<>(Air.class, AirForm.class, AirForm::of, AirForm::air),

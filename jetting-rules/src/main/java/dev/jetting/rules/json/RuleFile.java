@@ -150,6 +150,14 @@ public final class RuleFile {
     return CODEC.write(this);
   }
 
+  /** A rule as the only one of its file, on one line. */
+  static String written(RuleFileForm file, RuleForm rule) {
+    RuleFileForm alone =
+        new RuleFileForm(
+            file.format(), file.schemaVersion(), file.name(), file.version(), List.of(rule));
+    return CODEC.writeLine(new RuleFile(alone, List.of()));
+  }
+
   RuleFileForm form() {
     return form;
   }

@@ -37,7 +37,8 @@ final class RuleFileReader {
     Set<String> taken = new HashSet<>();
     List<Rule> rules = new ArrayList<>();
     for (int i = 0; i < form.rules().size(); i++) {
-      rules.add(rule(path.child(i), form.rules().get(i), taken));
+      RuleForm rule = form.rules().get(i);
+      rules.add(rule(path.child(i), rule, taken).definedBy(RuleFile.written(form, rule)));
     }
     return new RuleFile(form, rules);
   }

@@ -1,6 +1,7 @@
 package dev.jetting.rules.kit;
 
 import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.RulebookEdition;
 import dev.jetting.rules.Severity;
 import java.util.List;
 import java.util.Objects;
@@ -13,7 +14,7 @@ import java.util.stream.Stream;
  * @param schemaVersion version of the result's form, {@link #SCHEMA_VERSION}
  * @param kit id of the kit
  * @param depth how far it was looked into
- * @param rulebook name and version of the rulebook
+ * @param rulebook which rules recommended settings were held against
  * @param passes whether nothing speaks against selling it, as far as it was looked into: no finding
  *     of danger on the kit, no recommended setting that the rulebook does not pass, and no coverage
  *     below the least; never a promise
@@ -25,7 +26,7 @@ public record KitValidation(
     int schemaVersion,
     String kit,
     KitDepth depth,
-    String rulebook,
+    RulebookEdition rulebook,
     boolean passes,
     List<RankedFinding> findings,
     List<MachineResult> machines) {
@@ -39,7 +40,7 @@ public record KitValidation(
    * @param schemaVersion version of the result's form, {@link #SCHEMA_VERSION}
    * @param kit id of the kit
    * @param depth how far it was looked into
-   * @param rulebook name and version of the rulebook
+   * @param rulebook which rules recommended settings were held against
    * @param passes whether nothing speaks against selling it, as far as it was looked into
    * @param findings what was found on the kit itself, the most dangerous first
    * @param machines what was found on each machine with each fuel

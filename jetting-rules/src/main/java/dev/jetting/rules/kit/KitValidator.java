@@ -99,7 +99,7 @@ public final class KitValidator {
         KitValidation.SCHEMA_VERSION,
         kit.id(),
         depth,
-        rulebook.name() + " " + rulebook.version(),
+        rulebook.edition(),
         passes,
         findings.ranked(),
         machines);

@@ -42,6 +42,7 @@ public final class Laws {
         monotone(),
         lambda(),
         leanRisk(RISK_TOLERANCE),
+        waivers(),
         json());
   }
 
@@ -197,6 +198,17 @@ public final class Laws {
             + Numbers.text(tolerance)
             + ".",
         experiment -> MonotoneLaws.leanRisk(experiment, tolerance));
+  }
+
+  /** {@return waivers of all findings let no change pass that makes a danger worse} */
+  public static Law waivers() {
+    return Law.of(
+        "waivers",
+        "A waiver covers nothing worse than what was accepted",
+        "Where all findings of a setting are waived and a part is changed, the report passes only if"
+            + " no danger is further beyond its limit than before, and no lean risk is higher than"
+            + " the highest before or the accepted one.",
+        WaiverLaw::check);
   }
 
   /** {@return the report, written as JSON and read back, is equal and written alike} */

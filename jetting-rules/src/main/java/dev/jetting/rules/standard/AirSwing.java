@@ -64,8 +64,8 @@ final class AirSwing {
     Probability accepted = setting.sheet().riding().acceptedRisk();
     return Finding.above(
             LeanAnywhere.subject(worst.inCharge()),
-            Measure.ratio(worst.leanRisk().value()),
-            Measure.ratio(accepted.value()),
+            Measure.leanRisk(worst.leanRisk()),
+            Measure.leanRisk(accepted),
             band)
         .with("day", name)
         .with("temperature", TradeStyle.temperature(air.temperature()))

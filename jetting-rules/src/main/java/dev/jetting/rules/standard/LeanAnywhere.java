@@ -43,8 +43,8 @@ final class LeanAnywhere {
     RiskPoint worst = worst(run);
     return Finding.above(
             subject(worst.inCharge()),
-            Measure.ratio(worst.leanRisk().value()),
-            Measure.ratio(accepted.value()),
+            Measure.leanRisk(worst.leanRisk()),
+            Measure.leanRisk(accepted),
             Bands.of(run))
         .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
         .with("lambda", Remedies.lambda(worst.lambda()))

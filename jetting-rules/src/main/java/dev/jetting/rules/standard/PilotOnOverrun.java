@@ -39,8 +39,8 @@ final class PilotOnOverrun {
     return Outcome.failed(
         Finding.above(
                 "setting.pilotJet",
-                Measure.ratio(overrun.lambda().value()),
-                Measure.ratio(limit.value()),
+                Measure.onOverrun(overrun.lambda()),
+                Measure.onOverrun(limit),
                 SHUT)
             .with("speed", overrun.speed())
             .with("lambda", Remedies.lambda(overrun.lambda(), limit))

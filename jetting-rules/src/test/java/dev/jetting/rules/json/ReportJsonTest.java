@@ -16,6 +16,7 @@ import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.Ceiling;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Plan;
@@ -23,8 +24,12 @@ import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.RuleResult;
+import dev.jetting.rules.RulebookChange;
+import dev.jetting.rules.RulebookEdition;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.UnusedWaiver;
+import dev.jetting.rules.Verdict;
+import dev.jetting.rules.WaivedDanger;
 import dev.jetting.rules.Waiver;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskPoint;
@@ -103,7 +108,12 @@ class ReportJsonTest {
         Arguments.of("/results/0", RuleResult.class),
         Arguments.of("/results/0/outcome", Outcome.class),
         Arguments.of("/findings/1", RankedFinding.class),
+        Arguments.of("/findings/1/waiver/accepted", Ceiling.class),
         Arguments.of("/findings/1/waiver", Waiver.class),
+        Arguments.of("/verdict", Verdict.class),
+        Arguments.of("/verdict/waived/0", WaivedDanger.class),
+        Arguments.of("/rulebook", RulebookEdition.class),
+        Arguments.of("/rulebook/changes/0", RulebookChange.class),
         Arguments.of("/unusedWaivers/0", UnusedWaiver.class),
         Arguments.of("/findings/0/finding", Finding.class),
         Arguments.of("/findings/0/finding/band", ThrottleBand.class),
@@ -172,8 +182,11 @@ class ReportJsonTest {
           d-broken => c-silent => two results of rule c-silent: allowed one for each rule
           """)
   void read_resultsThatDoNotGoWithTheFindings_isRefused(String id, String other, String message) {
+    String report = ReportJson.write(Reports.handmade());
+    int results = report.indexOf("\"results\"");
     String document =
-        ReportJson.write(Reports.handmade()).replaceFirst('"' + id + '"', '"' + other + '"');
+        report.substring(0, results)
+            + report.substring(results).replaceFirst('"' + id + '"', '"' + other + '"');
 
     assertThatThrownBy(() -> ReportJson.read(document)).hasMessageContaining(message);
   }
@@ -185,10 +198,12 @@ class ReportJsonTest {
           """
           "schemaVersion": 1 => "schemaVersion": 2 => $.schemaVersion: 2: allowed 1
           "schemaVersion": 1, => '' => $.schemaVersion: missing: allowed 1
-          "model": => "modle": => $.modle: unknown field "modle", perhaps "model": allowed schemaVersion, model, rulebook, sheet, profile, meanRisk, coldestDay, hottestDay, overrun, overrunLimit, results, findings, unusedWaivers, plan, assumptions, cautions
+          "model": => "modle": => $.modle: unknown field "modle", perhaps "model": allowed schemaVersion, model, rulebook, verdict, sheet, profile, meanRisk, coldestDay, hottestDay, overrun, overrunLimit, results, findings, unusedWaivers, plan, assumptions, cautions
           "meanRisk": 0.125 => "meanRisk": 1.125 => $.meanRisk: probability 1.125: allowed from 0 to 1
           "pressureRatio": 0.875 => "pressureRatio": "0.875" => $.profile.points[0].mixture.pressureRatio: "0.875": allowed a finite number
-          "severity": "danger" => "severity": "deadly" => $.results[0].severity: "deadly": allowed "note", "warning", "danger"
+          "severity": "danger" => "severity": "deadly" => $.rulebook.changes[0].severity: "deadly": allowed "note", "warning", "danger"
+          "ruling": "fails" => "ruling": "passes" => $: verdict PASSES of a report: allowed what follows from its results, findings and days, FAILS
+          "tooLean": true => "tooLean": false => $: verdict FAILS of a report: allowed what follows from its results, findings and days, FAILS
           "status": "not-evaluated" => "status": "unknown" => $.results[1].outcome.branches[1].outcome.status: "unknown": allowed "passed", "failed", "not-applicable", "not-evaluated", "broken"
           "risk": "0.25" => "risk": null => $.results[0].outcome.findings[0].attributes.risk: null: allowed a text
           "risk": "0.25" => "risk": 0.25 => $.results[0].outcome.findings[0].attributes.risk: 0.25: allowed a text

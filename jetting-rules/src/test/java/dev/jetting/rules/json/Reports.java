@@ -7,6 +7,7 @@ import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Floats;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.Ceiling;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
@@ -17,10 +18,14 @@ import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.RuleResult;
+import dev.jetting.rules.RulebookChange;
+import dev.jetting.rules.RulebookEdition;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.UnusedWaiver;
+import dev.jetting.rules.Verdict;
+import dev.jetting.rules.WaivedDanger;
 import dev.jetting.rules.Waiver;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
@@ -73,7 +78,16 @@ final class Reports {
             .says(
                 "Numbers that Java prints differently from release to release.",
                 Remedy.Aim.richer(ThrottleOpening.FULL, 0.25).saying("By hand."));
-    Outcome failed = Outcome.failed(lean);
+    Finding accepted =
+        Finding.above(
+                "setting.pilotJet",
+                new Measure(0.125, Measure.LEAN_RISK),
+                new Measure(0.05, Measure.LEAN_RISK),
+                ThrottleBand.eighths(0, 1))
+            .says(
+                "Lean, and somebody lives with it.",
+                Remedy.Aim.richer(ThrottleOpening.CLOSED, 0.125).saying("A bigger pilot jet."));
+    Outcome failed = Outcome.failed(lean, accepted);
     Outcome tree =
         new Outcome(
             Status.FAILED,
@@ -91,7 +105,27 @@ final class Reports {
     return new Report(
         Report.SCHEMA_VERSION,
         "model by hand 1",
-        "rulebook by hand 1",
+        new RulebookEdition(
+            "rulebook by hand",
+            "1",
+            List.of(
+                new RulebookChange(RulebookChange.Kind.LEFT_OUT, "e-left-out", Severity.DANGER)),
+            "0123456789abcdef".repeat(4)),
+        new Verdict(
+            Verdict.Ruling.FAILS,
+            List.of("a-lean-rule"),
+            true,
+            false,
+            List.of(),
+            List.of("d-broken"),
+            List.of(
+                new WaivedDanger(
+                    "a-lean-rule",
+                    accepted.subject(),
+                    accepted.measured(),
+                    accepted.band(),
+                    ACCEPTED)),
+            Optional.of(LocalDate.of(2026, 11, 25))),
         sheet(),
         new RiskProfile(List.of(point(0, 0.08, 0.001), point(8, spread, 0.25))),
         Probability.of(0.125),
@@ -116,6 +150,7 @@ final class Reports {
                 new Outcome(Status.BROKEN, List.of(), "by hand", List.of()))),
         List.of(
             new RankedFinding("a-lean-rule", Severity.DANGER, lean, Optional.empty()),
+            new RankedFinding("a-lean-rule", Severity.DANGER, accepted, Optional.of(ACCEPTED)),
             new RankedFinding("b-tree", Severity.NOTE, narrow, Optional.of(WAIVER))),
         List.of(new UnusedWaiver(LASTING, "no finding of this rule on this subject")),
         Optional.of(
@@ -145,10 +180,28 @@ final class Reports {
   }
 
   private static final Waiver WAIVER =
-      new Waiver("b-tree", "setting.clip", "known", Optional.of(LocalDate.of(2027, 3, 31)));
+      Waiver.ofRule("b-tree")
+          .on("setting.clip")
+          .by("A. Weaver")
+          .because("known")
+          .until(LocalDate.of(2027, 3, 31));
+
+  private static final Waiver ACCEPTED =
+      new Waiver(
+          "a-lean-rule",
+          "setting.pilotJet",
+          "A. Weaver",
+          "Ridden on the flat only.",
+          Optional.of(LocalDate.of(2026, 12, 24)),
+          Optional.of(
+              new Ceiling(
+                  "engine by hand",
+                  "carburettor by hand",
+                  new Measure(0.25, Measure.LEAN_RISK),
+                  ThrottleBand.eighths(0, 2))));
 
   private static final Waiver LASTING =
-      new Waiver("c-silent", "setting", "for good", Optional.empty());
+      Waiver.ofRule("c-silent").on("setting").by("B. Smith").because("for good");
 
   private static RiskPoint point(int eighths, double spread, double risk) {
     return new RiskPoint(

@@ -18,6 +18,7 @@ import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.Area;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Probability;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ThrottleOpening;
 import java.io.ByteArrayInputStream;
@@ -177,8 +178,8 @@ class RuleFileTest {
 
     Finding finding = only(rule).evaluate(lean).findings().get(0);
 
-    assertThat(finding.measured()).isEqualTo(Measure.ratio(worst));
-    assertThat(finding.limit()).isEqualTo(Measure.ratio(0.1));
+    assertThat(finding.measured()).isEqualTo(Measure.leanRisk(Probability.of(worst)));
+    assertThat(finding.limit()).isEqualTo(Measure.leanRisk(Probability.of(0.1)));
     assertThat(lean.mixture(finding.band().from()).throttle()).isEqualTo(finding.band().from());
     assertThat(lean.profile().nearest(finding.band().from()).leanRisk().value()).isEqualTo(worst);
     assertThat(only(rule).evaluate(ALL_ROUND)).isEqualTo(Outcome.passed());

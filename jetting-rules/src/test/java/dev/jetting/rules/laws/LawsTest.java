@@ -2,6 +2,7 @@ package dev.jetting.rules.laws;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.jetting.core.mixture.CustomarySteps;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Coefficient;
@@ -13,7 +14,9 @@ import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.laws.PartChange.Way;
 import dev.jetting.rules.risk.MixtureLimits;
 import dev.jetting.rules.risk.ModelUncertainty;
@@ -288,6 +291,32 @@ class LawsTest {
             "setup.setting.needle")) {
       assertThat(SubjectPath.exists(subject)).as(subject).isTrue();
     }
+  }
+
+  /** What it measures says nothing of how bad it is, so that a waiver of it has no ceiling. */
+  @Test
+  void waivers_onADangerThatGrowsWhileItsMeasureStays_isViolated() {
+    Rule blunt =
+        Rule.named("blunt")
+            .severity(Severity.DANGER)
+            .judging(
+                setting ->
+                    Outcome.failed(
+                        Finding.above(
+                                "setting.mainJet",
+                                new Measure(9, "mm"),
+                                new Measure(3 - setting.setting().mainJet().millimetres(), "mm"),
+                                ThrottleBand.WHOLE)
+                            .says("x", "y")));
+
+    SetupSheet right = TwoHundred.sheet(TwoHundred.STANDARD, TwoHundred.ALL_ROUND);
+    LawReport report =
+        LawKit.of(List.of(Laws.waivers()))
+            .hold(Candidate.of(blunt), Trial.eachPart(right, CustomarySteps.assumed()));
+
+    Counterexample found = report.violation("waivers").orElseThrow();
+    assertThat(found.ruleId()).isEqualTo("blunt");
+    assertThat(found.explanation()).contains("beyond its limit passes at");
   }
 
   private static final ThrottleBand LOW = ThrottleBand.eighths(0, 2);

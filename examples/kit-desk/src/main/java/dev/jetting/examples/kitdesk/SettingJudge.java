@@ -42,7 +42,7 @@ final class SettingJudge {
   }
 
   static String rulebook() {
-    return RULEBOOK.name() + " " + RULEBOOK.version();
+    return RULEBOOK.edition().toString();
   }
 
   private static PartsAtHand parts(Choices choices) {

@@ -108,7 +108,8 @@ class QuickstartTest {
     Report report = ReportJson.read(Run.with("--json").out());
     String markdown = Run.with("--markdown").out();
     assertThat(markdown)
-        .startsWith("# " + report.sheet().title() + "\n\n**Verdict:** Do not ride like this");
+        .startsWith(
+            "# Report on: " + report.sheet().title() + "\n\n**Verdict:** Do not ride like this");
     assertThat(report.findings()).allMatch(f -> markdown.contains(f.finding().text()));
     assertThat(report.cautions()).allMatch(markdown::contains);
   }

@@ -83,7 +83,7 @@ public final class SheetArbitraries {
 
   /** {@return setup sheets} */
   public static Arbitrary<SetupSheet> sheets() {
-    return combine(texts(), setups(), ridings(), partsAtHand(), provenances()).as(SetupSheet::new);
+    return combine(titles(), setups(), ridings(), partsAtHand(), provenances()).as(SetupSheet::new);
   }
 
   /** {@return setups: an engine, its setting, the air, the fuel and how warm it is} */
@@ -630,6 +630,17 @@ public final class SheetArbitraries {
 
   private static Arbitrary<String> ids() {
     return texts();
+  }
+
+  /** One line each, with what JSON and Markdown have to escape in one. */
+  private static Arbitrary<String> titles() {
+    return Arbitraries.strings()
+        .alpha()
+        .numeric()
+        .withChars(" \"\\/{}[]:,'…λ³·é`*_<>|~&#")
+        .ofMinLength(1)
+        .ofMaxLength(24)
+        .filter(text -> !text.isBlank());
   }
 
   /** Texts with whatever JSON has to escape, and more; never blank. */

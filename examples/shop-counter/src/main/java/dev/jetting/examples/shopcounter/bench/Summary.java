@@ -67,7 +67,7 @@ public record Summary(
         findings,
         report.cautions(),
         report.model(),
-        report.rulebook());
+        report.rulebook().toString());
   }
 
   private static Worst worst(RiskProfile day) {

@@ -15,9 +15,9 @@ import java.util.function.Function;
  * @param violations what speaks against it; empty unless it does not hold
  * @param missing what would have to be known; empty unless it is open
  */
-record Verdict(List<Violation> violations, Set<String> missing) {
+record Judgement(List<Violation> violations, Set<String> missing) {
 
-  static final Verdict HOLDS = new Verdict(List.of(), Set.of());
+  static final Judgement HOLDS = new Judgement(List.of(), Set.of());
 
   /**
    * A number beyond its limit.
@@ -44,12 +44,12 @@ record Verdict(List<Violation> violations, Set<String> missing) {
     }
   }
 
-  static Verdict of(Violation violation) {
-    return new Verdict(List.of(violation), Set.of());
+  static Judgement of(Violation violation) {
+    return new Judgement(List.of(violation), Set.of());
   }
 
-  static Verdict missing(String what) {
-    return new Verdict(List.of(), Set.of(what));
+  static Judgement missing(String what) {
+    return new Judgement(List.of(), Set.of(what));
   }
 
   boolean holds() {
@@ -61,32 +61,32 @@ record Verdict(List<Violation> violations, Set<String> missing) {
   }
 
   /** Fails if one fails, with all that speaks against it; else open if one is. */
-  static Verdict all(List<Verdict> verdicts) {
-    ImmutableList<Violation> against = flat(verdicts, Verdict::violations);
-    return new Verdict(against, against.isEmpty() ? union(verdicts) : Set.of());
+  static Judgement all(List<Judgement> verdicts) {
+    ImmutableList<Violation> against = flat(verdicts, Judgement::violations);
+    return new Judgement(against, against.isEmpty() ? union(verdicts) : Set.of());
   }
 
   /** Holds if one holds, else open if one is; fails with what speaks against the nearest miss. */
-  static Verdict any(List<Verdict> verdicts) {
-    if (verdicts.stream().anyMatch(Verdict::holds)) {
+  static Judgement any(List<Judgement> verdicts) {
+    if (verdicts.stream().anyMatch(Judgement::holds)) {
       return HOLDS;
     }
     Set<String> missing = union(verdicts);
     return missing.isEmpty()
         ? verdicts.stream().reduce((a, b) -> b.worst() < a.worst() ? b : a).orElse(HOLDS)
-        : new Verdict(List.of(), missing);
+        : new Judgement(List.of(), missing);
   }
 
   private double worst() {
     return violations.stream().mapToDouble(Violation::excess).max().orElse(0);
   }
 
-  private static Set<String> union(List<Verdict> verdicts) {
-    return ImmutableSet.copyOf(flat(verdicts, Verdict::missing));
+  private static Set<String> union(List<Judgement> verdicts) {
+    return ImmutableSet.copyOf(flat(verdicts, Judgement::missing));
   }
 
   private static <E> ImmutableList<E> flat(
-      List<Verdict> verdicts, Function<Verdict, ? extends Iterable<E>> part) {
+      List<Judgement> verdicts, Function<Judgement, ? extends Iterable<E>> part) {
     ImmutableList.Builder<E> all = ImmutableList.builder();
     verdicts.forEach(verdict -> all.addAll(part.apply(verdict)));
     return all.build();
