@@ -1,7 +1,6 @@
 package dev.jetting.rules.laws;
 
 import dev.jetting.rules.Provenance;
-import dev.jetting.rules.Provenance.Builder;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
@@ -18,10 +17,10 @@ final class ProvenancePieces {
   private record Stated<T>(
       String name,
       Function<Provenance, Optional<T>> get,
-      BiConsumer<Builder, T> set,
+      BiConsumer<Provenance.Builder, T> set,
       Function<T, String> text) {
 
-    void copy(Provenance from, Builder to) {
+    void copy(Provenance from, Provenance.Builder to) {
       get.apply(from).ifPresent(value -> set.accept(to, value));
     }
 
@@ -33,7 +32,7 @@ final class ProvenancePieces {
     }
 
     private SetupSheet with(SetupSheet sheet, Optional<T> value) {
-      Builder builder = Provenance.builder();
+      Provenance.Builder builder = Provenance.builder();
       for (Stated<?> each : ALL) {
         if (!each.name.equals(name)) {
           each.copy(sheet.provenance(), builder);
@@ -46,39 +45,56 @@ final class ProvenancePieces {
 
   private static final List<Stated<?>> ALL =
       List.of(
-          new Stated<>("engine", Provenance::engine, Builder::engine, x -> quoted(x.id())),
-          new Stated<>("exhaust", Provenance::exhaust, Builder::exhaust, x -> quoted(x.id())),
+          new Stated<>(
+              "engine", Provenance::engine, Provenance.Builder::engine, x -> quoted(x.id())),
+          new Stated<>(
+              "exhaust", Provenance::exhaust, Provenance.Builder::exhaust, x -> quoted(x.id())),
           new Stated<>(
               "cylinder",
               Provenance::cylinder,
-              Builder::cylinder,
+              Provenance.Builder::cylinder,
               x -> "of " + x.displacement() + ", " + Pieces.curve(x.deliveryRatio())),
-          new Stated<>("induction", Provenance::induction, Builder::induction, x -> quoted(x.id())),
+          new Stated<>(
+              "induction",
+              Provenance::induction,
+              Provenance.Builder::induction,
+              x -> quoted(x.id())),
           new Stated<>(
               "setting",
               Provenance::setting,
-              Builder::setting,
+              Provenance.Builder::setting,
               x -> "with " + TradeStyle.main(x.mainJet())),
           new Stated<>(
-              "carburettor", Provenance::carburettor, Builder::carburettor, x -> quoted(x.id())),
-          new Stated<>("intake", Provenance::intake, Builder::intake, x -> quoted(x.id())),
-          new Stated<>("main jet", Provenance::mainJet, Builder::mainJet, TradeStyle::main),
-          new Stated<>("fuel", Provenance::fuel, Builder::fuel, Object::toString),
-          new Stated<>("air", Provenance::air, Builder::air, Object::toString),
+              "carburettor",
+              Provenance::carburettor,
+              Provenance.Builder::carburettor,
+              x -> quoted(x.id())),
+          new Stated<>(
+              "intake", Provenance::intake, Provenance.Builder::intake, x -> quoted(x.id())),
+          new Stated<>(
+              "main jet", Provenance::mainJet, Provenance.Builder::mainJet, TradeStyle::main),
+          new Stated<>("fuel", Provenance::fuel, Provenance.Builder::fuel, Object::toString),
+          new Stated<>("air", Provenance::air, Provenance.Builder::air, Object::toString),
           new Stated<>(
               "needle wear",
               Provenance::needleWear,
-              Builder::needleWear,
+              Provenance.Builder::needleWear,
               x -> "of " + x.needleJet() + " and " + x.needle()),
           new Stated<>(
               "observations",
               p -> Optional.of(p.observed()).filter(seen -> !seen.isEmpty()),
-              Builder::observed,
+              Provenance.Builder::observed,
               Object::toString),
           new Stated<>(
-              "pilot jet flow", Provenance::pilotJetFlow, Builder::pilotJetFlow, Object::toString),
+              "pilot jet flow",
+              Provenance::pilotJetFlow,
+              Provenance.Builder::pilotJetFlow,
+              Object::toString),
           new Stated<>(
-              "main jet flow", Provenance::mainJetFlow, Builder::mainJetFlow, Object::toString));
+              "main jet flow",
+              Provenance::mainJetFlow,
+              Provenance.Builder::mainJetFlow,
+              Object::toString));
 
   static List<Piece<?>> all() {
     return ALL.stream().<Piece<?>>map(Stated::piece).toList();
