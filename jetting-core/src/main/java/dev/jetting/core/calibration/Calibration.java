@@ -153,37 +153,41 @@ public final class Calibration {
   }
 
   /**
-   * Measured λ that disagree with all the other readings. The worst is set aside first, then the
-   * rest are judged anew: one wrong reading makes its neighbours look wrong too.
+   * Readings that disagree with all the other readings and with what was known before, bands as
+   * well as measured λ. The worst is set aside first, then the rest are judged anew: one wrong
+   * reading makes its neighbours look wrong too.
    *
    * @param deviations how many standard deviations off counts as disagreeing, such as 3
-   * @return the readings, the worst first; bands are not judged
+   * @return the readings, the worst first
    */
   public List<Reading> disagreeing(double deviations) {
-    List<Reading> left = new ArrayList<>(readings().stream().filter(Reading::isPoint).toList());
-    List<PointObservation<Place>> seen =
-        new ArrayList<>(process.observations().subList(0, left.size()));
-    GaussianProcess<Place> prior = GaussianProcess.prior(Place.kernel(spreads));
+    List<Read> left = new ArrayList<>(reads);
     List<Reading> disagreeing = new ArrayList<>();
-    while (!left.isEmpty()) {
-      GaussianProcess<Place> judging = prior.observing(seen);
-      int worst = 0;
-      for (int i = 1; i < seen.size(); i++) {
-        worst = off(judging, i) > off(judging, worst) ? i : worst;
+    int worst = 0;
+    while (worst >= 0) {
+      worst = -1;
+      double most = deviations;
+      for (int i = 0; i < left.size(); i++) {
+        List<Read> others = new ArrayList<>(left);
+        Read judged = others.remove(i);
+        double off = new Calibration(spreads, others).off(judged);
+        if (off > most) {
+          worst = i;
+          most = off;
+        }
       }
-      if (off(judging, worst) <= deviations) {
-        break;
+      if (worst >= 0) {
+        disagreeing.add(left.remove(worst).reading);
       }
-      disagreeing.add(left.remove(worst));
-      seen.remove(worst);
     }
     return disagreeing;
   }
 
-  /** By how many standard deviations an observation is off what the others say. */
-  private static double off(GaussianProcess<Place> process, int index) {
-    Normal expected = process.withoutOwn(index);
-    double value = process.observations().get(index).value();
-    return Math.abs(value - expected.mean()) / expected.deviation();
+  /** By how many standard deviations a further reading is outside of what is expected. */
+  private double off(Read read) {
+    double noise = read.reading.deviation();
+    Normal expected = process.at(read.place).plus(noise * noise);
+    double outside = Math.max(read.from() - expected.mean(), expected.mean() - read.to());
+    return Math.max(0, outside) / expected.deviation();
   }
 }

@@ -2,6 +2,7 @@ package dev.jetting.rules.json;
 
 import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.PlugColour;
+import dev.jetting.rules.tuning.RunDown;
 import dev.jetting.rules.tuning.Symptom;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.TemperatureDifference;
@@ -15,6 +16,7 @@ import java.util.stream.Stream;
  * @param colour colour of the plug after a plug chop
  * @param symptom how the engine feels
  * @param exhaustTemperature the exhaust against a good run
+ * @param overrun how the engine ran down with the throttle shut
  * @param proven true where an engine has long run well
  */
 record EvidenceForm(
@@ -22,6 +24,7 @@ record EvidenceForm(
     Optional<PlugColour> colour,
     Optional<Symptom> symptom,
     Optional<ExhaustForm> exhaustTemperature,
+    Optional<RunDown> overrun,
     Optional<Boolean> proven) {
 
   /**
@@ -34,14 +37,14 @@ record EvidenceForm(
 
   EvidenceForm {
     long kinds =
-        Stream.of(wideband, colour, symptom, exhaustTemperature, proven)
+        Stream.of(wideband, colour, symptom, exhaustTemperature, overrun, proven)
             .filter(Optional::isPresent)
             .count();
     if (kinds != 1 || proven.filter(is -> !is).isPresent()) {
       throw new IllegalArgumentException(
           "evidence of "
               + kinds
-              + " kinds: allowed one of wideband, colour, symptom, exhaustTemperature, proven"
+              + " kinds: allowed one of wideband, colour, symptom, exhaustTemperature, overrun, proven"
               + " (true)");
     }
   }
@@ -52,6 +55,7 @@ record EvidenceForm(
         as(Evidence.Colour.class, seen).map(Evidence.Colour::colour),
         as(Evidence.Felt.class, seen).map(Evidence.Felt::symptom),
         as(Evidence.ExhaustTemperature.class, seen).map(e -> new ExhaustForm(e.hotter(), e.good())),
+        as(Evidence.Overrun.class, seen).map(Evidence.Overrun::runDown),
         as(Evidence.Proven.class, seen).map(is -> true));
   }
 
@@ -67,6 +71,7 @@ record EvidenceForm(
         .or(
             () ->
                 exhaustTemperature.map(e -> new Evidence.ExhaustTemperature(e.hotter(), e.good())))
+        .or(() -> overrun.map(Evidence.Overrun::new))
         .orElseGet(Evidence.Proven::new);
   }
 }

@@ -27,6 +27,7 @@ import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.Part;
 import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.TuningSession;
+import dev.jetting.rules.tuning.TuningStep;
 import dev.jetting.units.JetCalibration;
 import java.io.IOException;
 import java.util.List;
@@ -64,6 +65,7 @@ record Form<T, F extends Record>(
           new Form<>(JetCalibration.class, BenchForm.class, BenchForm::of, BenchForm::bench),
           new Form<>(Kit.class, KitForm.class, KitForm::of, KitForm::kit),
           new Form<>(Evidence.class, EvidenceForm.class, EvidenceForm::of, EvidenceForm::evidence),
+          new Form<>(TuningStep.class, StepForm.class, StepForm::of, StepForm::step),
           new Form<>(TuningSession.class, SessionForm.class, SessionForm::of, SessionForm::session),
           new Form<>(Remedy.class, RemedyForm.class, RemedyForm::of, RemedyForm::remedy),
           new Form<>(Plan.class, PlanForm.class, PlanForm::of, PlanForm::plan),

@@ -10,11 +10,13 @@ import java.util.Objects;
  * Tuning sessions as JSON, so that one program can go on where another stopped.
  *
  * <p>A session is an object with {@code format} (always {@code "jetting tuning session"}), {@code
- * schemaVersion} (always {@code 1}), the {@code sheet} it began with, as {@link SheetJson} tells
- * it, and {@code steps}, each with its {@code setup} ({@code engine}, {@code setting}, {@code air},
- * {@code fuel}) and its {@code observations}: {@code throttle}, {@code speed} and the {@code
- * evidence}, which has one of {@code wideband} (a λ), {@code colour}, {@code symptom}, {@code
- * exhaustTemperature} (with {@code hotter} and {@code good}) and {@code proven} ({@code true}).
+ * schemaVersion} (always {@code 1}), the {@code sheet} it began with, as {@link SheetJson} writes
+ * it, the {@code checks} done before the first test, and {@code steps}. Each step has its {@code
+ * setup} ({@code engine}, {@code setting}, {@code air}, {@code fuel}), its {@code observations} and
+ * the {@code checks} done because of them. An observation has {@code throttle}, {@code speed} and
+ * the {@code evidence}: one of {@code wideband} (a λ), {@code colour}, {@code symptom}, {@code
+ * exhaustTemperature} (with {@code hotter} and {@code good}), {@code overrun} and {@code proven}
+ * ({@code true}).
  *
  * <p>Limits: 16 000 000 characters, nested 64 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.

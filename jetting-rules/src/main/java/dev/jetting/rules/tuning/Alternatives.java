@@ -6,6 +6,7 @@ import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.units.ClipPosition;
+import dev.jetting.units.JetBore;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
@@ -13,18 +14,36 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Every setting that differs from one by a single part out of those at hand. */
+/**
+ * Every setting that differs from one by a single part out of those at hand. One change moves a jet
+ * by no more than a careful tuner would.
+ */
 final class Alternatives {
 
   /** A setting and what was changed to come to it. */
   record Alternative(MeteringPart part, String what, Setting setting) {}
 
+  /** By so much of its bore a single change moves a jet, or by two sizes (assumed). */
+  private static final double MOST_OF_A_BORE = 0.10;
+
+  private static final int TWO_SIZES = 2;
+
   private Alternatives() {}
 
   static List<Alternative> to(Setting setting, PartsAtHand parts) {
     List<Alternative> all = new ArrayList<>();
-    add(all, MeteringPart.MAIN_JET, parts.mainJets(), TradeStyle::main, setting::withMainJet);
-    add(all, MeteringPart.PILOT_JET, parts.pilotJets(), TradeStyle::pilot, setting::withPilotJet);
+    add(
+        all,
+        MeteringPart.MAIN_JET,
+        near(setting.mainJet(), parts.mainJets()),
+        TradeStyle::main,
+        setting::withMainJet);
+    add(
+        all,
+        MeteringPart.PILOT_JET,
+        near(setting.pilotJet(), parts.pilotJets()),
+        TradeStyle::pilot,
+        setting::withPilotJet);
     add(all, MeteringPart.CUTAWAY, parts.cutaways(), TradeStyle::cutaway, setting::withCutaway);
     add(
         all,
@@ -47,6 +66,25 @@ final class Alternatives {
         setting::withScrew);
     all.removeIf(alternative -> alternative.setting().equals(setting));
     return all;
+  }
+
+  private static List<JetBore> near(JetBore own, List<JetBore> jets) {
+    return jets.stream()
+        .filter(
+            jet ->
+                Math.abs(jet.millimetres() / own.millimetres() - 1) <= MOST_OF_A_BORE
+                    || sizesBetween(own, jet, jets) < TWO_SIZES)
+        .toList();
+  }
+
+  private static long sizesBetween(JetBore own, JetBore jet, List<JetBore> jets) {
+    return jets.stream()
+        .distinct()
+        .filter(
+            other ->
+                (other.compareTo(own) > 0 && other.compareTo(jet) < 0)
+                    || (other.compareTo(own) < 0 && other.compareTo(jet) > 0))
+        .count();
   }
 
   /** Adds what fits: a needle that does not go into the needle jet is no alternative. */

@@ -5,6 +5,7 @@ import static java.util.Comparator.comparingDouble;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.PartEffect;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
@@ -13,18 +14,19 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 
 /**
- * Chooses the part to change next, out of those at hand.
+ * Chooses the part to change next by what the readings as a whole say, out of those at hand.
  *
- * <p>Where the risk is above what is accepted, at any throttle opening or on the overrun, today or
- * on the coldest or hottest day of the sheet, the change that brings it down, and of those that
- * bring it down far enough the one that comes nearest to what the engine needs; of those about as
- * near, the part with most authority where the risk is highest. Where it is not, the change that
- * comes nearer to what the engine needs without taking the risk anywhere above half of what is
- * accepted (the rest is kept for what the spreads do not reckon with: assumed) and without a great
- * move towards lean; none if there is no such change: then the setting is as good as these parts
- * make it.
+ * <p>Safer: where the risk is above what is accepted, at any throttle opening or on the overrun,
+ * today or on the coldest or hottest day of the sheet, the change that brings it down, and of those
+ * that bring it down far enough the one that comes nearest to what the engine needs; of those about
+ * as near, the part with most authority where the risk is highest.
+ *
+ * <p>Nearer: where the risk is accepted, the change that comes nearer to what the engine needs
+ * without taking the risk anywhere above half of what is accepted (the rest is kept for what the
+ * spreads do not cover: assumed) and without a great move towards lean.
  *
  * <p>How near: the mean of |ln (λ by λ needed)| over the riding, leaner than needed counting twice
  * (assumed).
@@ -32,49 +34,45 @@ import java.util.OptionalDouble;
 final class ChangeChooser {
 
   /** Below this gain a change is not worth its risk of a mistake (assumed). */
-  private static final double WORTH_CHANGING = 0.01;
+  private static final double WORTH_CHANGING = 0.005;
 
   /**
    * The share of the accepted risk up to which a change may only come nearer to need: the rest is
-   * kept for what the spreads do not reckon with (assumed).
+   * kept for what the spreads do not cover (assumed).
    */
   private static final double SHARE_FOR_NEARER = 0.5;
 
-  /** More than this in ln λ at any opening is no single step towards lean (assumed). */
-  private static final double MOST_LEANING = 0.12;
+  private final Scales scales;
+  private final List<Alternative> others;
 
-  private ChangeChooser() {}
-
-  static Optional<NextChange> choose(
-      SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
-    return choose(sheet, riskModel, calibration, SHARE_FOR_NEARER);
+  ChangeChooser(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
+    scales = new Scales(sheet, riskModel, calibration);
+    others = Alternatives.to(sheet.setup().setting(), sheet.parts());
   }
 
-  /** With another share of the accepted risk for a change that only comes nearer to need. */
-  static Optional<NextChange> choose(
-      SetupSheet sheet, RiskModel riskModel, Calibration calibration, double share) {
-    Scales scales = new Scales(sheet, riskModel, calibration);
-    List<Alternative> others = Alternatives.to(sheet.setup().setting(), sheet.parts());
-    boolean everyDay = sheet.days().size() > 1;
-    return accepts(sheet, riskModel, calibration)
-        ? nearer(scales, others, share, everyDay)
-        : safer(scales, others);
+  /** A safer setting if it needs one, otherwise a nearer one. */
+  Optional<NextChange> choose() {
+    return accepts() ? nearer(to -> true) : safer(to -> true);
   }
 
-  /** Whether a setting needs no safer one. */
-  static boolean accepts(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
-    Scales scales = new Scales(sheet, riskModel, calibration);
-    return scales.excess(sheet.setup().setting(), 0).isPresent();
+  /** Whether the setting needs no safer one. */
+  boolean accepts() {
+    return scales.excess(scales.setting(), 0).isPresent();
   }
 
-  private static Optional<NextChange> safer(Scales scales, List<Alternative> others) {
+  Scales scales() {
+    return scales;
+  }
+
+  /** The safer change among those that are allowed. */
+  Optional<NextChange> safer(Predicate<Setting> allowed) {
     double now = scales.excess(scales.setting(), Double.MAX_VALUE).orElseThrow();
     RiskPoint worst = scales.worst(scales.setting());
     Optional<Weighed> best = Optional.empty();
     for (Alternative other : others) {
       double most = best.map(Weighed::excess).orElse(now);
       OptionalDouble excess = scales.excess(other.setting(), most);
-      if (excess.isEmpty() || excess.getAsDouble() >= now) {
+      if (excess.isEmpty() || excess.getAsDouble() >= now || !allowed.test(other.setting())) {
         continue;
       }
       boolean alike = best.isPresent() && excess.getAsDouble() == most;
@@ -93,39 +91,40 @@ final class ChangeChooser {
     return best.map(
         found ->
             change(
-                scales,
                 found.alternative,
-                found.excess == 0
-                    ? "It brings the lean risk to what is accepted and stays nearest to what is needed."
-                    : "It takes most off the lean risk; more changes must follow."));
+                found.excess == 0 ? NextChange.Reason.SAFE : NextChange.Reason.SAFER));
   }
 
-  private static Optional<NextChange> nearer(
-      Scales scales, List<Alternative> others, double share, boolean everyDay) {
+  /** The nearer change among those that are allowed. */
+  Optional<NextChange> nearer(Predicate<Setting> allowed) {
     double least =
         scales.distance(scales.setting(), Double.MAX_VALUE).orElseThrow() - WORTH_CHANGING;
     Optional<Weighed> best = Optional.empty();
     for (Alternative other : others) {
       double farthest = best.map(Weighed::asNear).orElse(least);
       OptionalDouble distance = scales.distance(other.setting(), farthest);
-      if (distance.isEmpty() || distance.getAsDouble() >= least) {
+      if (distance.isEmpty() || distance.getAsDouble() >= least || !allowed.test(other.setting())) {
         continue;
       }
       Weighed weighed = new Weighed(other, 0, distance.getAsDouble(), 0);
       if (best.filter(weighed::comesAfter).isEmpty()
-          && scales.leansAtMost(MOST_LEANING, other.setting())
+          && scales.leansAtMost(LeanStep.MOST_LEANING, other.setting())
           && scales.excess(other.setting(), 0).isPresent()
-          && scales.keepsInHand(other.setting(), share)) {
+          && scales.keepsInHand(other.setting(), SHARE_FOR_NEARER)) {
         best = Optional.of(weighed);
       }
     }
-    return best.map(
-        found ->
-            change(
-                scales,
-                found.alternative,
-                "It comes nearer to what the engine needs; the risk stays within what is accepted"
-                    + (everyDay ? ", on the coldest and the hottest day as well." : ".")));
+    return best.map(found -> change(found.alternative, NextChange.Reason.NEARER));
+  }
+
+  NextChange change(Alternative to, NextChange.Reason reason) {
+    return new NextChange(
+        to.part(),
+        to.what(),
+        to.setting(),
+        scales.profile(scales.setting()),
+        scales.profile(to.setting()),
+        reason);
   }
 
   private static double authority(MeteringPart part, RiskPoint at) {
@@ -161,15 +160,5 @@ final class ChangeChooser {
     boolean comesAfter(Weighed other) {
       return ORDER.compare(this, other) >= 0;
     }
-  }
-
-  private static NextChange change(Scales scales, Alternative to, String why) {
-    return new NextChange(
-        to.part(),
-        to.what(),
-        to.setting(),
-        scales.profile(scales.setting()),
-        scales.profile(to.setting()),
-        why);
   }
 }

@@ -6,7 +6,9 @@ import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.number.Decimals;
 import java.util.Objects;
+import java.util.Optional;
 
 /** What was seen on a run, before it is given a meaning. */
 public sealed interface Evidence {
@@ -22,12 +24,13 @@ public sealed interface Evidence {
     static final double DEVIATION = 0.02;
 
     /**
-     * Checks for null.
+     * Checks that an engine runs on it.
      *
      * @param lambda what it showed
+     * @throws IllegalArgumentException if it is below 0.4 or above 2
      */
     public Wideband {
-      Objects.requireNonNull(lambda, "lambda");
+      lambda = running(lambda);
     }
   }
 
@@ -75,14 +78,15 @@ public sealed interface Evidence {
     static final double DEVIATION = 0.06;
 
     /**
-     * Checks for nulls.
+     * Checks that an engine runs on the λ.
      *
      * @param hotter by how much hotter; below zero for cooler
      * @param good the λ of the good run
+     * @throws IllegalArgumentException if the λ is below 0.4 or above 2
      */
     public ExhaustTemperature {
       Objects.requireNonNull(hotter, "hotter");
-      Objects.requireNonNull(good, "good");
+      good = running(good);
     }
   }
 
@@ -94,18 +98,57 @@ public sealed interface Evidence {
   }
 
   /**
+   * How the engine behaved on the overrun. No reading of the mixture under load comes of it.
+   *
+   * @param runDown what it did
+   */
+  record Overrun(RunDown runDown) implements Evidence {
+    /**
+     * Checks for null.
+     *
+     * @param runDown what it did
+     */
+    public Overrun {
+      Objects.requireNonNull(runDown, "runDown");
+    }
+  }
+
+  /** Refuses what no engine runs on (assumed: 0.4 to 2). */
+  private static Lambda running(Lambda lambda) {
+    double value = lambda.value();
+    if (value >= 0.4 && value <= 2) {
+      return lambda;
+    }
+    String hint =
+        value >= 6 && value <= 30
+            ? "; is it an air-fuel ratio? Divide it by the fuel's own, about 14.7 for petrol: λ "
+                + Decimals.fixed(value / 14.7, 2)
+            : "; no engine runs on it: check the sensor";
+    throw new IllegalArgumentException(
+        "λ of a reading " + Decimals.shortest(value) + ": allowed 0.4 to 2" + hint);
+  }
+
+  /**
    * The reading that this amounts to.
    *
    * @param setup engine, setting, air and fuel when it was seen
    * @param throttle throttle opening
    * @param speed engine speed, more than zero
    * @param meanings what colours and symptoms mean
-   * @return the reading
+   * @return the reading; empty for an overrun
    * @throws IllegalArgumentException if the speed is zero
    */
-  default Reading as(Setup setup, ThrottleOpening throttle, EngineSpeed speed, Meanings meanings) {
-    if (this instanceof Colour seen) {
-      return meanings.of(seen.colour()).reading(setup, throttle, speed);
+  default Optional<Reading> reading(
+      Setup setup, ThrottleOpening throttle, EngineSpeed speed, Meanings meanings) {
+    return this instanceof Overrun
+        ? Optional.empty()
+        : Optional.of(underLoad(setup, throttle, speed, meanings));
+  }
+
+  private Reading underLoad(
+      Setup setup, ThrottleOpening throttle, EngineSpeed speed, Meanings meanings) {
+    if (this instanceof Colour plug) {
+      return meanings.of(plug.colour()).reading(setup, throttle, speed);
     }
     if (this instanceof Felt felt) {
       return meanings.of(felt.symptom()).reading(setup, throttle, speed);

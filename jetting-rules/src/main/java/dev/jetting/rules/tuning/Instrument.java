@@ -7,7 +7,9 @@ public enum Instrument {
   /** A thermometer in the exhaust, and a run known to be good to compare with. */
   EXHAUST_THERMOMETER,
   /** The colour of a new plug after a plug chop. */
-  PLUG;
+  PLUG,
+  /** How the engine feels: the idle, a roll-on, the overrun. Everybody has it. */
+  FEEL;
 
   /**
    * Standard deviation in ln λ of a reading: that of a colour has the eye's error and the width of
@@ -17,11 +19,13 @@ public enum Instrument {
     return switch (this) {
       case WIDEBAND -> Evidence.Wideband.DEVIATION;
       case EXHAUST_THERMOMETER -> Evidence.ExhaustTemperature.DEVIATION;
-      case PLUG -> {
-        Meaning brown = meanings.of(PlugColour.BROWN);
-        double width = StrictMath.log(brown.to() / brown.from());
-        yield Math.sqrt(brown.deviation() * brown.deviation() + width * width / 12);
-      }
+      case FEEL -> wide(meanings.of(Symptom.CLEAN));
+      case PLUG -> wide(meanings.of(PlugColour.BROWN));
     };
+  }
+
+  private static double wide(Meaning band) {
+    double width = StrictMath.log(band.to() / band.from());
+    return Math.sqrt(band.deviation() * band.deviation() + width * width / 12);
   }
 }

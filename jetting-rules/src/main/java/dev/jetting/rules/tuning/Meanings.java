@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Maps;
 import dev.jetting.core.parts.Coefficient;
 import java.util.EnumMap;
@@ -29,14 +30,19 @@ public record Meanings(
               PlugColour.BROWN, Meaning.assumed(0.94, 1.06, 0.07),
               PlugColour.DARK, Meaning.assumed(0.85, 0.94, 0.07),
               PlugColour.BLACK, Meaning.assumed(Meaning.NO_LIMIT_RICH, 0.85, 0.07)),
-          Map.of(
-              Symptom.BOGS, Meaning.assumed(1.05, Meaning.NO_LIMIT_LEAN, 0.15),
-              Symptom.FOUR_STROKES, Meaning.assumed(Meaning.NO_LIMIT_RICH, 0.84, 0.08),
-              Symptom.HESITATES, Meaning.assumed(1.08, Meaning.NO_LIMIT_LEAN, 0.10),
-              Symptom.SURGES, Meaning.assumed(1.12, Meaning.NO_LIMIT_LEAN, 0.08),
-              Symptom.HANGS, Meaning.assumed(1.10, Meaning.NO_LIMIT_LEAN, 0.10),
-              Symptom.PINGS, Meaning.assumed(1.12, Meaning.NO_LIMIT_LEAN, 0.08),
-              Symptom.CRISP, Meaning.assumed(0.94, Meaning.NO_LIMIT_LEAN, 0.08)),
+          ImmutableMap.<Symptom, Meaning>builder()
+              .put(Symptom.CLEAN, Meaning.assumed(0.84, 1.08, 0.10))
+              .put(Symptom.BOGS, Meaning.assumed(1.05, Meaning.NO_LIMIT_LEAN, 0.15))
+              .put(Symptom.FOUR_STROKES, Meaning.assumed(Meaning.NO_LIMIT_RICH, 0.84, 0.08))
+              .put(Symptom.HESITATES, Meaning.assumed(1.08, Meaning.NO_LIMIT_LEAN, 0.10))
+              .put(Symptom.SURGES, Meaning.assumed(1.12, Meaning.NO_LIMIT_LEAN, 0.08))
+              .put(Symptom.HANGS, Meaning.assumed(1.10, Meaning.NO_LIMIT_LEAN, 0.10))
+              .put(Symptom.STUMBLES, Meaning.assumed(Meaning.NO_LIMIT_RICH, 0.84, 0.10))
+              .put(Symptom.PINGS, Meaning.assumed(1.12, Meaning.NO_LIMIT_LEAN, 0.08))
+              .put(Symptom.FADES, Meaning.assumed(1.12, Meaning.NO_LIMIT_LEAN, 0.08))
+              .put(Symptom.SEIZES, Meaning.assumed(1.16, Meaning.NO_LIMIT_LEAN, 0.08))
+              .put(Symptom.CRISP, Meaning.assumed(0.94, Meaning.NO_LIMIT_LEAN, 0.08))
+              .buildOrThrow(),
           Coefficient.assumed(500, "K", "about 50 K hotter for a mixture a tenth leaner"));
 
   /**

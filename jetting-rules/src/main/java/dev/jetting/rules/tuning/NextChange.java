@@ -13,7 +13,7 @@ import java.util.Objects;
  * @param setting the setting after the change
  * @param before the lean risk over the throttle range as it is, today
  * @param after the same after the change, as predicted
- * @param why one sentence
+ * @param reason what it is for
  */
 public record NextChange(
     MeteringPart part,
@@ -21,7 +21,19 @@ public record NextChange(
     Setting setting,
     RiskProfile before,
     RiskProfile after,
-    String why) {
+    Reason reason) {
+
+  /** What a change is for. */
+  public enum Reason {
+    /** A sign asked for it, at the opening where it was. */
+    SIGN,
+    /** It brings the lean risk to what is accepted. */
+    SAFE,
+    /** It takes most off the lean risk; more changes must follow. */
+    SAFER,
+    /** It comes nearer to what the engine needs, and the risk stays accepted on all days. */
+    NEARER
+  }
 
   /**
    * Checks for nulls.
@@ -31,7 +43,7 @@ public record NextChange(
    * @param setting the setting after the change
    * @param before the lean risk over the throttle range as it is
    * @param after the same after the change, as predicted
-   * @param why one sentence
+   * @param reason what it is for
    */
   public NextChange {
     Objects.requireNonNull(part, "part");
@@ -39,6 +51,6 @@ public record NextChange(
     Objects.requireNonNull(setting, "setting");
     Objects.requireNonNull(before, "before");
     Objects.requireNonNull(after, "after");
-    Objects.requireNonNull(why, "why");
+    Objects.requireNonNull(reason, "reason");
   }
 }

@@ -1,6 +1,9 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.units.Probability;
+import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What to do next in a session: plain data, of which {@link SessionText} makes sentences.
@@ -8,6 +11,23 @@ import java.util.Objects;
  * <p>More kinds may come. A program that does not know a kind does not go on riding.
  */
 public sealed interface NextStep {
+
+  /**
+   * Checks to do before the first test, and to tick off with {@link TuningSession#checking}.
+   *
+   * @param checks those not yet done
+   */
+  record TickOff(List<Check> checks) implements NextStep {
+
+    /**
+     * Copies the list.
+     *
+     * @param checks those not yet done
+     */
+    public TickOff {
+      checks = List.copyOf(checks);
+    }
+  }
 
   /**
    * A test to ride.
@@ -29,30 +49,150 @@ public sealed interface NextStep {
   }
 
   /**
-   * A part to change.
+   * A reading to take again before any part is touched: it is far from all that is known, or two of
+   * it contradict each other. Until then it does not count.
    *
-   * @param change which, and what it does
+   * @param observation the reading
+   * @param test how to take it again
    */
-  record Change(NextChange change) implements NextStep {
+  record CheckReading(Observation observation, NextTest test) implements NextStep {
 
     /**
-     * Checks for null.
+     * Checks for nulls.
      *
-     * @param change which, and what it does
+     * @param observation the reading
+     * @param test how to take it again
      */
-    public Change {
+    public CheckReading {
+      Objects.requireNonNull(observation, "observation");
+      Objects.requireNonNull(test, "test");
+    }
+  }
+
+  /**
+   * A fault to look for before any part is touched and before anything is ridden. Where none is
+   * found, {@link TuningSession#checking} records what was looked at. An engine on which one was
+   * mended is another engine and begins another session.
+   *
+   * @param observation what does not fit
+   * @param faults what may be behind it, and which check settles each; at least one
+   */
+  record LookForFault(Observation observation, List<Fault> faults) implements NextStep {
+
+    /**
+     * Copies the list.
+     *
+     * @param observation what does not fit
+     * @param faults what may be behind it, and which check settles each
+     */
+    public LookForFault {
+      Objects.requireNonNull(observation, "observation");
+      faults = List.copyOf(faults);
+    }
+  }
+
+  /**
+   * Stop: an engine was lean. Nothing is ridden until this change, and those that follow it, have
+   * made that opening richer.
+   *
+   * @param sign what was observed
+   * @param change what makes it richer there
+   */
+  record MakeRicher(Sign sign, NextChange change) implements NextStep {
+
+    /**
+     * Checks for nulls.
+     *
+     * @param sign what was observed
+     * @param change what makes it richer there
+     */
+    public MakeRicher {
+      Objects.requireNonNull(sign, "sign");
       Objects.requireNonNull(change, "change");
     }
   }
 
-  /** An end: the setting is read and accepted, and no part at hand is worth changing. */
-  record Confirmed() implements NextStep {}
+  /**
+   * A part to change.
+   *
+   * @param change which, and what it does
+   * @param because the sign that asks for it; empty where the readings as a whole do
+   */
+  record Change(NextChange change, Optional<Sign> because) implements NextStep {
 
-  /** An end: the setting is too lean and no part at hand makes it safer. */
-  record NotToBeRidden() implements NextStep {}
+    /**
+     * Checks for nulls.
+     *
+     * @param change which, and what it does
+     * @param because the sign that asks for it
+     */
+    public Change {
+      Objects.requireNonNull(change, "change");
+      Objects.requireNonNull(because, "because");
+    }
+  }
+
+  /**
+   * An end: full throttle was read on this very setting, everything that was read agrees, and no
+   * part at hand is worth changing.
+   *
+   * @param risk the highest lean risk at any opening, on any day of the sheet
+   */
+  record Confirmed(Probability risk) implements NextStep {
+
+    /**
+     * Checks for null.
+     *
+     * @param risk the highest lean risk at any opening, on any day of the sheet
+     */
+    public Confirmed {
+      Objects.requireNonNull(risk, "risk");
+    }
+  }
+
+  /**
+   * An end: safe by all that was read, but too rich somewhere, and no part at hand makes it leaner
+   * there safely.
+   *
+   * @param sign where it is too rich
+   * @param risk the highest lean risk at any opening, on any day of the sheet
+   */
+  record LeftRich(Sign sign, Probability risk) implements NextStep {
+
+    /**
+     * Checks for nulls.
+     *
+     * @param sign where it is too rich
+     * @param risk the highest lean risk at any opening, on any day of the sheet
+     */
+    public LeftRich {
+      Objects.requireNonNull(sign, "sign");
+      Objects.requireNonNull(risk, "risk");
+    }
+  }
+
+  /**
+   * An end: too lean, and no part at hand makes it richer there.
+   *
+   * @param sign what was observed; empty where it is too lean by the model
+   * @param buy parts to get, in trade style
+   */
+  record NotToBeRidden(Optional<Sign> sign, List<String> buy) implements NextStep {
+
+    /**
+     * Copies the list.
+     *
+     * @param sign what was observed; empty where it is too lean by the model
+     * @param buy parts to get, in trade style
+     */
+    public NotToBeRidden {
+      Objects.requireNonNull(sign, "sign");
+      buy = List.copyOf(buy);
+    }
+  }
 
   /** {@return whether the session ends here} */
   default boolean isEnd() {
-    return this instanceof Confirmed || this instanceof NotToBeRidden;
+    return this instanceof Confirmed || this instanceof LeftRich || this instanceof NotToBeRidden;
   }
 }

@@ -1,22 +1,26 @@
 package dev.jetting.rules.tuning;
 
 import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
-import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
+import dev.jetting.units.number.Decimals;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * A tuning session as plain text for people: where it stands, what the readings have told of the
- * engine, what to be wary of, and what to do next. Lines end in {@code \n} and are as long as they
- * come; the same bytes in every locale. Characters that would steer a terminal are replaced.
+ * A tuning session as plain text for people: where it stands, what the readings say of the engine,
+ * what to be wary of, and what to do next. Lines end in {@code \n} and are as long as they come;
+ * the same bytes in every locale. Characters that would steer a terminal are replaced.
  *
- * <p>Not for programs: they read the values it is made from. Never a promise of safety.
+ * <p>Not for programs: they read {@link NextStep}. Never a promise of safety.
  */
 public final class SessionText {
 
@@ -34,40 +38,33 @@ public final class SessionText {
   public static String of(TuningSession session, Tuner tuner) {
     SessionText page = new SessionText();
     Calibration calibration = tuner.calibration(session);
-    page.stands(session.now(), tuner.riskModel(), calibration);
+    page.stands(session.now(), AssessedSetting.of(session.now(), tuner.riskModel(), calibration));
     if (!calibration.readings().isEmpty()) {
-      page.heading("What the readings tell of the engine");
-      Correction.of(calibration).forEach(correction -> page.item(correction.text()));
+      page.engine(session.now(), tuner.riskModel().untried(), calibration);
     }
-    List<String> warnings = Warnings.of(session, calibration);
-    if (!warnings.isEmpty()) {
-      page.heading("Be wary");
-      warnings.forEach(page::item);
-    }
+    page.crisp(session);
     page.next(tuner.next(session));
     return page.text.toString();
   }
 
-  private void stands(SetupSheet now, RiskModel riskModel, Calibration calibration) {
+  private void stands(SetupSheet now, AssessedSetting assessed) {
     line(now.title());
     line("Setting: " + parts(now.setup().setting()));
-    AssessedSetting assessed = AssessedSetting.of(now, riskModel, calibration);
     Probability accepted = now.riding().acceptedRisk();
-    RiskPoint worst = assessed.profile().worst();
+    RiskPoint today = assessed.profile().worst();
+    RiskPoint worst =
+        Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest())
+            .map(RiskProfile::worst)
+            .reduce((a, b) -> b.leanRisk().isMoreThan(a.leanRisk()) ? b : a)
+            .orElseThrow();
     line(
-        "Lean risk: "
+        "Lean risk on the worst day: "
             + at(worst, accepted)
-            + ", where it is highest; "
+            + "; "
             + TradeStyle.probability(accepted)
             + " accepted.");
-    day("coldest", assessed.coldest().worst(), worst, accepted);
-    day("hottest", assessed.hottest().worst(), worst, accepted);
-  }
-
-  /** A day is told where it is worse than today. */
-  private void day(String name, RiskPoint worst, RiskPoint today, Probability accepted) {
     if (worst.leanRisk().isMoreThan(today.leanRisk())) {
-      line("On the " + name + " day: " + at(worst, accepted) + ".");
+      line("Today: " + at(today, accepted) + ".");
     }
   }
 
@@ -77,48 +74,169 @@ public final class SessionText {
         + TradeStyle.throttle(worst.mixture().throttle());
   }
 
-  private void next(NextStep step) {
-    if (step instanceof NextStep.Ride ride) {
-      heading("Test next: " + TradeStyle.throttle(ride.test().throttle()));
-      if (ride.confirming()) {
-        item(
-            "Nothing is left to change as far as is known, but no reading of this setting bears it out"
-                + " yet: this one is to confirm it, where its lean risk is highest.");
-      }
-      ride.test().howTo().forEach(this::item);
-    } else if (step instanceof NextStep.Change next) {
-      NextChange change = next.change();
-      heading("Change next: " + change.what());
-      item(change.why());
-      item("One change, then look again: never two moves towards lean at once.");
-      lambdas(change.before(), change.after());
-    } else if (step instanceof NextStep.NotToBeRidden) {
-      heading("Too lean, and no single part at hand makes it safer");
-      item("Do not ride it: get richer parts, the report on this setting names which.");
-    } else {
-      heading("Nothing to test or change");
-      item("No single part at hand is worth changing, and no reading would tell much more.");
+  /** How the engine differs from what was expected of it, where a rider can hold the throttle. */
+  private void engine(SetupSheet now, Calibration untried, Calibration read) {
+    heading("What the readings say of the engine");
+    MixtureModel model = MixtureModel.of(now.setup());
+    for (ThrottleOpening held : Held.OPENINGS) {
+      double leaner =
+          read.on(model).expected(held).value() / untried.on(model).expected(held).value() - 1;
+      double spread =
+          read.lnLambda(model, held, now.setup().engine().loadLine().at(held)).deviation();
+      String percent = Decimals.fixed(100 * Math.abs(leaner), 0);
+      String how =
+          percent.equals("0")
+              ? "as expected"
+              : percent + " % " + (leaner > 0 ? "leaner" : "richer") + " than expected";
+      item(
+          capital(Words.opening(held))
+              + ": it runs "
+              + how
+              + ", give or take "
+              + Decimals.fixed(100 * spread, 0)
+              + " %.");
     }
   }
 
-  private void lambdas(RiskProfile before, RiskProfile after) {
-    for (int i = 0; i < before.points().size(); i++) {
-      RiskPoint was = before.points().get(i);
-      RiskPoint becomes = after.points().get(i);
-      double eighths = was.mixture().throttle().share() * 8;
-      if (eighths != Math.rint(eighths)) {
-        continue;
-      }
+  private static String capital(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  private void crisp(TuningSession session) {
+    Optional<Observation> crisp =
+        session.steps().stream()
+            .flatMap(step -> step.observations().stream())
+            .filter(seen -> seen.evidence().equals(new Evidence.Felt(Symptom.CRISP)))
+            .findFirst();
+    if (crisp.isPresent()) {
+      heading("Be wary");
       item(
-          TradeStyle.throttle(was.mixture().throttle())
-              + ": "
-              + TradeStyle.lambda(was.lambda())
-              + " becomes "
-              + TradeStyle.lambda(becomes.lambda())
-              + ", lean risk "
-              + TradeStyle.probability(was.leanRisk())
-              + " becomes "
-              + TradeStyle.probability(becomes.leanRisk()));
+          "Crisp at "
+              + Words.opening(crisp.get().throttle())
+              + " is no proof of a good mixture: the last step before too lean feels best. Read the"
+              + " plug before going leaner.");
+    }
+  }
+
+  private void next(NextStep step) {
+    if (step instanceof NextStep.TickOff first) {
+      heading("Before the first test, check and tick off");
+      first.checks().forEach(check -> item(Words.check(check)));
+    } else if (step instanceof NextStep.Ride ride) {
+      ride(ride);
+    } else if (step instanceof NextStep.CheckReading again) {
+      heading("Check the reading: " + Words.observed(again.observation()));
+      item("It does not fit what is known of this engine, so it does not count yet.");
+      item("Change no part. Take the reading once more; the last two have to agree.");
+      again.test().howTo().forEach(this::item);
+    } else if (step instanceof NextStep.LookForFault look) {
+      look(look);
+    } else if (step instanceof NextStep.MakeRicher richer) {
+      heading("Stop. Make it richer before it is ridden again: " + richer.change().what());
+      item(
+          capital(Words.observed(richer.sign().observation()))
+              + " means that the engine is being hurt there.");
+      item("This part acts there. More changes follow until that opening is two sizes richer.");
+      item("Then do the checks for an air leak, timing and fuel supply before the next ride.");
+      lambdas(richer.change());
+    } else if (step instanceof NextStep.Change next) {
+      change(next);
+    } else {
+      end(step);
+    }
+  }
+
+  private void ride(NextStep.Ride ride) {
+    heading(
+        "Test next: "
+            + (ride.test().kind() == NextTest.Kind.RUN_DOWN
+                ? "overrun"
+                : Words.opening(ride.test().throttle())));
+    if (ride.confirming()) {
+      item(
+          "Nothing is left to change as far as is known. Everything below full throttle adds fuel");
+      item("to it, so full throttle is read once more on the final setting.");
+    }
+    ride.test().howTo().forEach(this::item);
+  }
+
+  private void look(NextStep.LookForFault look) {
+    heading("Look for a fault: " + Words.observed(look.observation()));
+    item("It does not fit what is known of this engine. Do not ride it, and change no jet yet.");
+    look.faults()
+        .forEach(
+            fault ->
+                item(
+                    "It may be "
+                        + Words.fault(fault)
+                        + ". Check: "
+                        + Words.check(fault.settledBy())));
+    item("If you find one, mend it and begin a new session: it is another engine then.");
+    item("If you find none, tick the checks off; then the reading counts.");
+  }
+
+  private void change(NextStep.Change next) {
+    heading("Change next: " + next.change().what());
+    next.because()
+        .ifPresent(
+            sign ->
+                item(
+                    capital(Words.observed(sign.observation()))
+                        + (sign.isLean() ? " is lean there." : " is too rich there.")));
+    item(
+        switch (next.change().reason()) {
+          case SIGN -> "This part acts there.";
+          case SAFE -> "It brings the lean risk to what is accepted, on every day.";
+          case SAFER -> "It takes most off the lean risk. More changes must follow before a ride.";
+          case NEARER ->
+              "It comes nearer to what the engine needs. The risk stays accepted, on every day.";
+        });
+    item("One change, then read again: never two moves towards lean without a reading.");
+    lambdas(next.change());
+  }
+
+  private void end(NextStep step) {
+    if (step instanceof NextStep.NotToBeRidden parked) {
+      heading("Not to be ridden: too lean, and no part at hand makes it rich enough");
+      parked.sign().ifPresent(sign -> item(capital(Words.observed(sign.observation())) + "."));
+      item(
+          parked.buy().isEmpty()
+              ? "Get richer parts: the report on this setting names them."
+              : "Get " + String.join(", ", parked.buy()) + " and begin again from there.");
+    } else if (step instanceof NextStep.LeftRich rich) {
+      heading("Safe by all readings, but too rich in one place");
+      item(
+          capital(Words.observed(rich.sign().observation()))
+              + ": no part at hand makes it leaner there safely.");
+      item(COLDEST);
+    } else if (step instanceof NextStep.Confirmed) {
+      heading("Nothing to test or change");
+      item("Full throttle was read on this setting, and everything that was read agrees.");
+      item(COLDEST);
+    }
+  }
+
+  private static final String COLDEST =
+      "Write it down with the air of the day. Before you trust it, ride it on the coldest morning"
+          + " with the next bigger main jet in your pocket.";
+
+  private void lambdas(NextChange change) {
+    List<RiskPoint> before = change.before().points();
+    for (int i = 0; i < before.size(); i++) {
+      RiskPoint was = before.get(i);
+      RiskPoint becomes = change.after().points().get(i);
+      if (Held.OPENINGS.contains(was.mixture().throttle())) {
+        item(
+            Words.opening(was.mixture().throttle())
+                + ": "
+                + TradeStyle.lambda(was.lambda())
+                + " becomes "
+                + TradeStyle.lambda(becomes.lambda())
+                + ", lean risk "
+                + TradeStyle.probability(was.leanRisk())
+                + " becomes "
+                + TradeStyle.probability(becomes.leanRisk()));
+      }
     }
   }
 

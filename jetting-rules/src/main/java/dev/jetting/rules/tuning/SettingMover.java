@@ -29,14 +29,14 @@ final class SettingMover {
                 sheet.parts(),
                 sheet.provenance());
     List<NextChange> changes = new ArrayList<>();
-    Optional<NextChange> next = ChangeChooser.choose(now, riskModel, calibration);
+    Optional<NextChange> next = new ChangeChooser(now, riskModel, calibration).choose();
     while (next.isPresent() && changes.size() < MOST_CHANGES) {
       changes.add(next.get());
       now = now.withSetup(now.setup().withSetting(next.get().setting()));
-      next = ChangeChooser.choose(now, riskModel, calibration);
+      next = new ChangeChooser(now, riskModel, calibration).choose();
     }
     return new MovedSetting(
-        now.setup(), changes, ChangeChooser.accepts(now, riskModel, calibration));
+        now.setup(), changes, new ChangeChooser(now, riskModel, calibration).accepts());
   }
 
   private static Riding onlyIn(Air air, Riding riding) {

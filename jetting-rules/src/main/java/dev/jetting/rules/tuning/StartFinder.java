@@ -1,96 +1,188 @@
 package dev.jetting.rules.tuning;
 
+import static java.util.Comparator.comparingDouble;
+
+import dev.jetting.core.calibration.CalibratedModel;
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.mixture.MixtureModel;
-import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
-import dev.jetting.units.Cutaway;
+import dev.jetting.rules.search.Choices;
+import dev.jetting.rules.search.FoundSetting;
+import dev.jetting.rules.search.Run;
+import dev.jetting.rules.search.SettingSearch;
+import dev.jetting.rules.search.Standing;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Probability;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * Finds the setting to start with: begins on the biggest jets there are, then makes it leaner one
- * part at a time as long as the lean risk stays within a fifth of what is accepted, on each of the
- * days that are ridden in.
+ * Finds the setting to start with by an exact search over the parts at hand: rich by the caution of
+ * an engine that nobody has read, and nowhere richer than it runs. Where both cannot be had the
+ * caution gives way, down to what the owner accepts; where even that leaves it too rich, it is the
+ * setting nearest to what is needed that is accepted.
  */
 final class StartFinder {
 
-  private static final int MOST_CHANGES = 60;
+  /** The accepted risk before anybody has ridden, at most (assumed). */
+  private static final double CAUTION = 0.005;
 
-  /** By how much less risk is accepted before anybody has ridden (assumed). */
-  private static final double CAUTION = 0.2;
+  /** A screw's working range, turns out (common practice, no source). */
+  private static final double LEAST_TURNS = 0.75;
+
+  private static final double MOST_TURNS = 2.5;
+
+  /** Standard deviation of ln λ of the imagined reading that narrows the start (a sensor's). */
+  private static final double SHARP = Evidence.Wideband.DEVIATION;
 
   private StartFinder() {}
 
   static StartingSetting find(SetupSheet sheet, RiskModel riskModel) {
-    SetupSheet now = cautious(sheet).withSetup(sheet.setup().withSetting(richest(sheet)));
-    for (int i = 0; i < MOST_CHANGES; i++) {
-      Optional<NextChange> change = ChangeChooser.choose(now, riskModel, riskModel.untried(), 1);
-      if (change.isEmpty()) {
-        break;
-      }
-      now = now.withSetup(now.setup().withSetting(change.get().setting()));
+    SetupSheet within = withinScrewRange(sheet);
+    double accepted = sheet.riding().acceptedRisk().value();
+    Optional<FoundSetting> best = Optional.empty();
+    for (double risk : risks(sheet.riding().acceptedRisk().value())) {
+      best =
+          best.or(() -> search(within, risk, riskModel).filter(at -> runs(at, sheet, riskModel)));
     }
-    Setting found = now.setup().setting();
+    FoundSetting found =
+        best.or(() -> search(within, accepted, riskModel))
+            .orElseThrow(() -> new AssertionError("the sheet's own setting is among the choices"));
+    Setting setting = found.setting();
+    SetupSheet start = sheet.withSetup(sheet.setup().withSetting(setting));
     RiskProfile profile =
-        riskModel.profile(MixtureModel.of(now.setup()), AssessedSetting.openings());
-    SetupSheet accepting = sheet.withSetup(now.setup());
-    boolean safe = ChangeChooser.accepts(accepting, riskModel, riskModel.untried());
-    return new StartingSetting(found, profile, safe, nextRicher(found, sheet.parts()));
+        riskModel.profile(MixtureModel.of(start.setup()), AssessedSetting.openings());
+    return new StartingSetting(
+        setting,
+        profile,
+        found.standing() != Standing.TOO_LEAN,
+        profile.points().stream().noneMatch(StartFinder::isTooRich),
+        nextRicher(setting, sheet.parts()),
+        mostTelling(start, profile, riskModel));
   }
 
-  private static SetupSheet cautious(SetupSheet sheet) {
+  /** The first with which the engine runs: a fifth and a half of what is accepted (assumed). */
+  private static double[] risks(double accepted) {
+    return new double[] {Math.min(CAUTION, 0.2 * accepted), 0.2 * accepted, 0.5 * accepted};
+  }
+
+  /** Whether it is safe by what was asked, and at idle and an eighth not too rich to run. */
+  private static boolean runs(FoundSetting found, SetupSheet sheet, RiskModel riskModel) {
+    if (found.standing() != Standing.TOO_RICH) {
+      return found.standing() == Standing.RIGHT;
+    }
+    MixtureModel model = MixtureModel.of(sheet.setup().withSetting(found.setting()));
+    var need = sheet.setup().engine().need();
+    return Stream.of(ThrottleOpening.CLOSED, Held.EIGHTH)
+        .noneMatch(held -> model.at(held).lambda().isLessThan(riskModel.limits().rich(held, need)));
+  }
+
+  private static boolean isTooRich(RiskPoint point) {
+    return point.lambda().isLessThan(point.richLimit());
+  }
+
+  private static Optional<FoundSetting> search(
+      SetupSheet sheet, double accepted, RiskModel riskModel) {
     Riding riding = sheet.riding();
-    Probability accepted = Probability.of(riding.acceptedRisk().value() * CAUTION);
-    return new SetupSheet(
-        sheet.title(),
-        sheet.setup(),
-        new Riding(accepted, riding.profile(), riding.coldest(), riding.hottest()),
-        sheet.parts(),
-        sheet.provenance());
+    SetupSheet cautious =
+        new SetupSheet(
+            sheet.title(),
+            sheet.setup(),
+            new Riding(
+                Probability.of(accepted), riding.profile(), riding.coldest(), riding.hottest()),
+            sheet.parts(),
+            sheet.provenance());
+    return SettingSearch.of(cautious, choices(cautious), riskModel)
+        .best(1, Run.alone())
+        .settings()
+        .stream()
+        .findFirst();
   }
 
-  private static Setting richest(SetupSheet sheet) {
+  private static Choices choices(SetupSheet sheet) {
+    Choices all = Choices.of(sheet).allOwned();
+    return new Choices(
+        all.pilotJets(),
+        all.screws().stream().filter(StartFinder::isInRange).toList(),
+        all.cutaways(),
+        all.needleJets(),
+        all.needles(),
+        all.mainJets());
+  }
+
+  private static boolean isInRange(ScrewTurns screw) {
+    return screw.turns() >= LEAST_TURNS && screw.turns() <= MOST_TURNS;
+  }
+
+  private static SetupSheet withinScrewRange(SetupSheet sheet) {
     Setting setting = sheet.setup().setting();
-    PartsAtHand parts = sheet.parts();
-    for (JetBore main : parts.mainJets()) {
-      setting = main.compareTo(setting.mainJet()) > 0 ? setting.withMainJet(main) : setting;
-    }
-    for (JetBore pilot : parts.pilotJets()) {
-      setting = pilot.compareTo(setting.pilotJet()) > 0 ? setting.withPilotJet(pilot) : setting;
-    }
-    for (NeedleJet jet : parts.needleJets()) {
-      boolean bigger = jet.bore().compareTo(setting.needleJet().bore()) > 0;
-      setting = bigger ? setting.withNeedleJet(jet) : setting;
-    }
-    for (Cutaway cutaway : parts.cutaways()) {
-      boolean lower = cutaway.compareTo(setting.cutaway()) < 0;
-      setting = lower ? setting.withCutaway(cutaway) : setting;
-    }
-    return setting;
+    Screw screw = setting.screw();
+    double most = Math.min(MOST_TURNS, setting.carburettor().pilot().mostTurns().turns());
+    double turns = Math.min(Math.max(screw.turns().turns(), LEAST_TURNS), most);
+    return isInRange(screw.turns())
+        ? sheet
+        : sheet.withSetup(
+            sheet
+                .setup()
+                .withSetting(setting.withScrew(new Screw(screw.kind(), ScrewTurns.of(turns)))));
+  }
+
+  /** The opening whose reading takes most off the spread of ln λ over the riding. */
+  private static ThrottleOpening mostTelling(
+      SetupSheet start, RiskProfile profile, RiskModel riskModel) {
+    MixtureModel model = MixtureModel.of(start.setup());
+    return Held.OPENINGS.stream()
+        .min(
+            comparingDouble(
+                held -> {
+                  RiskPoint there = profile.nearest(held);
+                  Reading imagined =
+                      Reading.measured(
+                          start.setup(), held, there.mixture().speed(), there.lambda(), SHARP);
+                  Calibration read = riskModel.untried().with(List.of(imagined));
+                  return spread(start, profile, read.on(model));
+                }))
+        .orElseThrow();
+  }
+
+  private static double spread(SetupSheet start, RiskProfile profile, CalibratedModel engine) {
+    return profile
+        .mean(
+            start.riding().profile(),
+            point -> {
+              double deviation =
+                  engine.lnLambda(point.mixture().throttle(), point.mixture().speed()).deviation();
+              return deviation * deviation;
+            })
+        .orElse(0.0);
   }
 
   private static List<String> nextRicher(Setting setting, PartsAtHand parts) {
     List<String> names = new ArrayList<>();
-    parts.mainJets().stream()
-        .filter(jet -> jet.compareTo(setting.mainJet()) > 0)
-        .sorted()
+    bigger(setting.mainJet(), parts.mainJets())
         .limit(2)
         .forEach(jet -> names.add(TradeStyle.main(jet)));
-    parts.pilotJets().stream()
-        .filter(jet -> jet.compareTo(setting.pilotJet()) > 0)
-        .sorted()
+    bigger(setting.pilotJet(), parts.pilotJets())
         .limit(1)
         .forEach(jet -> names.add(TradeStyle.pilot(jet)));
     return names;
+  }
+
+  private static Stream<JetBore> bigger(JetBore own, List<JetBore> jets) {
+    return jets.stream().filter(jet -> jet.compareTo(own) > 0).sorted();
   }
 }

@@ -1,76 +1,191 @@
 package dev.jetting.rules.tuning;
 
 import dev.jetting.core.calibration.Calibration;
-import dev.jetting.core.calibration.Reading;
+import dev.jetting.core.mixture.CustomarySteps;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /**
- * Chooses the next step of a session.
+ * Chooses the next step of a session, by the order and the refusals of the trade.
  *
- * <p>A session does not end on an accepted setting that nobody has read: once nothing is worth a
- * test or a change, one more test confirms the setting, where its risk is highest. Should the
- * reading take the risk above what is accepted, a safer change follows. A reading that leaves it
- * accepted confirms the setting; no search for a nearer one starts from it, which would have to be
- * confirmed in its turn. A λ that disagrees with all the rest confirms nothing: another opening has
- * to.
+ * <ol>
+ *   <li>After a sign that the engine is being hurt, nothing but what makes that opening richer.
+ *   <li>The checks before the first test.
+ *   <li>A reading that does not fit is taken again; one that still does not fit asks for a fault.
+ *   <li>A lean sign makes its opening richer; a setting that is not accepted is made safer.
+ *   <li>The test that is due.
+ *   <li>A step towards lean, by one size, on a setting that was read.
+ *   <li>Full throttle on the final setting, which ends the session. No search for a nearer setting
+ *       starts from that reading, which would have to be confirmed in its turn.
+ * </ol>
  */
 final class StepChooser {
 
-  /** From so many standard deviations on a reading disagrees (assumed). */
-  static final double DISAGREES = 3;
-
   private final Tuner tuner;
   private final TuningSession session;
+  private final SetupSheet now;
+  private final Findings findings;
   private final Calibration calibration;
-  private final TestChooser tests;
+  private final TestPlan tests;
+  private final ChangeChooser changes;
+  private final SignedChange signed;
 
   StepChooser(Tuner tuner, TuningSession session) {
     this.tuner = tuner;
     this.session = session;
-    calibration = tuner.calibration(session);
-    tests = new TestChooser(tuner, session, calibration);
+    now = session.now();
+    findings = new Findings(tuner, session);
+    calibration = findings.calibration();
+    tests = new TestPlan(tuner, session, findings);
+    changes = new ChangeChooser(now, tuner.riskModel(), calibration);
+    signed = new SignedChange(now, changes.scales(), findings);
   }
 
   NextStep next() {
-    Optional<NextStep> step = beforeConfirming();
-    if (step.isPresent()) {
-      return step.get();
+    return Stream.<Supplier<Optional<NextStep>>>of(
+            this::stopped,
+            this::checks,
+            this::reading,
+            this::lean,
+            this::unsafe,
+            this::test,
+            this::rich,
+            this::nearer,
+            this::confirming)
+        .flatMap(part -> part.get().stream())
+        .findFirst()
+        .orElseGet(this::end);
+  }
+
+  private Optional<NextStep> stopped() {
+    return findings.open(Sign.Kind.STOP).stream()
+        .findFirst()
+        .map(
+            sign ->
+                findings.isUnexplained(sign)
+                    ? new NextStep.LookForFault(
+                        sign.observation(), Fault.at(sign.observation().throttle(), true))
+                    : richer(sign, change -> new NextStep.MakeRicher(sign, change)));
+  }
+
+  private Optional<NextStep> lean() {
+    return findings.open(Sign.Kind.LEAN).stream()
+        .findFirst()
+        .map(sign -> richer(sign, change -> new NextStep.Change(change, Optional.of(sign))));
+  }
+
+  private NextStep richer(Sign sign, Function<NextChange, NextStep> step) {
+    return signed
+        .richer(sign)
+        .map(to -> step.apply(changes.change(to, NextChange.Reason.SIGN)))
+        .orElseGet(
+            () ->
+                new NextStep.NotToBeRidden(
+                    Optional.of(sign), Shopping.richer(now, TradeOrder.at(sign), steps())));
+  }
+
+  private CustomarySteps steps() {
+    return tuner.riskModel().steps();
+  }
+
+  private Optional<NextStep> checks() {
+    boolean observed = session.steps().stream().anyMatch(step -> !step.observations().isEmpty());
+    List<Check> open =
+        Arrays.stream(Check.values()).filter(check -> !session.checks().contains(check)).toList();
+    return observed || open.isEmpty() ? Optional.empty() : Optional.of(new NextStep.TickOff(open));
+  }
+
+  private Optional<NextStep> reading() {
+    return findings
+        .toReadAgain()
+        .<NextStep>map(group -> new NextStep.CheckReading(group.last(), tests.again(group.last())))
+        .or(
+            () ->
+                findings
+                    .toLookInto()
+                    .map(group -> new NextStep.LookForFault(group.last(), findings.faults(group))));
+  }
+
+  private Optional<NextStep> unsafe() {
+    if (changes.accepts()) {
+      return Optional.empty();
     }
-    if (!isAccepted()) {
-      return new NextStep.NotToBeRidden();
+    Optional<NextChange> safer =
+        changes.safer(to -> changes.scales().leansAtMost(SignedChange.NO_LEANER, to));
+    return Optional.of(
+        safer
+            .<NextStep>map(change -> new NextStep.Change(change, Optional.empty()))
+            .orElseGet(this::notAccepted));
+  }
+
+  private NextStep notAccepted() {
+    ThrottleOpening worst = changes.scales().worst(now.setup().setting()).mixture().throttle();
+    return new NextStep.NotToBeRidden(
+        Optional.empty(), Shopping.richer(now, TradeOrder.at(worst), steps()));
+  }
+
+  private Optional<NextStep> test() {
+    return tests.due().map(test -> new NextStep.Ride(test, false));
+  }
+
+  private Optional<NextStep> rich() {
+    return isRead()
+        ? findings.open(Sign.Kind.RICH).stream().flatMap(sign -> leaner(sign).stream()).findFirst()
+        : Optional.empty();
+  }
+
+  private Optional<NextStep> leaner(Sign sign) {
+    return signed
+        .leaner(sign)
+        .map(
+            to ->
+                new NextStep.Change(changes.change(to, NextChange.Reason.SIGN), Optional.of(sign)));
+  }
+
+  private Optional<NextStep> nearer() {
+    if (!isRead() || wasConfirming()) {
+      return Optional.empty();
     }
-    return (isConfirmed() ? Optional.<NextTest>empty() : tests.riskiest())
-        .<NextStep>map(test -> new NextStep.Ride(test, true))
-        .orElseGet(NextStep.Confirmed::new);
+    LeanStep step = new LeanStep(now, findings);
+    return changes
+        .nearer(step::allows)
+        .filter(change -> !wasConfirming())
+        .map(change -> new NextStep.Change(change, Optional.empty()));
   }
 
-  /** Whether something seen on the setup as it is agrees with the rest. */
-  boolean isConfirmed() {
-    List<Reading> odd = calibration.disagreeing(DISAGREES);
-    return session.last().readings(tuner.meanings()).stream()
-        .anyMatch(reading -> !odd.contains(reading));
+  /** No step towards lean without a reading since the last change. */
+  private boolean isRead() {
+    return !session.last().observations().isEmpty();
   }
 
-  private boolean isAccepted() {
-    return ChangeChooser.accepts(session.now(), tuner.riskModel(), calibration);
-  }
-
-  private Optional<NextStep> beforeConfirming() {
-    Optional<NextTest> test = tests.mostInstructive();
-    if (test.isPresent()) {
-      return test.map(found -> new NextStep.Ride(found, false));
-    }
-    Optional<NextChange> change =
-        ChangeChooser.choose(session.now(), tuner.riskModel(), calibration);
-    return change.isPresent() && isAccepted() && wasConfirming()
-        ? Optional.empty()
-        : change.map(NextStep.Change::new);
-  }
-
-  /** Whether the last reading was taken where nothing was left but to confirm. */
+  /** Whether the last reading was the one that was to confirm the setting. */
   private boolean wasConfirming() {
-    return !session.last().observations().isEmpty()
-        && new StepChooser(tuner, session.undone()).beforeConfirming().isEmpty();
+    return new StepChooser(tuner, session.undone()).next() instanceof NextStep.Ride ride
+        && ride.confirming();
+  }
+
+  private Optional<NextStep> confirming() {
+    return tests.confirming().map(test -> new NextStep.Ride(test, true));
+  }
+
+  private NextStep end() {
+    AssessedSetting assessed = AssessedSetting.of(now, tuner.riskModel(), calibration);
+    Probability risk =
+        Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest())
+            .map(day -> day.worst().leanRisk())
+            .max(Probability::compareTo)
+            .orElseThrow();
+    return findings.open(Sign.Kind.RICH).stream()
+        .findFirst()
+        .<NextStep>map(sign -> new NextStep.LeftRich(sign, risk))
+        .orElseGet(() -> new NextStep.Confirmed(risk));
   }
 }

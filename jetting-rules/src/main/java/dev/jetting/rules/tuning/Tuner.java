@@ -1,14 +1,11 @@
 package dev.jetting.rules.tuning;
 
+import com.google.common.collect.Sets;
 import dev.jetting.core.calibration.Calibration;
-import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
-import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 
@@ -37,7 +34,7 @@ public final class Tuner {
     if (instruments.isEmpty()) {
       throw new IllegalArgumentException("instruments of a tuner: allowed at least one");
     }
-    this.instruments = Set.copyOf(instruments);
+    this.instruments = Sets.immutableEnumSet(instruments);
   }
 
   /**
@@ -83,8 +80,7 @@ public final class Tuner {
 
   /** {@return what the rider reads the engine with} */
   public Set<Instrument> instruments() {
-    Set<Instrument> ordered = EnumSet.copyOf(instruments);
-    return java.util.Collections.unmodifiableSet(ordered);
+    return instruments;
   }
 
   /**
@@ -98,15 +94,14 @@ public final class Tuner {
   }
 
   /**
-   * Returns what the readings of a session teach about the engine.
+   * Returns what the readings of a session teach about the engine. A reading that contradicts its
+   * own repetition, or disagrees with all the rest, does not count.
    *
    * @param session the session so far
    * @return the calibration
    */
   public Calibration calibration(TuningSession session) {
-    List<Reading> readings = new ArrayList<>();
-    session.steps().forEach(step -> readings.addAll(step.readings(meanings)));
-    return riskModel.untried().with(readings);
+    return new Findings(this, session).calibration();
   }
 
   /**
@@ -117,7 +112,7 @@ public final class Tuner {
    * @return true if the model and the readings accept the setting
    */
   public boolean accepts(TuningSession session) {
-    return ChangeChooser.accepts(session.now(), riskModel, calibration(session));
+    return new ChangeChooser(session.now(), riskModel, calibration(session)).accepts();
   }
 
   /**

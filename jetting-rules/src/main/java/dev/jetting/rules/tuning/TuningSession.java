@@ -1,29 +1,38 @@
 package dev.jetting.rules.tuning;
 
+import com.google.common.collect.Sets;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.SetupSheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Tuning one engine: the sheet it began with and every step since. An immutable value; each change
  * gives a new one, and undoing is a change too.
  *
+ * <p>An engine on which a fault was found and mended is another engine: begin a new session with
+ * {@link #now()}.
+ *
  * @param sheet the sheet it began with: how it is ridden, and the parts there are
+ * @param checks what was looked at before the first test
  * @param steps the setups tried, the first being the sheet's own; at least one
  */
-public record TuningSession(SetupSheet sheet, List<TuningStep> steps) {
+public record TuningSession(SetupSheet sheet, Set<Check> checks, List<TuningStep> steps) {
 
   /**
    * Checks the steps.
    *
    * @param sheet the sheet it began with: how it is ridden, and the parts there are
+   * @param checks what was looked at before the first test
    * @param steps the setups tried, the first being the sheet's own; at least one
    * @throws IllegalArgumentException if there is none or the first is not of the sheet's setup
    */
   public TuningSession {
     Objects.requireNonNull(sheet, "sheet");
+    checks = Sets.immutableEnumSet(checks);
     steps = List.copyOf(steps);
     if (steps.isEmpty() || !steps.get(0).setup().equals(sheet.setup())) {
       throw new IllegalArgumentException(
@@ -38,7 +47,7 @@ public record TuningSession(SetupSheet sheet, List<TuningStep> steps) {
    * @return the session, nothing seen yet
    */
   public static TuningSession beginning(SetupSheet sheet) {
-    return new TuningSession(sheet, List.of(new TuningStep(sheet.setup(), List.of())));
+    return new TuningSession(sheet, Set.of(), List.of(TuningStep.on(sheet.setup())));
   }
 
   /** {@return the sheet with the setup of the last step} */
@@ -60,8 +69,27 @@ public record TuningSession(SetupSheet sheet, List<TuningStep> steps) {
     List<Observation> observations = new ArrayList<>(last().observations());
     observations.add(observation);
     List<TuningStep> changed = new ArrayList<>(steps);
-    changed.set(steps.size() - 1, new TuningStep(last().setup(), observations));
-    return new TuningSession(sheet, changed);
+    changed.set(steps.size() - 1, last().with(observations));
+    return new TuningSession(sheet, checks, changed);
+  }
+
+  /**
+   * This session with things looked at, and no fault found. Before anything is observed they count
+   * as the checks before the first test; later they count as looked at because of what was
+   * observed.
+   *
+   * @param looked the checks that were done
+   * @return the longer session
+   */
+  public TuningSession checking(Set<Check> looked) {
+    if (steps.stream().allMatch(step -> step.observations().isEmpty())) {
+      Set<Check> all = new TreeSet<>(checks);
+      all.addAll(looked);
+      return new TuningSession(sheet, all, steps);
+    }
+    List<TuningStep> changed = new ArrayList<>(steps);
+    changed.set(steps.size() - 1, last().with(looked));
+    return new TuningSession(sheet, checks, changed);
   }
 
   /**
@@ -72,13 +100,13 @@ public record TuningSession(SetupSheet sheet, List<TuningStep> steps) {
    */
   public TuningSession changing(Setup setup) {
     List<TuningStep> longer = new ArrayList<>(steps);
-    longer.add(new TuningStep(setup, List.of()));
-    return new TuningSession(sheet, longer);
+    longer.add(TuningStep.on(setup));
+    return new TuningSession(sheet, checks, longer);
   }
 
   /**
    * This session without its last entry: the last thing seen on the last setup, or the last change
-   * of setup if nothing was seen since.
+   * of setup if nothing was seen since. Checks stay.
    *
    * @return the shorter session; this one if nothing was done yet
    */
@@ -86,8 +114,8 @@ public record TuningSession(SetupSheet sheet, List<TuningStep> steps) {
     List<TuningStep> shorter = new ArrayList<>(steps.subList(0, steps.size() - 1));
     List<Observation> observations = last().observations();
     if (!observations.isEmpty()) {
-      shorter.add(new TuningStep(last().setup(), observations.subList(0, observations.size() - 1)));
+      shorter.add(last().with(observations.subList(0, observations.size() - 1)));
     }
-    return shorter.isEmpty() ? this : new TuningSession(sheet, shorter);
+    return shorter.isEmpty() ? this : new TuningSession(sheet, checks, shorter);
   }
 }

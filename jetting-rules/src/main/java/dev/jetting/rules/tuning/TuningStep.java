@@ -1,44 +1,44 @@
 package dev.jetting.rules.tuning;
 
-import dev.jetting.core.calibration.Reading;
+import com.google.common.collect.Sets;
 import dev.jetting.core.mixture.Setup;
-import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
+import java.util.TreeSet;
 
 /**
- * A setup that was tried, with what was seen on it.
+ * A setup that was tried, with what was observed on it.
  *
  * @param setup engine, setting, air and fuel of that run
- * @param observations what was seen, in order
+ * @param observations what was observed, in order
+ * @param checks what was looked into because of it, without finding a fault
  */
-public record TuningStep(Setup setup, List<Observation> observations) {
+public record TuningStep(Setup setup, List<Observation> observations, Set<Check> checks) {
   /**
-   * Copies the observations.
+   * Copies the observations and checks.
    *
    * @param setup engine, setting, air and fuel of that run
-   * @param observations what was seen, in order
+   * @param observations what was observed, in order
+   * @param checks what was looked into because of it, without finding a fault
    */
   public TuningStep {
     Objects.requireNonNull(setup, "setup");
     observations = List.copyOf(observations);
+    checks = Sets.immutableEnumSet(checks);
   }
 
-  /** The throttle openings that were looked at. */
-  Set<ThrottleOpening> openings() {
-    return observations.stream().map(Observation::throttle).collect(Collectors.toUnmodifiableSet());
+  static TuningStep on(Setup setup) {
+    return new TuningStep(setup, List.of(), Set.of());
   }
 
-  /** What the observations amount to, in order. */
-  List<Reading> readings(Meanings meanings) {
-    return observations.stream()
-        .map(
-            observation ->
-                observation
-                    .evidence()
-                    .as(setup, observation.throttle(), observation.speed(), meanings))
-        .toList();
+  TuningStep with(List<Observation> other) {
+    return new TuningStep(setup, other, checks);
+  }
+
+  TuningStep with(Set<Check> more) {
+    Set<Check> all = new TreeSet<>(checks);
+    all.addAll(more);
+    return new TuningStep(setup, observations, all);
   }
 }

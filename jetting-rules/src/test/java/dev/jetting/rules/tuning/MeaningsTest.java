@@ -84,6 +84,7 @@ class MeaningsTest {
   }
 
   private static Reading read(Evidence seen) {
-    return seen.as(SETUP, ThrottleOpening.FULL, EngineSpeed.ofRpm(7500), Meanings.assumed());
+    return seen.reading(SETUP, ThrottleOpening.FULL, EngineSpeed.ofRpm(7500), Meanings.assumed())
+        .orElseThrow();
   }
 }

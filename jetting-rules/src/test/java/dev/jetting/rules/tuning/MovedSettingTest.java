@@ -71,7 +71,11 @@ class MovedSettingTest {
 
     assertThat(moved.changes()).isNotEmpty();
     assertThat(moved.changes())
-        .allSatisfy(change -> assertThat(change.why()).doesNotContain("coldest"));
+        .allSatisfy(
+            change ->
+                assertThat(change.reason())
+                    .isIn(
+                        NextChange.Reason.SAFE, NextChange.Reason.SAFER, NextChange.Reason.NEARER));
   }
 
   @Test

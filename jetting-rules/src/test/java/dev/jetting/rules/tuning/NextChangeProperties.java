@@ -69,7 +69,8 @@ class NextChangeProperties {
     SetupSheet now = Workshop.sheet(session.now().setup().setting(), day(coldest), day(hottest));
     var calibration = calibration(session);
     if (isSafe(AssessedSetting.of(now, RISK, calibration))) {
-      ChangeChooser.choose(now, RISK, calibration)
+      new ChangeChooser(now, RISK, calibration)
+          .choose()
           .ifPresent(
               change -> {
                 SetupSheet then = now.withSetup(now.setup().withSetting(change.setting()));
@@ -126,7 +127,7 @@ class NextChangeProperties {
   }
 
   private static Optional<NextChange> change(TuningSession session) {
-    return ChangeChooser.choose(session.now(), RISK, calibration(session));
+    return new ChangeChooser(session.now(), RISK, calibration(session)).choose();
   }
 
   private static boolean isSafe(TuningSession session, RiskProfile profile) {

@@ -55,7 +55,7 @@ class NextChangeTest {
   void of_farTooRich_comesDownInSmallMovesThatStaySafe() {
     SetupSheet sheet = Workshop.sheet(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.58)));
     int changes = 0;
-    Optional<NextChange> change = ChangeChooser.choose(sheet, RISK, RISK.untried());
+    Optional<NextChange> change = new ChangeChooser(sheet, RISK, RISK.untried()).choose();
     while (change.isPresent() && changes++ < 30) {
       NextChange next = change.get();
       assertThat(next.after().worst().leanRisk().value()).isLessThanOrEqualTo(0.1);
@@ -65,7 +65,7 @@ class NextChangeTest {
         assertThat(after / before).isLessThan(1.13);
       }
       sheet = sheet.withSetup(sheet.setup().withSetting(next.setting()));
-      change = ChangeChooser.choose(sheet, RISK, RISK.untried());
+      change = new ChangeChooser(sheet, RISK, RISK.untried()).choose();
     }
     assertThat(changes).isBetween(3, 29);
     assertThat(sheet.setup().setting().mainJet()).isLessThan(JetBore.ofMillimetres(1.34));
@@ -76,7 +76,7 @@ class NextChangeTest {
     Setting lean = ALL_ROUND.withNeedleJet(TwoHundred.needleJet(2.64));
     SetupSheet sheet = TwoHundred.sheet(TwoHundred.STANDARD, lean);
     assertThat(sheet.parts()).isEqualTo(PartsAtHand.unknown());
-    assertThat(ChangeChooser.choose(sheet, RISK, RISK.untried()).orElseThrow().part())
+    assertThat(new ChangeChooser(sheet, RISK, RISK.untried()).choose().orElseThrow().part())
         .isIn(MeteringPart.CLIP, MeteringPart.SCREW);
   }
 
@@ -135,6 +135,6 @@ class NextChangeTest {
   }
 
   private static Optional<NextChange> next(Setting setting) {
-    return ChangeChooser.choose(Workshop.sheet(setting), RISK, RISK.untried());
+    return new ChangeChooser(Workshop.sheet(setting), RISK, RISK.untried()).choose();
   }
 }

@@ -3,17 +3,15 @@ package dev.jetting.rules.tuning;
 import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import dev.jetting.core.mixture.MixtureModel;
-import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
-import dev.jetting.rules.TwoHundred;
-import dev.jetting.units.ClipPosition;
+import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
-import dev.jetting.units.ScrewKind;
-import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class SessionTextTest {
@@ -22,111 +20,103 @@ class SessionTextTest {
   private static final Tuner SENSOR = Tuner.readingWith(Set.of(Instrument.WIDEBAND));
 
   @Test
-  void of_nothingSeen_tellsTheTestAndHowToDoIt() {
-    String text = text(begin(ALL_ROUND));
+  void of_nothingDone_isTheChecklist() {
+    String text = SessionText.of(TuningSession.beginning(Workshop.sheet(ALL_ROUND)), PLUG);
     assertThat(text)
         .contains("Setting: main 126, pilot 55, ")
-        .contains("10 % accepted.")
-        .contains("Test next: full throttle\n- The test: full throttle at about 7500 rpm.")
-        .contains("Off public roads", "clutch covered", "no closed throttle")
-        .doesNotContain("What the readings tell");
+        .contains("Lean risk on the worst day: ", "10 % accepted.")
+        .contains("Before the first test, check and tick off\n- Air leak: ")
+        .doesNotContain("What the readings say");
   }
 
   @Test
-  void of_readingsThere_tellsTheCorrectionsInPercent() {
-    TuningSession session =
-        begin(ALL_ROUND)
-            .observing(Workshop.observation(8, 7500, new Evidence.Wideband(Lambda.of(0.86))));
-    assertThat(text(session))
-        .containsPattern("The main jet passes [0-9]+ ± [0-9]+ % less fuel than the model says\\.");
+  void of_checksDone_isTheTestAndHowToDoIt() {
+    assertThat(text(begin(ALL_ROUND)))
+        .contains("Test next: idle\n- The test: idle at about 1400 rpm.")
+        .contains("Blip the throttle.");
   }
 
   @Test
-  void of_leanSetting_tellsTheChangeWithLambdaBeforeAndAfter() {
+  void howTo_plugChop_givesTheCautions() {
+    NextTest chop =
+        new NextTest(
+            NextTest.Kind.PLUG_CHOP,
+            ThrottleOpening.FULL,
+            EngineSpeed.ofRpm(7500),
+            Instrument.PLUG,
+            Probability.of(0.01));
+    assertThat(chop.howTo().get(0)).isEqualTo("The test: full throttle at about 7500 rpm.");
+    assertThat(String.join(" ", chop.howTo()))
+        .contains("Off public roads", "closed", "clutch", "cool", "rich side");
+  }
+
+  @Test
+  void of_readingsThere_saysHowTheEngineDiffersWhereTheThrottleIsHeld() {
+    assertThat(text(begin(ALL_ROUND).observing(full(new Evidence.Wideband(Lambda.of(0.86))))))
+        .containsPattern(
+            "- Full throttle: it runs [0-9]+ % leaner than expected, give or take [0-9]+ %\\.");
+  }
+
+  @Test
+  void of_leanSetting_isTheChangeWithLambdaBeforeAndAfter() {
     assertThat(text(begin(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.12)))))
         .containsPattern("Change next: main 1[1-9][0-9]\n")
         .containsPattern("- full throttle: λ 0\\.[0-9]+ becomes λ 0\\.[0-9]+, lean risk ");
   }
 
-  /** Clip and screw as rich as they go, and no other part in the drawer. */
   @Test
-  void of_leanSettingThatNothingAtHandMends_saysNotToRideIt() {
-    Setting lean =
-        ALL_ROUND
-            .withMainJet(JetBore.ofMillimetres(1.0))
-            .withClip(ClipPosition.fromTop(5, 5))
-            .withScrew(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(3)));
-    TuningSession session = TuningSession.beginning(TwoHundred.sheet(TwoHundred.STANDARD, lean));
-    String text = SessionText.of(session, SENSOR);
-    assertThat(text).contains("Do not ride it").doesNotContain("Nothing to test or change");
-    assertThat(PLUG.accepts(session)).isFalse();
+  void of_whitePlug_saysStop_whatItMeans_andWhatToDo() {
+    assertThat(text(begin(ALL_ROUND).observing(full(new Evidence.Colour(PlugColour.WHITE)))))
+        .contains("Stop. Make it richer before it is ridden again: main 13")
+        .contains("A white plug at full throttle means that the engine is being hurt there.");
+  }
+
+  @Test
+  void of_readingFarOff_asksToReadAgain() {
+    assertThat(
+            SessionText.of(
+                begin(ALL_ROUND).observing(full(new Evidence.Wideband(Lambda.of(0.5)))), SENSOR))
+        .contains("Check the reading: λ 0.5 at full throttle")
+        .contains("Change no part.");
+  }
+
+  @Test
+  void of_readingFarOffTwice_namesTheFaultsAndWhatSettlesEach() {
+    Observation wrong = full(new Evidence.Wideband(Lambda.of(0.5)));
+    assertThat(SessionText.of(begin(ALL_ROUND).observing(wrong).observing(wrong), SENSOR))
+        .contains("Look for a fault: λ 0.5 at full throttle")
+        .contains("It may be a high float level. Check: The float level is as specified.");
+  }
+
+  @Test
+  void of_crisp_isNoProof() {
+    TuningSession session =
+        begin(ALL_ROUND).observing(Workshop.observation(2, 4400, new Evidence.Felt(Symptom.CRISP)));
+    assertThat(text(session)).contains("Be wary\n- Crisp at 1/4 throttle is no proof");
   }
 
   @Test
   void of_sessionLedToItsEnd_saysThatNothingIsLeft() {
-    TuningSession session = begin(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.36)));
-    String text = text(session);
-    for (int i = 0; i < 40 && !text.contains("Nothing to test or change"); i++) {
-      session = next(session);
-      text = text(session);
+    SetupSheet sheet = Workshop.sheet(ALL_ROUND);
+    TuningSession session = begin(SENSOR.start(sheet).setting());
+    NextStep step = SENSOR.next(session);
+    while (!step.isEnd()) {
+      session = Sessions.take(session, step, (now, test) -> Sessions.read(now, test, 0));
+      step = SENSOR.next(session);
     }
-    assertThat(text).contains("Nothing to test or change\n- No single part at hand");
-    assertThat(PLUG.accepts(session)).isTrue();
+    assertThat(SessionText.of(session, SENSOR))
+        .contains("Nothing to test or change\n- Full throttle was read on this setting")
+        .contains("coldest morning");
   }
 
+  /** Sentences of at most 25 words. */
   @Test
-  void of_lastSettingUnread_asksForTheTestThatConfirmsIt() {
-    String text = SessionText.of(NextStepTest.UNREAD, SENSOR);
-    assertThat(text)
-        .contains("\nTest next: closed throttle\n- Nothing is left to change as far as is known")
-        .contains("this one is to confirm it")
-        .contains("- The test: closed throttle");
-  }
-
-  /** On an engine that is as the model says. */
-  private static TuningSession next(TuningSession session) {
-    NextStep step = PLUG.next(session);
-    if (step instanceof NextStep.Ride ride) {
-      NextTest test = ride.test();
-      MixtureModel model = MixtureModel.of(session.now().setup());
-      Lambda lambda = model.at(test.throttle(), test.speed()).lambda();
-      return session.observing(
-          new Observation(test.throttle(), test.speed(), new Evidence.Wideband(lambda)));
-    }
-    NextChange change = ((NextStep.Change) step).change();
-    return session.changing(session.now().setup().withSetting(change.setting()));
-  }
-
-  @Test
-  void warnings_crispPingingAndWhite_areTold() {
-    TuningSession session =
-        begin(ALL_ROUND)
-            .observing(Workshop.observation(2, 4400, new Evidence.Felt(Symptom.CRISP)))
-            .observing(Workshop.observation(6, 6700, new Evidence.Felt(Symptom.PINGS)))
-            .observing(Workshop.observation(8, 7500, new Evidence.Colour(PlugColour.WHITE)))
-            .observing(Workshop.observation(4, 5700, new Evidence.Colour(PlugColour.BROWN)));
-    assertThat(Warnings.of(session, PLUG.calibration(session)))
-        .satisfiesExactly(
-            crisp -> assertThat(crisp).startsWith("At 1/4 throttle: crisp is no proof"),
-            pings -> assertThat(pings).startsWith("At 3/4 throttle").contains("go richer"),
-            white -> assertThat(white).startsWith("At full throttle").contains("go richer"));
-    assertThat(text(session)).contains("Be wary\n- At 1/4 throttle: crisp");
-  }
-
-  @Test
-  void warnings_readingThatDisagrees_isTold() {
-    TuningSession session = begin(ALL_ROUND);
-    double[] lambdas = {0.80, 0.92, 0.92, 0.60};
-    int[] eighths = {8, 6, 4, 5};
-    for (int i = 0; i < eighths.length; i++) {
-      session =
-          session.observing(
-              Workshop.observation(eighths[i], 6500, new Evidence.Wideband(Lambda.of(lambdas[i]))));
-    }
-    assertThat(Warnings.of(session, PLUG.calibration(session)))
-        .singleElement()
-        .asString()
-        .startsWith("λ 0.6 read at 5/8 throttle disagrees");
+  void words_areShortSentences() {
+    Stream.concat(
+            Stream.of(Check.values()).map(Words::check),
+            Stream.of(Fault.values()).map(fault -> "It may be " + Words.fault(fault) + "."))
+        .flatMap(text -> Stream.of(text.split("[.;:] ")))
+        .forEach(sentence -> assertThat(sentence.split(" ")).hasSizeLessThanOrEqualTo(25));
   }
 
   /** Titles come from outside. */
@@ -139,8 +129,12 @@ class SessionTextTest {
     assertThat(text(TuningSession.beginning(spoilt))).startsWith("\uFFFD[2Jtitle\uFFFD\n");
   }
 
+  private static Observation full(Evidence evidence) {
+    return Workshop.observation(8, 7500, evidence);
+  }
+
   private static TuningSession begin(Setting setting) {
-    return TuningSession.beginning(Workshop.sheet(setting));
+    return Sessions.begin(Workshop.sheet(setting));
   }
 
   private static String text(TuningSession session) {

@@ -63,7 +63,7 @@ class TuningSessionTest {
   void steps_firstNotOfTheSheet_isRefused() {
     assertThatIllegalArgumentException()
         .isThrownBy(
-            () -> new TuningSession(BEGUN.sheet(), List.of(new TuningStep(SMALLER, List.of()))))
+            () -> new TuningSession(BEGUN.sheet(), Set.of(), List.of(TuningStep.on(SMALLER))))
         .withMessageContaining("the first on the setup of its sheet");
   }
 
@@ -71,6 +71,7 @@ class TuningSessionTest {
   void json_everyKindOfSeen_comesBackEqual() {
     TuningSession session =
         BEGUN
+            .checking(Set.of(Check.HEAT_RANGE))
             .observing(RICH)
             .observing(Workshop.observation(6, 6700, new Evidence.Colour(PlugColour.DARK)))
             .changing(SMALLER)
@@ -81,7 +82,9 @@ class TuningSessionTest {
                     7500,
                     new Evidence.ExhaustTemperature(
                         TemperatureDifference.ofKelvin(-25), Lambda.of(0.8))))
-            .observing(Workshop.observation(2, 4400, new Evidence.Proven()));
+            .observing(Workshop.observation(2, 4400, new Evidence.Proven()))
+            .observing(Workshop.observation(0, 7500, new Evidence.Overrun(RunDown.POPS)))
+            .checking(Set.of(Check.FUEL_LEVEL, Check.AIR_LEAK));
     String json = SessionJson.write(session);
     assertThat(SessionJson.read(json)).isEqualTo(session);
     assertThat(SessionJson.write(SessionJson.read(json))).isEqualTo(json);

@@ -7,6 +7,9 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.tuning.Check;
+import dev.jetting.rules.tuning.Fault;
+import dev.jetting.rules.tuning.NextChange;
 import dev.jetting.rules.tuning.NextStep;
 import dev.jetting.rules.tuning.NextTest;
 import dev.jetting.rules.tuning.Observation;
@@ -14,7 +17,9 @@ import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Tuning as the library leads it: test what it asks for, change what it says, until it stops. */
 final class ByLibrary {
@@ -31,11 +36,15 @@ final class ByLibrary {
     int changes = 0;
     NextStep next = tuner.next(session);
     while (!next.isEnd() && tests + changes < MOST_ENTRIES) {
-      if (next instanceof NextStep.Ride ride) {
-        session = session.observing(observation(engine, session, rider, ride.test()));
+      if (next instanceof NextStep.TickOff first) {
+        session = session.checking(Set.copyOf(first.checks()));
+      } else if (next instanceof NextStep.LookForFault look) {
+        session = session.checking(settling(look));
+      } else if (test(next).isPresent()) {
+        session = session.observing(observation(engine, session, rider, test(next).get()));
         tests++;
       } else {
-        Setting setting = ((NextStep.Change) next).change().setting();
+        Setting setting = change(next).setting();
         session = session.changing(session.now().setup().withSetting(setting));
         changes++;
       }
@@ -57,13 +66,33 @@ final class ByLibrary {
         profile.worst().leanRisk().value());
   }
 
+  /** He looks, and finds nothing: these engines have no fault. */
+  private static Set<Check> settling(NextStep.LookForFault look) {
+    return look.faults().stream().map(Fault::settledBy).collect(Collectors.toUnmodifiableSet());
+  }
+
+  private static Optional<NextTest> test(NextStep step) {
+    if (step instanceof NextStep.Ride ride) {
+      return Optional.of(ride.test());
+    }
+    return step instanceof NextStep.CheckReading again
+        ? Optional.of(again.test())
+        : Optional.empty();
+  }
+
+  private static NextChange change(NextStep step) {
+    return step instanceof NextStep.MakeRicher richer
+        ? richer.change()
+        : ((NextStep.Change) step).change();
+  }
+
   private static Observation observation(
       TrueEngine engine, TuningSession session, Rider rider, NextTest test) {
     ThrottleOpening throttle = test.throttle();
     var setup = session.now().setup();
     double lnLambda = engine.lnLambda(setup.setting(), throttle, test.speed());
     double lnNeeded = StrictMath.log(setup.engine().need().at(throttle).value());
-    return new Observation(throttle, test.speed(), rider.read(throttle, lnLambda, lnNeeded));
+    return new Observation(throttle, test.speed(), rider.read(test, lnLambda, lnNeeded));
   }
 
   private static RiskProfile profile(

@@ -4,12 +4,13 @@ import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.Meaning;
 import dev.jetting.rules.tuning.Meanings;
+import dev.jetting.rules.tuning.NextTest;
 import dev.jetting.rules.tuning.PlugColour;
+import dev.jetting.rules.tuning.RunDown;
 import dev.jetting.rules.tuning.Symptom;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
-import java.util.Optional;
 
 /** Who reads an engine: with what, and how well. */
 final class Rider {
@@ -42,7 +43,7 @@ final class Rider {
   private static final double SENSOR = 0.02;
   private static final double WRONG_SENSOR = 0.10;
   private static final double PLUG = 0.07;
-  private static final double FEELING = 0.08;
+  private static final double FEELING = 0.10;
 
   private final Instrument instrument;
   private final Skill skill;
@@ -61,19 +62,31 @@ final class Rider {
   }
 
   /** What he reads where the mixture is so much leaner than needed. */
-  Evidence read(ThrottleOpening throttle, double lnLambda, double lnNeeded) {
-    if (instrument == Instrument.WIDEBAND) {
-      double wrong = chance.happens(skill.wrongSensor) ? chance.normal(WRONG_SENSOR) : 0;
-      return new Evidence.Wideband(Lambda.of(StrictMath.exp(lnLambda + error(SENSOR) + wrong)));
-    }
+  Evidence read(NextTest test, double lnLambda, double lnNeeded) {
     double leaner = lnLambda - lnNeeded;
-    if (skill.feels && throttle.compareTo(ThrottleOpening.ofEighths(1)) <= 0) {
-      Optional<Symptom> symptom = felt(throttle, leaner);
-      if (symptom.isPresent()) {
-        return new Evidence.Felt(symptom.get());
-      }
+    if (test.kind() == NextTest.Kind.RUN_DOWN) {
+      return new Evidence.Overrun(runDown(leaner));
     }
-    return new Evidence.Colour(colour(leaner));
+    return switch (test.instrument()) {
+      case WIDEBAND, EXHAUST_THERMOMETER -> wideband(lnLambda);
+      case FEEL -> new Evidence.Felt(felt(test.throttle(), leaner));
+      case PLUG -> new Evidence.Colour(colour(leaner));
+    };
+  }
+
+  private Evidence wideband(double lnLambda) {
+    double wrong = chance.happens(skill.wrongSensor) ? chance.normal(WRONG_SENSOR) : 0;
+    double lambda = StrictMath.exp(lnLambda + error(SENSOR) + wrong);
+    return new Evidence.Wideband(Lambda.of(Math.min(Math.max(lambda, 0.4), 2)));
+  }
+
+  /** On the overrun (invented): pops where the idle would be lean, dies where it would be rich. */
+  private RunDown runDown(double leaner) {
+    double felt = leaner + error(FEELING);
+    if (felt > 0.15) {
+      return RunDown.POPS;
+    }
+    return felt < -0.35 ? RunDown.DIES : RunDown.CLEAN;
   }
 
   /** The colour of the plug, for those who go by nothing else. */
@@ -95,25 +108,31 @@ final class Rider {
     return colours.get(Math.max(0, Math.min(colours.size() - 1, neighbour)));
   }
 
-  private Optional<Symptom> felt(ThrottleOpening throttle, double leaner) {
-    if (chance.happens(skill.wrongSymptom)) {
-      return Optional.of(List.of(Symptom.values()).get(chance.below(Symptom.values().length)));
+  private Symptom felt(ThrottleOpening throttle, double leaner) {
+    if (skill.feels && chance.happens(skill.wrongSymptom)) {
+      return MILD.get(chance.below(MILD.size()));
     }
-    Symptom lean = throttle.equals(ThrottleOpening.CLOSED) ? Symptom.HANGS : Symptom.HESITATES;
     double lambda = StrictMath.exp(leaner + error(FEELING));
-    if (lambda >= from(lean)) {
-      return Optional.of(lean);
+    Meaning clean = Meanings.assumed().symptoms().get(Symptom.CLEAN);
+    if (clean == null || (lambda >= clean.from() && lambda <= clean.to())) {
+      return Symptom.CLEAN;
     }
-    Meaning rich = Meanings.assumed().symptoms().get(Symptom.FOUR_STROKES);
-    return rich != null && lambda <= rich.to()
-        ? Optional.of(Symptom.FOUR_STROKES)
-        : Optional.empty();
+    boolean idle = throttle.equals(ThrottleOpening.CLOSED);
+    if (lambda > clean.to()) {
+      return idle ? Symptom.HANGS : Symptom.HESITATES;
+    }
+    return Symptom.STUMBLES;
   }
 
-  private static double from(Symptom symptom) {
-    Meaning meaning = Meanings.assumed().symptoms().get(symptom);
-    return meaning == null ? Double.POSITIVE_INFINITY : meaning.from();
-  }
+  /** What may be felt by mistake. */
+  private static final List<Symptom> MILD =
+      List.of(
+          Symptom.CLEAN,
+          Symptom.BOGS,
+          Symptom.HESITATES,
+          Symptom.HANGS,
+          Symptom.STUMBLES,
+          Symptom.CRISP);
 
   private double error(double deviation) {
     return skill.heavyTails ? chance.heavy(deviation) : chance.normal(deviation);

@@ -6,7 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.Instrument;
+import dev.jetting.rules.tuning.NextTest;
 import dev.jetting.rules.tuning.PlugColour;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import org.junit.jupiter.api.Test;
 
@@ -23,10 +26,17 @@ class RiderTest {
   @Test
   void read_wideband_errsByTwoPercent() {
     Rider rider = new Rider(Instrument.WIDEBAND, Rider.Skill.AS_ASSUMED, 2);
+    NextTest test =
+        new NextTest(
+            NextTest.Kind.STEADY,
+            ThrottleOpening.FULL,
+            EngineSpeed.ofRpm(7500),
+            Instrument.WIDEBAND,
+            Probability.of(0.01));
     double squares = 0;
     int readings = 4000;
     for (int i = 0; i < readings; i++) {
-      Evidence seen = rider.read(ThrottleOpening.FULL, -0.2, -0.22);
+      Evidence seen = rider.read(test, -0.2, -0.22);
       double ln = StrictMath.log(((Evidence.Wideband) seen).lambda().value());
       squares += (ln + 0.2) * (ln + 0.2);
     }
@@ -67,8 +77,6 @@ class RiderTest {
 
   private static double at(TrueEngine engine, Machine machine, double rpm) {
     return engine.lnLambda(
-        machine.start().setup().setting(),
-        ThrottleOpening.FULL,
-        dev.jetting.units.EngineSpeed.ofRpm(rpm));
+        machine.start().setup().setting(), ThrottleOpening.FULL, EngineSpeed.ofRpm(rpm));
   }
 }

@@ -1,0 +1,26 @@
+package dev.jetting.rules.tuning;
+
+/**
+ * What a tuner looks at before he jets anything, and again after a sign that does not fit. {@link
+ * SessionText} words each.
+ */
+public enum Check {
+  /** Flanges, crankshaft seals and the carburettor's rubber are tight. */
+  AIR_LEAK,
+  /** The ignition fires when it should. */
+  IGNITION_TIMING,
+  /** Tap, hose and float valve deliver at least a quarter more than full throttle draws. */
+  FUEL_DELIVERY,
+  /** The float level is as specified. */
+  FUEL_LEVEL,
+  /** Jets and passages are clean, and the jets are of the size that is stamped on them. */
+  JETS_CLEAN,
+  /** The slide opens fully and closes onto its stop; needle and clip sit right and are not worn. */
+  SLIDE_AND_NEEDLE,
+  /** Filter, filter box and exhaust are as ridden, and not choked. */
+  INTAKE_AND_EXHAUST,
+  /** The plug has the right heat range. */
+  HEAT_RANGE,
+  /** The engine is warm and the choke is off. */
+  WARM_ENGINE
+}

@@ -1,0 +1,67 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.units.ThrottleOpening;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A fault that no part of the setting is to blame for, as a hypothesis: what it looks like over the
+ * throttle range, and which check settles it. The ranges are common practice, no source.
+ */
+public enum Fault {
+  /** False air: leanest at small openings, because the leak is as large as ever there. */
+  AIR_LEAK(Check.AIR_LEAK, true, 0, 8),
+  /** A blocked or wrong pilot jet or passage: lean at small openings alone. */
+  PILOT_BLOCKED(Check.JETS_CLEAN, true, 0, 2),
+  /** A blocked or mislabelled main jet: lean at wide openings alone. */
+  MAIN_BLOCKED(Check.JETS_CLEAN, true, 5, 8),
+  /** A fuel supply that does not keep up: lean at wide openings, the more the longer they last. */
+  FUEL_SHORT(Check.FUEL_DELIVERY, true, 6, 8),
+  /** A low float level: lean everywhere. */
+  FUEL_LEVEL_LOW(Check.FUEL_LEVEL, true, 0, 8),
+  /** Ignition too early: pings and burns the plug white at any mixture. */
+  IGNITION_TIMING(Check.IGNITION_TIMING, true, 3, 8),
+  /** A plug too hot for the engine: white at any mixture. */
+  PLUG_TOO_HOT(Check.HEAT_RANGE, true, 3, 8),
+  /** A plug too cold for the engine: dark at any mixture. */
+  PLUG_TOO_COLD(Check.HEAT_RANGE, false, 0, 8),
+  /** A choke that is on or a cold engine: rich everywhere. */
+  CHOKE_ON(Check.WARM_ENGINE, false, 0, 8),
+  /** A high float level: rich everywhere. */
+  FUEL_LEVEL_HIGH(Check.FUEL_LEVEL, false, 0, 8),
+  /** A dirty filter or a choked exhaust: rich at wide openings. */
+  BREATHING(Check.INTAKE_AND_EXHAUST, false, 4, 8),
+  /** A worn needle or needle jet, or a clip that slipped: rich in the middle. */
+  NEEDLE_WORN(Check.SLIDE_AND_NEEDLE, false, 1, 6);
+
+  private final Check check;
+  private final boolean lean;
+  private final int fromEighths;
+  private final int toEighths;
+
+  Fault(Check check, boolean lean, int fromEighths, int toEighths) {
+    this.check = check;
+    this.lean = lean;
+    this.fromEighths = fromEighths;
+    this.toEighths = toEighths;
+  }
+
+  /** {@return the check that settles whether it is this} */
+  public Check settledBy() {
+    return check;
+  }
+
+  /** {@return whether the engine looks lean by it; rich otherwise} */
+  public boolean isLean() {
+    return lean;
+  }
+
+  /** The faults that look lean, or rich, at an opening. */
+  static List<Fault> at(ThrottleOpening throttle, boolean lean) {
+    double eighths = throttle.share() * 8;
+    return Arrays.stream(values())
+        .filter(fault -> fault.lean == lean)
+        .filter(fault -> fault.fromEighths <= eighths && eighths <= fault.toEighths)
+        .toList();
+  }
+}

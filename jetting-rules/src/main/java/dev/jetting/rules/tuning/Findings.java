@@ -1,0 +1,240 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.calibration.Reading;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.ThrottleOpening;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * What a session has found: the readings that count, those that do not, and the signs. A reading
+ * that contradicts its own repetition or disagrees with all the rest does not count, unless it was
+ * repeated and no fault was found.
+ */
+final class Findings {
+
+  /** From so many standard deviations on a reading disagrees (assumed). */
+  private static final double DISAGREES = 3;
+
+  /** From so many on a sign of harm is one that the rest holds for very unlikely (assumed). */
+  private static final double UNLIKELY = 2.5;
+
+  /** Leaner than when it was read by more than this in ln λ, an opening is unread (assumed). */
+  private static final double STILL_READ = 0.04;
+
+  private final Tuner tuner;
+  private final TuningSession session;
+  private final List<ReadingGroup> groups;
+  private final Calibration all;
+  private final List<ReadingGroup> odd;
+  private final List<Sign> signs;
+  private final Calibration calibration;
+
+  Findings(Tuner tuner, TuningSession session) {
+    this.tuner = tuner;
+    this.session = session;
+    groups = groups(tuner, session);
+    signs = signs(tuner, session);
+    List<ReadingGroup> settled = groups.stream().filter(ReadingGroup::isSettled).toList();
+    all = tuner.riskModel().untried().with(settled.stream().map(ReadingGroup::standing).toList());
+    List<Reading> disagreeing = all.disagreeing(DISAGREES);
+    odd = settled.stream().filter(group -> disagreeing.contains(group.standing())).toList();
+    List<Reading> counting =
+        settled.stream().filter(this::counts).map(ReadingGroup::standing).toList();
+    calibration = tuner.riskModel().untried().with(counting);
+  }
+
+  private static List<ReadingGroup> groups(Tuner tuner, TuningSession session) {
+    List<ReadingGroup> groups = new ArrayList<>();
+    for (int i = 0; i < session.steps().size(); i++) {
+      TuningStep step = session.steps().get(i);
+      for (Observation observation : step.observations()) {
+        Optional<Reading> read = reading(step.setup(), observation, tuner);
+        if (read.isPresent()) {
+          add(groups, observation, read.get(), i);
+        }
+      }
+    }
+    return groups;
+  }
+
+  private static void add(
+      List<ReadingGroup> groups, Observation observation, Reading reading, int step) {
+    for (int g = 0; g < groups.size(); g++) {
+      if (groups.get(g).holds(observation, reading)) {
+        groups.set(g, groups.get(g).with(observation, reading, step));
+        return;
+      }
+    }
+    groups.add(new ReadingGroup(List.of(observation), List.of(reading), step));
+  }
+
+  private static Optional<Reading> reading(Setup setup, Observation observation, Tuner tuner) {
+    return observation
+        .evidence()
+        .reading(setup, observation.throttle(), observation.speed(), tuner.meanings());
+  }
+
+  private static List<Sign> signs(Tuner tuner, TuningSession session) {
+    SignReader reader = new SignReader(tuner);
+    List<Sign> signs = new ArrayList<>();
+    for (TuningStep step : session.steps()) {
+      step.observations().forEach(o -> reader.sign(step.setup(), o).ifPresent(signs::add));
+    }
+    return signs;
+  }
+
+  /** What the readings that count teach about the engine. */
+  Calibration calibration() {
+    return calibration;
+  }
+
+  private boolean counts(ReadingGroup group) {
+    return group.isSettled()
+        && (!odd.contains(group) || (group.isRepeated() && isLookedInto(group)));
+  }
+
+  /** The readings on the setup as it is that are to be checked before anything else. */
+  Optional<ReadingGroup> toReadAgain() {
+    return groups.stream()
+        .filter(this::isOnThisSetup)
+        .filter(group -> !group.isSettled() || (odd.contains(group) && !group.isRepeated()))
+        .findFirst();
+  }
+
+  /** A reading that was repeated and still disagrees with all the rest. */
+  Optional<ReadingGroup> toLookInto() {
+    return odd.stream()
+        .filter(group -> isOnThisSetup(group) && group.isRepeated() && !isLookedInto(group))
+        .findFirst();
+  }
+
+  private boolean isOnThisSetup(ReadingGroup group) {
+    return group.readings().get(0).setup().equals(session.last().setup());
+  }
+
+  /** Whether a sign is one that the rest holds for very unlikely, and nobody has looked why. */
+  boolean isUnexplained(Sign sign) {
+    List<Reading> unlikely = all.disagreeing(UNLIKELY);
+    return groups.stream()
+        .filter(group -> group.observations().contains(sign.observation()))
+        .filter(group -> group.readings().get(0).setup().equals(sign.setup()))
+        .filter(group -> !group.isSettled() || unlikely.contains(group.standing()))
+        .anyMatch(group -> !isLookedInto(group));
+  }
+
+  /** The faults that would look like a reading. */
+  List<Fault> faults(ReadingGroup group) {
+    Reading reading = group.standing();
+    MixtureModel model = MixtureModel.of(reading.setup());
+    Lambda expected = calibrationWithout(group).on(model).expected(reading.throttle());
+    return Fault.at(reading.throttle(), !expected.isMoreThan(reading.from()));
+  }
+
+  private Calibration calibrationWithout(ReadingGroup group) {
+    return tuner
+        .riskModel()
+        .untried()
+        .with(
+            groups.stream()
+                .filter(other -> other.isSettled() && !odd.contains(other) && !other.equals(group))
+                .map(ReadingGroup::standing)
+                .toList());
+  }
+
+  private boolean isLookedInto(ReadingGroup group) {
+    Set<Check> done = EnumSet.noneOf(Check.class);
+    session.steps().stream().skip(group.step()).forEach(step -> done.addAll(step.checks()));
+    return faults(group).stream().allMatch(fault -> done.contains(fault.settledBy()));
+  }
+
+  /** The signs of a kind that the setting as it is does not answer, the latest first. */
+  List<Sign> open(Sign.Kind kind) {
+    Setting now = session.last().setup().setting();
+    List<Sign> open = new ArrayList<>();
+    for (Sign sign : signs) {
+      if (sign.kind() == kind && sign.isOpen(now)) {
+        open.add(0, sign);
+      }
+    }
+    return open;
+  }
+
+  /** Whether a setting answers every sign that asked for a richer mixture. */
+  boolean keepsWhatWasAsked(Setting setting) {
+    return signs.stream().filter(Sign::isLean).noneMatch(sign -> sign.isOpen(setting));
+  }
+
+  /** Whether the opening was read, not lean, on this setting or on one that is no richer there. */
+  boolean isAnswered(ThrottleOpening held) {
+    return latest(held).filter(this::stillHolds).isPresent();
+  }
+
+  /** Whether the overrun was tried, and not lean, with as little fuel as it has now. */
+  boolean isOverrunAnswered() {
+    return latestOverrun().filter(this::stillHolds).isPresent();
+  }
+
+  /** Whether an opening was read on the very setting that is in. */
+  boolean isReadOnThisSetting(ThrottleOpening held) {
+    return latest(held)
+        .filter(read -> read.setup.setting().equals(session.last().setup().setting()))
+        .isPresent();
+  }
+
+  /** Whether anything was ever observed near an opening. */
+  boolean isVisited(ThrottleOpening held) {
+    return session.steps().stream()
+        .flatMap(step -> step.observations().stream())
+        .anyMatch(observation -> Held.nearest(observation.throttle()).equals(held));
+  }
+
+  private boolean stillHolds(Seen seen) {
+    Sign there = new Sign(seen.setup, seen.observation, Sign.Kind.LEAN);
+    Setting now = session.last().setup().setting();
+    boolean lean =
+        signs.stream()
+            .anyMatch(
+                sign ->
+                    sign.isLean()
+                        && sign.observation().equals(seen.observation)
+                        && sign.setup().equals(seen.setup));
+    return !lean && there.lnLambda(now) - there.lnLambda(seen.setup.setting()) <= STILL_READ;
+  }
+
+  private record Seen(Setup setup, Observation observation) {}
+
+  private Optional<Seen> latest(ThrottleOpening held) {
+    return seen()
+        .filter(seen -> SignReader.isConclusive(seen.observation))
+        .filter(seen -> Held.nearest(seen.observation.throttle()).equals(held))
+        .filter(this::isTrusted)
+        .reduce((earlier, later) -> later);
+  }
+
+  private Optional<Seen> latestOverrun() {
+    return seen()
+        .filter(seen -> seen.observation.evidence() instanceof Evidence.Overrun)
+        .reduce((earlier, later) -> later);
+  }
+
+  private Stream<Seen> seen() {
+    return session.steps().stream()
+        .flatMap(step -> step.observations().stream().map(o -> new Seen(step.setup(), o)));
+  }
+
+  private boolean isTrusted(Seen seen) {
+    return groups.stream()
+        .filter(group -> group.observations().contains(seen.observation))
+        .filter(group -> group.readings().get(0).setup().equals(seen.setup))
+        .allMatch(this::counts);
+  }
+}

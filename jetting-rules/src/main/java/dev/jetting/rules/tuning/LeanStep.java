@@ -1,0 +1,52 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.JetBore;
+import java.util.List;
+
+/**
+ * The refusals of the trade for a step towards lean: one size at a time, and never back to what a
+ * sign asked to leave.
+ */
+final class LeanStep {
+
+  /** More than this in ln λ at any opening is no single step towards lean (assumed). */
+  static final double MOST_LEANING = 0.12;
+
+  private final Setting now;
+  private final PartsAtHand parts;
+  private final Findings findings;
+
+  LeanStep(SetupSheet sheet, Findings findings) {
+    now = sheet.setup().setting();
+    parts = sheet.parts();
+    this.findings = findings;
+  }
+
+  boolean allows(Setting to) {
+    return isOneSize(now.mainJet(), to.mainJet(), parts.mainJets())
+        && isOneSize(now.pilotJet(), to.pilotJet(), parts.pilotJets())
+        && isOneSize(to)
+        && findings.keepsWhatWasAsked(to);
+  }
+
+  /** A bigger jet, or the next smaller one. */
+  private static boolean isOneSize(JetBore own, JetBore other, List<JetBore> jets) {
+    return jets.stream().noneMatch(jet -> jet.compareTo(own) < 0 && jet.compareTo(other) > 0);
+  }
+
+  /** A slide with less cutaway or the next with more, and the next smaller needle jet. */
+  private boolean isOneSize(Setting to) {
+    Cutaway own = now.cutaway();
+    return parts.cutaways().stream()
+            .noneMatch(slide -> slide.compareTo(own) > 0 && slide.compareTo(to.cutaway()) < 0)
+        && parts.needleJets().stream()
+            .noneMatch(
+                jet ->
+                    jet.bore().compareTo(now.needleJet().bore()) < 0
+                        && jet.bore().compareTo(to.needleJet().bore()) > 0);
+  }
+}

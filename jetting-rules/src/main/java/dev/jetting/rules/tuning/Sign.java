@@ -1,0 +1,85 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Setting;
+import java.util.Objects;
+
+/**
+ * Something observed that asks for a change where it was observed, whatever the model says.
+ *
+ * @param setup the setup it was observed on
+ * @param observation what was observed, and where
+ * @param kind what it asks for
+ */
+public record Sign(Setup setup, Observation observation, Kind kind) {
+
+  /** What a sign asks for. */
+  public enum Kind {
+    /** The engine is being hurt: nothing is ridden until that opening is richer by two sizes. */
+    STOP,
+    /** Lean: that opening is to be richer by a size. */
+    LEAN,
+    /** Too rich: that opening is to be leaner by a size, where that is safe. */
+    RICH
+  }
+
+  /** In ln λ: about two sizes of a main jet (assumed). */
+  private static final double TWO_SIZES = 0.06;
+
+  /** In ln λ: about a size of a main jet (assumed). */
+  private static final double ONE_SIZE = 0.025;
+
+  /** In ln λ: less is no change (assumed). */
+  private static final double A_CHANGE = 0.005;
+
+  /**
+   * Checks for nulls.
+   *
+   * @param setup the setup it was observed on
+   * @param observation what was observed, and where
+   * @param kind what it asks for
+   */
+  public Sign {
+    Objects.requireNonNull(setup, "setup");
+    Objects.requireNonNull(observation, "observation");
+    Objects.requireNonNull(kind, "kind");
+  }
+
+  /** {@return whether it asks for a richer mixture} */
+  public boolean isLean() {
+    return kind != Kind.RICH;
+  }
+
+  /** Whether it was observed on the overrun. */
+  boolean isOverrun() {
+    return observation.evidence() instanceof Evidence.Overrun;
+  }
+
+  /** Whether a setting has not yet answered it. */
+  boolean isOpen(Setting setting) {
+    return missing(setting) > 0;
+  }
+
+  /**
+   * By how much, in ln λ by the model at that opening, a setting falls short of what the sign asks
+   * for; zero or less where it has answered it.
+   */
+  double missing(Setting setting) {
+    double leaner = lnLambda(setting) - lnLambda(setup.setting());
+    return switch (kind) {
+      case STOP -> leaner + TWO_SIZES;
+      case LEAN -> leaner + ONE_SIZE;
+      case RICH -> A_CHANGE - leaner;
+    };
+  }
+
+  /** ln λ by the model with a setting, at the opening and in the air of the observation. */
+  double lnLambda(Setting setting) {
+    MixtureModel model = MixtureModel.of(setup.withSetting(setting));
+    return StrictMath.log(
+        isOverrun()
+            ? model.overrun().lambda().value()
+            : model.at(observation.throttle(), observation.speed()).lambda().value());
+  }
+}

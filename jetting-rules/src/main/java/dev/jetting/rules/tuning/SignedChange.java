@@ -1,0 +1,86 @@
+package dev.jetting.rules.tuning;
+
+import static java.util.Comparator.comparingDouble;
+
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.tuning.Alternatives.Alternative;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Chooses the part that answers a sign: one that acts where the sign was, in the order of the
+ * trade. Among the sizes of that part it is the smallest that is enough, or the one that goes
+ * furthest.
+ */
+final class SignedChange {
+
+  /** A part that does less in ln λ does not act there (assumed). */
+  private static final double ACTS = 0.01;
+
+  /**
+   * More than this in ln λ is leaner somewhere else (assumed: rounding, and the needle's flank).
+   */
+  static final double NO_LEANER = 0.002;
+
+  private final SetupSheet sheet;
+  private final Scales scales;
+  private final Findings findings;
+
+  SignedChange(SetupSheet sheet, Scales scales, Findings findings) {
+    this.sheet = sheet;
+    this.scales = scales;
+    this.findings = findings;
+  }
+
+  /** The change that makes an opening richer, and none leaner; empty if no part at hand does. */
+  Optional<Alternative> richer(Sign sign) {
+    double missing = sign.missing(scales.setting());
+    double now = sign.lnLambda(scales.setting());
+    for (MeteringPart part : TradeOrder.at(sign)) {
+      List<Alternative> acting =
+          alternatives(part)
+              .filter(to -> now - sign.lnLambda(to.setting()) >= Math.min(ACTS, missing))
+              .filter(to -> scales.leansAtMost(NO_LEANER, to.setting()))
+              .toList();
+      Optional<Alternative> enough =
+          acting.stream()
+              .filter(to -> !sign.isOpen(to.setting()))
+              .max(comparingDouble(to -> sign.lnLambda(to.setting())));
+      Optional<Alternative> found =
+          enough.or(() -> acting.stream().min(comparingDouble(to -> sign.lnLambda(to.setting()))));
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The change by one size that makes an opening leaner and stays safe; empty if there is none. */
+  Optional<Alternative> leaner(Sign sign) {
+    for (MeteringPart part : TradeOrder.at(sign)) {
+      Optional<Alternative> found =
+          alternatives(part)
+              .filter(to -> !sign.isOpen(to.setting()))
+              .filter(to -> isSafeStepTowardsLean(to.setting()))
+              .min(comparingDouble(to -> sign.lnLambda(to.setting())));
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean isSafeStepTowardsLean(Setting to) {
+    return new LeanStep(sheet, findings).allows(to)
+        && scales.leansAtMost(LeanStep.MOST_LEANING, to)
+        && scales.excess(to, 0).isPresent();
+  }
+
+  private Stream<Alternative> alternatives(MeteringPart part) {
+    return Alternatives.to(scales.setting(), sheet.parts()).stream()
+        .filter(to -> to.part() == part);
+  }
+}

@@ -1,0 +1,157 @@
+package dev.jetting.rules.tuning;
+
+import static java.util.Comparator.comparingDouble;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.calibration.CalibratedModel;
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Which test is due, in the order of the trade: idle, full throttle, the needle's range, a quarter
+ * and an eighth, the overrun. Openings between those that must be read are tested where the risk
+ * that remains is worth a run.
+ */
+final class TestPlan {
+
+  /** A smaller share of the accepted risk is not worth a run (assumed). */
+  private static final double WORTH_TESTING = 0.1;
+
+  /** Less in ln λ is no move towards lean (assumed). */
+  private static final double LEANED = 0.003;
+
+  private final Tuner tuner;
+  private final TuningSession session;
+  private final Findings findings;
+  private final Calibration calibration;
+
+  TestPlan(Tuner tuner, TuningSession session, Findings findings) {
+    this.tuner = tuner;
+    this.session = session;
+    this.findings = findings;
+    calibration = findings.calibration();
+  }
+
+  /** The test that is due on the setting as it is; empty where all is answered. */
+  Optional<NextTest> due() {
+    return Held.OPENINGS.stream()
+        .filter(held -> isNeeded(held) && !findings.isAnswered(held))
+        .findFirst()
+        .or(this::leanedMost)
+        .map(this::at)
+        .or(() -> findings.isOverrunAnswered() ? Optional.empty() : Optional.of(runDown()));
+  }
+
+  /** Full throttle, unless it was read on this very setting. */
+  Optional<NextTest> confirming() {
+    return findings.isReadOnThisSetting(ThrottleOpening.FULL)
+        ? Optional.empty()
+        : Optional.of(at(ThrottleOpening.FULL));
+  }
+
+  /** The test that takes a reading again. */
+  NextTest again(Observation observation) {
+    Instrument instrument = instrumentOf(observation.evidence());
+    return new NextTest(
+        kind(observation.throttle(), instrument),
+        observation.throttle(),
+        observation.speed(),
+        instrument,
+        risk(observation.throttle()));
+  }
+
+  private boolean isNeeded(ThrottleOpening held) {
+    return Held.REQUIRED.contains(held) || findings.isVisited(held) || isWorthTesting(held);
+  }
+
+  private boolean isWorthTesting(ThrottleOpening held) {
+    SetupSheet now = session.now();
+    double worth = WORTH_TESTING * now.riding().acceptedRisk().value();
+    return now.days().stream().anyMatch(day -> risk(held, day).value() > worth);
+  }
+
+  /** Where the last change took the mixture furthest to lean, if nothing was read since. */
+  private Optional<ThrottleOpening> leanedMost() {
+    List<TuningStep> steps = session.steps();
+    if (steps.size() < 2 || !session.last().observations().isEmpty()) {
+      return Optional.empty();
+    }
+    Setup now = session.last().setup();
+    MixtureModel before =
+        MixtureModel.of(now.withSetting(steps.get(steps.size() - 2).setup().setting()));
+    MixtureModel after = MixtureModel.of(now);
+    return Held.OPENINGS.stream()
+        .filter(held -> leaner(before, after, held) > LEANED)
+        .max(comparingDouble(held -> leaner(before, after, held)));
+  }
+
+  private static double leaner(MixtureModel before, MixtureModel after, ThrottleOpening throttle) {
+    return StrictMath.log(
+        after.at(throttle).lambda().value() / before.at(throttle).lambda().value());
+  }
+
+  private NextTest at(ThrottleOpening throttle) {
+    Instrument instrument = instrument(throttle);
+    return new NextTest(
+        kind(throttle, instrument),
+        throttle,
+        session.now().setup().engine().loadLine().at(throttle),
+        instrument,
+        risk(throttle));
+  }
+
+  private NextTest runDown() {
+    Setup setup = session.now().setup();
+    return new NextTest(
+        NextTest.Kind.RUN_DOWN,
+        ThrottleOpening.CLOSED,
+        setup.engine().loadLine().at(ThrottleOpening.FULL),
+        Instrument.FEEL,
+        risk(ThrottleOpening.CLOSED));
+  }
+
+  /** The sharpest there is; at small openings a plug tells little, and the engine's answer more. */
+  private Instrument instrument(ThrottleOpening throttle) {
+    Instrument sharpest =
+        Collections.min(tuner.instruments(), comparingDouble(i -> i.deviation(tuner.meanings())));
+    boolean small = throttle.compareTo(Held.EIGHTH) <= 0;
+    return sharpest == Instrument.PLUG && small ? Instrument.FEEL : sharpest;
+  }
+
+  private static Instrument instrumentOf(Evidence evidence) {
+    if (evidence instanceof Evidence.Wideband) {
+      return Instrument.WIDEBAND;
+    }
+    if (evidence instanceof Evidence.ExhaustTemperature) {
+      return Instrument.EXHAUST_THERMOMETER;
+    }
+    return evidence instanceof Evidence.Colour ? Instrument.PLUG : Instrument.FEEL;
+  }
+
+  private static NextTest.Kind kind(ThrottleOpening throttle, Instrument instrument) {
+    if (throttle.equals(ThrottleOpening.CLOSED)) {
+      return NextTest.Kind.IDLE;
+    }
+    return switch (instrument) {
+      case PLUG -> NextTest.Kind.PLUG_CHOP;
+      case FEEL -> NextTest.Kind.ROLL_ON;
+      case WIDEBAND, EXHAUST_THERMOMETER -> NextTest.Kind.STEADY;
+    };
+  }
+
+  private Probability risk(ThrottleOpening throttle) {
+    return risk(throttle, session.now().setup().air());
+  }
+
+  private Probability risk(ThrottleOpening throttle, Air day) {
+    CalibratedModel engine = calibration.on(MixtureModel.of(session.now().setup().withAir(day)));
+    return tuner.riskModel().leanRisk(engine, throttle);
+  }
+}

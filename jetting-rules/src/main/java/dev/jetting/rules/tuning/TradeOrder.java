@@ -1,0 +1,59 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+
+/**
+ * The parts that a tuner changes at an opening, the first choice first (common practice, no
+ * source). A part that does nothing there by the model is passed over.
+ */
+final class TradeOrder {
+
+  private static final double WIDE = 7 / 8.0;
+  private static final double MIDDLE = 3 / 8.0;
+  private static final double SMALL = 3 / 16.0;
+  private static final double SHUT = 1 / 16.0;
+
+  private TradeOrder() {}
+
+  static List<MeteringPart> at(Sign sign) {
+    return sign.isOverrun()
+        ? List.of(MeteringPart.PILOT_JET, MeteringPart.SCREW)
+        : at(sign.observation().throttle());
+  }
+
+  static List<MeteringPart> at(ThrottleOpening throttle) {
+    double share = throttle.share();
+    if (share >= WIDE) {
+      return List.of(
+          MeteringPart.MAIN_JET,
+          MeteringPart.CLIP,
+          MeteringPart.NEEDLE_JET,
+          MeteringPart.NEEDLE_DIAMETER);
+    }
+    if (share >= MIDDLE) {
+      return List.of(
+          MeteringPart.CLIP,
+          MeteringPart.NEEDLE_DIAMETER,
+          MeteringPart.NEEDLE_JET,
+          MeteringPart.MAIN_JET);
+    }
+    if (share >= SMALL) {
+      return List.of(
+          MeteringPart.CLIP,
+          MeteringPart.NEEDLE_JET,
+          MeteringPart.CUTAWAY,
+          MeteringPart.NEEDLE_DIAMETER);
+    }
+    if (share >= SHUT) {
+      return List.of(
+          MeteringPart.CUTAWAY,
+          MeteringPart.NEEDLE_JET,
+          MeteringPart.PILOT_JET,
+          MeteringPart.CLIP,
+          MeteringPart.SCREW);
+    }
+    return List.of(MeteringPart.SCREW, MeteringPart.PILOT_JET, MeteringPart.CUTAWAY);
+  }
+}

@@ -1,0 +1,236 @@
+package dev.jetting.rules.tuning;
+
+import static net.jqwik.api.Combinators.combine;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.arbitraries.PlausibleArbitraries;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.ThrottleOpening;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import net.jqwik.api.ShrinkingMode;
+
+/** Whatever the machine and whatever is read on it, sense or nonsense. */
+class TunerProperties {
+
+  private static final int MANY = 150;
+
+  /** A session that is being led, with everything that was done. */
+  record Led(Tuner tuner, SetupSheet sheet, long seed) {
+
+    List<Taken> toItsEnd() {
+      Random chance = new Random(seed);
+      TuningSession session = TuningSession.beginning(sheet);
+      List<Taken> taken = new ArrayList<>();
+      NextStep step = tuner.next(session);
+      while (!step.isEnd() && taken.size() < MANY) {
+        taken.add(new Taken(session, step));
+        session = Sessions.take(session, step, (now, test) -> read(now, test, chance));
+        step = tuner.next(session);
+      }
+      taken.add(new Taken(session, step));
+      return taken;
+    }
+
+    /** Mostly near the truth, at times off, at times anything at all. */
+    private static Evidence read(TuningSession session, NextTest test, Random chance) {
+      return chance.nextInt(8) == 0
+          ? anything(test, chance)
+          : Sessions.read(session, test, 0.08 * chance.nextGaussian());
+    }
+
+    private static Evidence anything(NextTest test, Random chance) {
+      if (test.kind() == NextTest.Kind.RUN_DOWN) {
+        return new Evidence.Overrun(pick(RunDown.values(), chance));
+      }
+      return switch (test.instrument()) {
+        case WIDEBAND, EXHAUST_THERMOMETER ->
+            new Evidence.Wideband(Lambda.of(0.6 + 0.7 * chance.nextDouble()));
+        case PLUG -> new Evidence.Colour(pick(PlugColour.values(), chance));
+        case FEEL -> new Evidence.Felt(pick(Symptom.values(), chance));
+      };
+    }
+
+    private static <T> T pick(T[] values, Random chance) {
+      return values[chance.nextInt(values.length)];
+    }
+  }
+
+  record Taken(TuningSession session, NextStep step) {
+    Setting setting() {
+      return session.now().setup().setting();
+    }
+  }
+
+  /** A session costs a second or so: every refusal is looked for in each. */
+  @Property(tries = 15, shrinking = ShrinkingMode.OFF)
+  void next_toTheEnd_keepsTheRefusalsOfTheTrade(@ForAll("led") Led led) {
+    List<Taken> all = led.toItsEnd();
+    ends(led, all);
+    ridesAfterHarmOnlyOnceRicherThere(led, all);
+    makesRicherWhereTheSignWas(led, all);
+    leansOnlyAfterAReadingAndByLittle(led, all);
+    changesOnePartAndNoLeap(led, all);
+    confirmsOnlyWhereFullThrottleWasRead(led, all);
+    testsWhereTheThrottleCanBeHeld(led, all);
+  }
+
+  private static void ends(Led led, List<Taken> all) {
+    assertThat(last(all).step.isEnd()).isTrue();
+  }
+
+  /** Nothing is ridden before the opening of a dangerous sign is richer by what it asks for. */
+  private static void ridesAfterHarmOnlyOnceRicherThere(Led led, List<Taken> all) {
+    for (Taken taken : all) {
+      if (Sessions.test(taken.step).isPresent()) {
+        for (TuningStep step : taken.session.steps()) {
+          for (Observation seen : harm(led.tuner, step)) {
+            Sign there = new Sign(step.setup(), seen, Sign.Kind.STOP);
+            assertThat(there.lnLambda(taken.setting()) - there.lnLambda(step.setup().setting()))
+                .isLessThanOrEqualTo(-0.06);
+          }
+        }
+      }
+    }
+  }
+
+  private static List<Observation> harm(Tuner tuner, TuningStep step) {
+    return step.observations().stream().filter(seen -> isHarm(tuner, step, seen)).toList();
+  }
+
+  private static boolean isHarm(Tuner tuner, TuningStep step, Observation seen) {
+    if (seen.evidence() instanceof Evidence.Wideband wideband) {
+      Lambda limit = tuner.riskModel().limits().lean(seen.throttle(), step.setup().engine().need());
+      return wideband.lambda().isMoreThan(limit);
+    }
+    return Set.of(
+            new Evidence.Colour(PlugColour.WHITE),
+            new Evidence.Felt(Symptom.PINGS),
+            new Evidence.Felt(Symptom.FADES),
+            new Evidence.Felt(Symptom.SEIZES))
+        .contains(seen.evidence());
+  }
+
+  /** What is done about it acts there, and makes no other opening leaner. */
+  private static void makesRicherWhereTheSignWas(Led led, List<Taken> all) {
+    for (Taken taken : all) {
+      if (taken.step instanceof NextStep.MakeRicher richer) {
+        Setting to = richer.change().setting();
+        assertThat(richer.sign().lnLambda(to))
+            .isLessThan(richer.sign().lnLambda(taken.setting()) - 0.004);
+        assertThat(leanedMost(led.sheet, taken.setting(), to)).isLessThanOrEqualTo(0.003);
+      }
+    }
+  }
+
+  /**
+   * No step towards lean on a setting on which nothing was read, nor by more than a careful one.
+   */
+  private static void leansOnlyAfterAReadingAndByLittle(Led led, List<Taken> all) {
+    for (Taken taken : all) {
+      Optional<NextChange> change = Sessions.change(taken.step);
+      if (change.isPresent()) {
+        double leaned = leanedMost(led.sheet, taken.setting(), change.get().setting());
+        assertThat(leaned).isLessThanOrEqualTo(0.15);
+        if (leaned > 0.003) {
+          assertThat(taken.session.last().observations()).isNotEmpty();
+        }
+      }
+    }
+  }
+
+  /** One part at a time, and a jet by two sizes or a tenth at most. */
+  private static void changesOnePartAndNoLeap(Led led, List<Taken> all) {
+    for (Taken taken : all) {
+      Optional<NextChange> change = Sessions.change(taken.step);
+      if (change.isPresent()) {
+        Setting from = taken.setting();
+        Setting to = change.get().setting();
+        assertThat(partsChanged(from, to)).isEqualTo(1);
+        assertThat(Math.abs(to.mainJet().hundredths() - from.mainJet().hundredths()))
+            .isLessThanOrEqualTo(Math.max(4.001, 0.1001 * from.mainJet().hundredths()));
+        assertThat(Math.abs(to.pilotJet().hundredths() - from.pilotJet().hundredths()))
+            .isLessThanOrEqualTo(Math.max(4.001, 0.1001 * from.pilotJet().hundredths()));
+      }
+    }
+  }
+
+  /** Full throttle was read on the very setting that is left, and nothing speaks against it. */
+  private static void confirmsOnlyWhereFullThrottleWasRead(Led led, List<Taken> all) {
+    Taken end = last(all);
+    if (end.step instanceof NextStep.Confirmed) {
+      List<Observation> onIt =
+          end.session.steps().stream()
+              .filter(step -> step.setup().setting().equals(end.setting()))
+              .flatMap(step -> step.observations().stream())
+              .toList();
+      assertThat(onIt).anyMatch(seen -> seen.throttle().equals(ThrottleOpening.FULL));
+      SignReader signs = new SignReader(led.tuner);
+      assertThat(onIt)
+          .filteredOn(
+              seen -> signs.sign(end.session.last().setup(), seen).filter(Sign::isLean).isPresent())
+          .isEmpty();
+      for (ThrottleOpening held : Held.REQUIRED) {
+        assertThat(new Findings(led.tuner, end.session).isAnswered(held)).isTrue();
+      }
+    }
+  }
+
+  /** Tests are asked for where a rider can hold the throttle. */
+  private static void testsWhereTheThrottleCanBeHeld(Led led, List<Taken> all) {
+    for (Taken taken : all) {
+      Sessions.test(taken.step)
+          .ifPresent(test -> assertThat(Held.OPENINGS).contains(test.throttle()));
+    }
+  }
+
+  private static double leanedMost(SetupSheet sheet, Setting from, Setting to) {
+    return Held.OPENINGS.stream()
+        .mapToDouble(held -> Sessions.leaner(sheet, from, to, held))
+        .max()
+        .orElseThrow();
+  }
+
+  private static long partsChanged(Setting a, Setting b) {
+    return Stream.<Boolean>of(
+            a.mainJet().equals(b.mainJet()),
+            a.pilotJet().equals(b.pilotJet()),
+            a.screw().equals(b.screw()),
+            a.cutaway().equals(b.cutaway()),
+            a.needleJet().equals(b.needleJet()),
+            a.needle().equals(b.needle()),
+            a.clip().equals(b.clip()))
+        .filter(same -> !same)
+        .count();
+  }
+
+  private static Taken last(List<Taken> taken) {
+    return taken.get(taken.size() - 1);
+  }
+
+  /** From the library's start, on any machine that a tuner would believe, with a typical drawer. */
+  @Provide
+  Arbitrary<Led> led() {
+    return combine(
+            PlausibleArbitraries.sheets().map(Drawer::with),
+            Arbitraries.of(Instrument.WIDEBAND, Instrument.PLUG),
+            Arbitraries.longs())
+        .as(
+            (sheet, instrument, seed) -> {
+              Tuner tuner = Tuner.readingWith(Set.of(instrument));
+              Setting start = tuner.start(sheet).setting();
+              return new Led(tuner, sheet.withSetup(sheet.setup().withSetting(start)), seed);
+            });
+  }
+}
