@@ -14,6 +14,7 @@ module dev.jetting.rules {
   requires static org.jspecify;
 
   exports dev.jetting.rules;
+  exports dev.jetting.rules.advice;
   exports dev.jetting.rules.json;
   exports dev.jetting.rules.kit;
   exports dev.jetting.rules.laws;

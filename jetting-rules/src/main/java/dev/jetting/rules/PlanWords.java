@@ -8,24 +8,37 @@ final class PlanWords {
   private PlanWords() {}
 
   static String of(Plan plan) {
-    return ending(plan) + toBuy(plan);
+    return ending(plan) + dangers(plan) + toBuy(plan);
   }
 
   private static String ending(Plan plan) {
     boolean none = plan.steps().isEmpty();
     return switch (plan.ending()) {
       case NOTHING_TO_DO -> "No part needs to be changed.";
-      case REMEDIED -> "After this nothing is left to remedy.";
+      case REMEDIED -> "After this no part is left to change.";
       case NO_DANGER ->
           none
-              ? "No change of a part at hand makes it better without a risk: " + left(plan) + "."
-              : "After this no danger is left; what stays: " + left(plan) + ".";
+              ? "No change of a part makes it better without a risk. What stays: "
+                  + left(plan)
+                  + "."
+              : "After this no part makes it better without a risk. What stays: "
+                  + left(plan)
+                  + ".";
       case DANGER_LEFT ->
-          (none ? "No part helps" : "After this it is less bad, but do not ride it")
-              + ": parts of this carburettor cannot remedy "
-              + left(plan)
-              + ".";
+          none
+              ? "No part of this carburettor helps, at hand or to buy."
+              : "After this it is less bad, and no part helps further, at hand or to buy.";
     };
+  }
+
+  private static String dangers(Plan plan) {
+    String rules =
+        plan.left().stream()
+            .filter(left -> left.severity() == Severity.DANGER)
+            .map(Plan.Left::ruleId)
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return rules.isEmpty() ? "" : " Do not ride it: danger by " + rules + ".";
   }
 
   private static String left(Plan plan) {

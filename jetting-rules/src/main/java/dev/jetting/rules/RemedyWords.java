@@ -89,12 +89,13 @@ final class RemedyWords {
     Remedy.State before = change.effect().before();
     Remedy.State after = change.effect().after();
     boolean overrun = change.effect().throttle().share() == 0 && moves(before, after);
-    return "λ at "
+    return "at "
         + TradeStyle.throttle(change.effect().throttle())
-        + " "
+        + " λ "
         + fromTo(before.lambda(), after.lambda())
+        + " today"
         + (overrun ? ", on the overrun " + fromTo(before.overrun(), after.overrun()) : "")
-        + ", lean risk there "
+        + ", and the lean risk of the worst day "
         + fromTo(before.risk(), after.risk());
   }
 

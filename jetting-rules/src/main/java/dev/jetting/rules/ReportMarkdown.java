@@ -47,7 +47,7 @@ public final class ReportMarkdown {
     table(words.table());
     entries("beside it", words.besides());
     findings();
-    report.plan().ifPresent(this::plan);
+    words.plan().ifPresent(this::plan);
     unusedWaivers();
     unanswered("Could not be evaluated", "missing", Status.NOT_EVALUATED);
     unanswered("Broken rules", "broke with", Status.BROKEN);
@@ -101,7 +101,7 @@ public final class ReportMarkdown {
               + text(ReportWords.where(finding.band()))
               + ": "
               + text(finding.text()),
-          "What to do: " + text(finding.remedy().text()),
+          "What to do: " + text(words.remedy(finding)),
           text(waived),
           text("[" + ranked.ruleId() + ", " + finding.subject() + "]"));
     }
@@ -109,7 +109,9 @@ public final class ReportMarkdown {
 
   private void plan(Plan plan) {
     heading("The way out, one change at a time");
-    line("");
+    if (!plan.steps().isEmpty()) {
+      line("");
+    }
     int number = 0;
     for (Remedy.Change step : plan.steps()) {
       item(++number + ". ", text(PlanWords.step(step)));

@@ -54,7 +54,7 @@ public final class ReportText {
     page.blank();
     words.besides().forEach(this::entry);
     findings();
-    report.plan().ifPresent(this::plan);
+    words.plan().ifPresent(this::plan);
     unusedWaivers();
     unanswered("Could not be evaluated", "missing: ", Status.NOT_EVALUATED);
     unanswered("Broken rules", "broke with: ", Status.BROKEN);
@@ -124,7 +124,7 @@ public final class ReportText {
       Finding finding = ranked.finding();
       page.line(number + ". " + ranked.severity() + ", " + ReportWords.where(finding.band()));
       page.wrapped("   ", finding.text(), "   ");
-      page.wrapped("   What to do: ", finding.remedy().text(), "   ");
+      page.wrapped("   What to do: ", words.remedy(finding), "   ");
       ranked
           .waiver()
           .ifPresent(waiver -> page.wrapped("   Waived ", ReportWords.words(waiver), "   "));

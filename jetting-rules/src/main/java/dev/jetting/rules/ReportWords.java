@@ -15,6 +15,7 @@ import dev.jetting.units.TradeStyle;
 import dev.jetting.units.number.Decimals;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What the renderings of a report say, without their layout. */
@@ -129,6 +130,29 @@ final class ReportWords {
     return band.from().equals(band.to())
         ? to
         : TradeStyle.throttle(band.from()).replace(" throttle", "") + " to " + to;
+  }
+
+  /** The plan, unless there is neither a finding nor a step to show. */
+  Optional<Plan> plan() {
+    return report.plan().filter(plan -> !plan.steps().isEmpty() || !report.findings().isEmpty());
+  }
+
+  /** A remedy that the plan has as well is told there at length. */
+  String remedy(Finding finding) {
+    if (finding.remedy() instanceof Remedy.Change change) {
+      List<Remedy.Change> steps = report.plan().map(Plan::steps).orElse(List.of());
+      for (int i = 0; i < steps.size(); i++) {
+        if (steps.get(i).part() == change.part() && steps.get(i).to().equals(change.to())) {
+          return "Step "
+              + (i + 1)
+              + " below"
+              + (change.enough() ? ". " : ", which is not enough alone. ")
+              + change.deed()
+              + ".";
+        }
+      }
+    }
+    return finding.remedy().text();
   }
 
   /** Who waived it, up to what, until when and why. */

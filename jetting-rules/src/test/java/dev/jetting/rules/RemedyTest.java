@@ -47,8 +47,8 @@ class RemedyTest {
   void change_ofAJet_isOneSentenceOfItsData() {
     assertThat(change(MeteringPart.MAIN_JET, Direction.RICHER, "main 126", "main 130", 2).text())
         .isEqualTo(
-            "Fit main 130 in place of main 126, 2 sizes richer: λ at full throttle goes from 0.98"
-                + " to 0.91, lean risk there goes from 40 % to 8 %.");
+            "Fit main 130 in place of main 126, 2 sizes richer: at full throttle λ goes from 0.98"
+                + " to 0.91 today, and the lean risk of the worst day goes from 40 % to 8 %.");
   }
 
   @ParameterizedTest

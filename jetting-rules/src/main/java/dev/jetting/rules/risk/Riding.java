@@ -20,6 +20,13 @@ import java.util.Objects;
 public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldest, Air hottest) {
 
   /**
+   * The share of the accepted risk that advice towards lean may spend on an engine without readings
+   * (assumed): the rest is kept in hand for what the spreads leave out. Anyone who has readings may
+   * come nearer.
+   */
+  public static final double SHARE_FOR_UNREAD = 0.2;
+
+  /**
    * Checks the accepted risk and the two days.
    *
    * @param acceptedRisk accepted probability that the mixture is too lean, at any throttle opening;

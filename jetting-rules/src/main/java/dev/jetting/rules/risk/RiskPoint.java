@@ -10,6 +10,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
  * The lean risk at one throttle opening.
@@ -76,6 +77,26 @@ public record RiskPoint(
     return most;
   }
 
+  /**
+   * By how much ln λ must fall here for the risk to be an accepted one: as if it were normal, with
+   * the spread and either the λ or the risk. It is not quite, so the greater of both.
+   *
+   * @param accepted the accepted risk, more than 0 and less than 1
+   * @return zero or more
+   */
+  public double leanBeyond(Probability accepted) {
+    double quantile = quantile(accepted.value());
+    double over = StrictMath.log(lambda.value() / leanLimit.value());
+    double byLambda = over - quantile * spread;
+    double byRisk = (quantile(leanRisk.value()) - quantile) * spread;
+    return Math.max(0, Math.max(byLambda, byRisk));
+  }
+
+  private static double quantile(double probability) {
+    double held = Math.min(Math.max(probability, 1e-9), 1 - 1e-6);
+    return STANDARD.inverseCumulativeProbability(held);
+  }
+
   /** {@return λ at the lower end of the band that holds it with 90 % probability} */
   public double richEnd() {
     return lambda.value() * StrictMath.exp(-NORMAL_95 * spread);
@@ -85,6 +106,8 @@ public record RiskPoint(
   public double leanEnd() {
     return lambda.value() * StrictMath.exp(NORMAL_95 * spread);
   }
+
+  private static final NormalDistribution STANDARD = new NormalDistribution(0, 1);
 
   /** The 95 % quantile of the standard normal distribution (from any table). */
   private static final double NORMAL_95 = 1.6448536269514722;

@@ -13,7 +13,6 @@ import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Objects;
-import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /** The first question of all: is the mixture too lean at any throttle opening? */
 final class LeanAnywhere {
@@ -65,22 +64,8 @@ final class LeanAnywhere {
     return worst;
   }
 
-  /**
-   * By how much ln λ must fall there for the risk to be the accepted one: as if it were normal,
-   * with the spread and either the λ or the risk that are told. It is not quite, so the greater of
-   * both.
-   */
   static double need(RiskPoint point, Probability accepted) {
-    double quantile = quantile(accepted.value());
-    double over = StrictMath.log(point.lambda().value() / point.leanLimit().value());
-    double byLambda = over - quantile * point.spread();
-    double byRisk = (quantile(point.leanRisk().value()) - quantile) * point.spread();
-    return Math.max(0, Math.max(byLambda, byRisk));
-  }
-
-  private static double quantile(double probability) {
-    double held = Math.min(Math.max(probability, 1e-9), 1 - 1e-6);
-    return new NormalDistribution().inverseCumulativeProbability(held);
+    return point.leanBeyond(accepted);
   }
 
   static String subject(Circuit circuit) {

@@ -5,6 +5,7 @@ import dev.jetting.rules.Report;
 import dev.jetting.rules.ReportMarkdown;
 import dev.jetting.rules.ReportText;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.advice.Adviser;
 import dev.jetting.rules.json.ReportJson;
 import dev.jetting.rules.standard.StandardRulebook;
 import java.io.IOException;
@@ -150,7 +151,7 @@ final class Quickstart implements Callable<Integer> {
 
   private static Report report(SetupSheet sheet) throws UnreadableException {
     try {
-      return StandardRulebook.rulebook().evaluate(AssessedSetting.of(sheet));
+      return Adviser.of(StandardRulebook.rulebook()).advise(AssessedSetting.of(sheet));
     } catch (IllegalArgumentException e) {
       throw new UnreadableException('"' + sheet.title() + "\": " + e.getMessage());
     }

@@ -3,6 +3,7 @@ package dev.jetting.examples.quickstart;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
+import dev.jetting.rules.advice.Adviser;
 import dev.jetting.rules.json.SheetJson;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.standard.StandardRulebook;
@@ -20,14 +21,14 @@ final class Embedding {
   static boolean assess(Path file, PrintStream out) throws IOException {
     // snippet
     var sheet = SheetJson.read(Files.readString(file));
-    Report report = StandardRulebook.rulebook().evaluate(AssessedSetting.of(sheet));
+    Report report = Adviser.of(StandardRulebook.rulebook()).advise(AssessedSetting.of(sheet));
     RiskPoint worst = report.profile().worst();
     out.println("Lean risk " + TradeStyle.probability(worst.leanRisk()));
     out.println("at " + TradeStyle.throttle(worst.mixture().throttle()));
     for (RankedFinding found : report.findings()) {
       out.println(found.severity() + ": " + found.finding().text());
-      out.println("What to do: " + found.finding().remedy().text());
     }
+    report.plan().orElseThrow().steps().forEach(step -> out.println(step.text()));
     return report.passes(); // never a promise of safety
     // end of snippet
   }
