@@ -5,7 +5,7 @@ import org.jspecify.annotations.NullMarked;
  * range.
  */
 @NullMarked
-// hipparchus has no module descriptor of its own; the cycle's module is compiled after this one
+// hipparchus has no module descriptor of its own; cycle and rules are compiled after this one
 @SuppressWarnings({"requires-automatic", "module"})
 module dev.jetting.core {
   requires transitive dev.jetting.units;
@@ -24,7 +24,8 @@ module dev.jetting.core {
 
   // The reference simulation checks the equations on the same building blocks.
   exports dev.jetting.core.checks to
-      dev.jetting.core.cycle;
+      dev.jetting.core.cycle,
+      dev.jetting.rules;
   exports dev.jetting.core.flow to
       dev.jetting.core.cycle;
 }

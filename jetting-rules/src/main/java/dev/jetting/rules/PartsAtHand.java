@@ -47,4 +47,150 @@ public record PartsAtHand(
   public static PartsAtHand unknown() {
     return UNKNOWN;
   }
+
+  /** {@return a builder of a list of parts, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this list of parts set} */
+  public Builder toBuilder() {
+    return new Builder()
+        .pilotJets(pilotJets)
+        .cutaways(cutaways)
+        .needleJets(needleJets)
+        .needles(needles)
+        .mainJets(mainJets);
+  }
+
+  /**
+   * Returns this list of parts with another value of one component; all else stays.
+   *
+   * @param pilotJets pilot jets
+   * @return the changed list of parts
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public PartsAtHand withPilotJets(List<JetBore> pilotJets) {
+    return toBuilder().pilotJets(pilotJets).build();
+  }
+
+  /**
+   * Returns this list of parts with another value of one component; all else stays.
+   *
+   * @param cutaways slides, by their cutaway
+   * @return the changed list of parts
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public PartsAtHand withCutaways(List<Cutaway> cutaways) {
+    return toBuilder().cutaways(cutaways).build();
+  }
+
+  /**
+   * Returns this list of parts with another value of one component; all else stays.
+   *
+   * @param needleJets needle jets
+   * @return the changed list of parts
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public PartsAtHand withNeedleJets(List<NeedleJet> needleJets) {
+    return toBuilder().needleJets(needleJets).build();
+  }
+
+  /**
+   * Returns this list of parts with another value of one component; all else stays.
+   *
+   * @param needles needles
+   * @return the changed list of parts
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public PartsAtHand withNeedles(List<Needle> needles) {
+    return toBuilder().needles(needles).build();
+  }
+
+  /**
+   * Returns this list of parts with another value of one component; all else stays.
+   *
+   * @param mainJets main jets
+   * @return the changed list of parts
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public PartsAtHand withMainJets(List<JetBore> mainJets) {
+    return toBuilder().mainJets(mainJets).build();
+  }
+
+  /** Names each component of a list of parts, so that none takes the place of another. */
+  public static final class Builder {
+    private List<JetBore> pilotJets = List.of();
+    private List<Cutaway> cutaways = List.of();
+    private List<NeedleJet> needleJets = List.of();
+    private List<Needle> needles = List.of();
+    private List<JetBore> mainJets = List.of();
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value pilot jets; need not be set
+     * @return this builder
+     */
+    public Builder pilotJets(List<JetBore> value) {
+      pilotJets = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value slides, by their cutaway; need not be set
+     * @return this builder
+     */
+    public Builder cutaways(List<Cutaway> value) {
+      cutaways = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value needle jets; need not be set
+     * @return this builder
+     */
+    public Builder needleJets(List<NeedleJet> value) {
+      needleJets = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value needles; need not be set
+     * @return this builder
+     */
+    public Builder needles(List<Needle> value) {
+      needles = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value main jets; need not be set
+     * @return this builder
+     */
+    public Builder mainJets(List<JetBore> value) {
+      mainJets = value;
+      return this;
+    }
+
+    /**
+     * Builds the list of parts.
+     *
+     * @return the list of parts
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public PartsAtHand build() {
+      return new PartsAtHand(pilotJets, cutaways, needleJets, needles, mainJets);
+    }
+  }
 }

@@ -1,11 +1,13 @@
 package dev.jetting.rules;
 
 import dev.jetting.core.air.Air;
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.risk.Riding;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a tuner writes down about one machine: the setup, how it is ridden, and the parts there are.
@@ -115,5 +117,101 @@ public record SetupSheet(
    */
   public SetupSheet withProvenance(Provenance other) {
     return new SetupSheet(title, setup, riding, parts, other);
+  }
+
+  /** {@return a builder of a sheet, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this sheet set} */
+  public Builder toBuilder() {
+    return new Builder()
+        .title(title)
+        .setup(setup)
+        .riding(riding)
+        .parts(parts)
+        .provenance(provenance);
+  }
+
+  /** Names each component of a sheet, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable String title;
+    private @Nullable Setup setup;
+    private @Nullable Riding riding;
+    private PartsAtHand parts = PartsAtHand.unknown();
+    private Provenance provenance = Provenance.unknown();
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value a line for people
+     * @return this builder
+     */
+    public Builder title(String value) {
+      title = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value engine, setting, air and fuel
+     * @return this builder
+     */
+    public Builder setup(Setup value) {
+      setup = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value what the owner rides and what he accepts
+     * @return this builder
+     */
+    public Builder riding(Riding value) {
+      riding = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the parts that the rider owns or can buy; need not be set
+     * @return this builder
+     */
+    public Builder parts(PartsAtHand value) {
+      parts = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value where the setting comes from; need not be set
+     * @return this builder
+     */
+    public Builder provenance(Provenance value) {
+      provenance = value;
+      return this;
+    }
+
+    /**
+     * Builds the sheet.
+     *
+     * @return the sheet
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public SetupSheet build() {
+      return new SetupSheet(
+          Checks.present("sheet", "title", title),
+          Checks.present("sheet", "setup", setup),
+          Checks.present("sheet", "riding", riding),
+          parts,
+          provenance);
+    }
   }
 }

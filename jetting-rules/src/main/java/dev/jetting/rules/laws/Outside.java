@@ -44,12 +44,10 @@ final class Outside {
     Engine engine = needingOtherwise(sheet.setup().engine());
     AssessedSetting inside = setting.within(band);
     return new AssessedSetting(
-        new SetupSheet(
-            sheet.title(),
-            sheet.setup().withEngine(speeds ? fillingOtherwise(engine) : engine),
-            riddenOtherwise(sheet.riding()),
-            sheet.parts(),
-            sheet.provenance()),
+        sheet.toBuilder()
+            .setup(sheet.setup().withEngine(speeds ? fillingOtherwise(engine) : engine))
+            .riding(riddenOtherwise(sheet.riding()))
+            .build(),
         setting.riskModel(),
         changed(setting.profile(), inside.profile()),
         changed(setting.coldest(), inside.coldest()),
@@ -137,17 +135,14 @@ final class Outside {
         band.to().share(),
         1,
         share -> riding.profile().weightAt(ThrottleOpening.ofShare(share)));
-    return new Riding(
-        riding.acceptedRisk(),
+    return riding.withProfile(
         new RidingProfile(
             weights.entrySet().stream()
                 .map(
                     point ->
                         new RidingProfile.Point(
                             ThrottleOpening.ofShare(point.getKey()), point.getValue()))
-                .toList()),
-        riding.coldest(),
-        riding.hottest());
+                .toList()));
   }
 
   /** Keeps a curve between two places and scales it outside, to the ends 0 and {@code end}. */
@@ -168,7 +163,6 @@ final class Outside {
   }
 
   private static Engine with(Engine e, RpmCurve deliveryRatio, MixtureNeed need) {
-    return new Engine(
-        e.id(), e.displacement(), deliveryRatio, e.induction(), e.exhaust(), e.loadLine(), need);
+    return e.toBuilder().deliveryRatio(deliveryRatio).need(need).build();
   }
 }

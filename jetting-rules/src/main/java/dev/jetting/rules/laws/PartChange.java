@@ -173,13 +173,10 @@ public record PartChange(MeteringPart part, Way way, double step) {
 
   private Needle otherCylinder(Needle n) {
     double cylinder = Numbers.sum(n.cylinder().millimetres(), -towardsRich());
-    return new Needle(
-        copyOf(n, way == Way.RICHER ? "thinner" : "thicker"),
-        Diameter.ofMillimetres(cylinder),
-        n.tapers(),
-        n.grooves(),
-        n.groovePitch(),
-        n.tip());
+    return n.toBuilder()
+        .id(copyOf(n, way == Way.RICHER ? "thinner" : "thicker"))
+        .cylinder(Diameter.ofMillimetres(cylinder))
+        .build();
   }
 
   private Needle otherTapers(Needle n) {
@@ -187,13 +184,10 @@ public record PartChange(MeteringPart part, Way way, double step) {
         n.tapers().stream()
             .map(t -> new Taper(t.start(), Numbers.sum(t.rate(), towardsRich())))
             .toList();
-    return new Needle(
-        copyOf(n, way == Way.RICHER ? "steeper" : "slower"),
-        n.cylinder(),
-        tapers,
-        n.grooves(),
-        n.groovePitch(),
-        n.tip());
+    return n.toBuilder()
+        .id(copyOf(n, way == Way.RICHER ? "steeper" : "slower"))
+        .tapers(tapers)
+        .build();
   }
 
   private String copyOf(Needle needle, String how) {

@@ -5,6 +5,7 @@ import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.engine.RpmCurve;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.Floats;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
@@ -16,6 +17,7 @@ import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
 import dev.jetting.units.number.Decimals;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -32,20 +34,11 @@ final class Pieces {
           piece(SetupSheet::parts, SetupSheet::withParts, Pieces::parts),
           riding(
               Riding::acceptedRisk,
-              (r, x) -> new Riding(x, r.profile(), r.coldest(), r.hottest()),
+              Riding::withAcceptedRisk,
               (Probability p) -> "accepted risk " + TradeStyle.probability(p)),
-          riding(
-              Riding::profile,
-              (r, x) -> new Riding(r.acceptedRisk(), x, r.coldest(), r.hottest()),
-              Pieces::weights),
-          riding(
-              Riding::coldest,
-              (r, x) -> new Riding(r.acceptedRisk(), r.profile(), x, r.hottest()),
-              air -> "coldest day " + air),
-          riding(
-              Riding::hottest,
-              (r, x) -> new Riding(r.acceptedRisk(), r.profile(), r.coldest(), x),
-              air -> "hottest day " + air),
+          riding(Riding::profile, Riding::withProfile, Pieces::weights),
+          riding(Riding::coldest, Riding::withColdest, air -> "coldest day " + air),
+          riding(Riding::hottest, Riding::withHottest, air -> "hottest day " + air),
           piece(
               s -> s.setup().air(), (s, x) -> withSetup(s, s.setup().withAir(x)), a -> "air " + a),
           piece(
@@ -56,54 +49,11 @@ final class Pieces {
               s -> s.setup().fuelWarmerBy(),
               (s, x) -> withSetup(s, s.setup().withFuelWarmerBy(x)),
               x -> "fuel warmer than the air by " + x),
+          engine(Engine::id, Engine::withId, id -> "engine \"" + id + "\""),
+          engine(Engine::displacement, Engine::withDisplacement, x -> "displacement " + x),
           engine(
-              Engine::id,
-              (e, x) ->
-                  new Engine(
-                      x,
-                      e.displacement(),
-                      e.deliveryRatio(),
-                      e.induction(),
-                      e.exhaust(),
-                      e.loadLine(),
-                      e.need()),
-              id -> "engine \"" + id + "\""),
-          engine(
-              Engine::displacement,
-              (e, x) ->
-                  new Engine(
-                      e.id(),
-                      x,
-                      e.deliveryRatio(),
-                      e.induction(),
-                      e.exhaust(),
-                      e.loadLine(),
-                      e.need()),
-              x -> "displacement " + x),
-          engine(
-              Engine::deliveryRatio,
-              (e, x) ->
-                  new Engine(
-                      e.id(),
-                      e.displacement(),
-                      x,
-                      e.induction(),
-                      e.exhaust(),
-                      e.loadLine(),
-                      e.need()),
-              x -> "delivery ratio " + curve(x)),
-          engine(
-              Engine::induction,
-              (e, x) ->
-                  new Engine(
-                      e.id(),
-                      e.displacement(),
-                      e.deliveryRatio(),
-                      x,
-                      e.exhaust(),
-                      e.loadLine(),
-                      e.need()),
-              x -> "induction \"" + x.id() + "\""),
+              Engine::deliveryRatio, Engine::withDeliveryRatio, x -> "delivery ratio " + curve(x)),
+          engine(Engine::induction, Engine::withInduction, x -> "induction \"" + x.id() + "\""),
           engine(
               Engine::exhaust,
               Engine::withExhaust,
@@ -116,81 +66,23 @@ final class Pieces {
                       + number(x.blowbackFactor())),
           engine(
               Engine::loadLine,
-              (e, x) ->
-                  new Engine(
-                      e.id(),
-                      e.displacement(),
-                      e.deliveryRatio(),
-                      e.induction(),
-                      e.exhaust(),
-                      x,
-                      e.need()),
+              Engine::withLoadLine,
               x -> "load line " + x.idle() + " to " + x.peak()),
-          engine(
-              Engine::need,
-              (e, x) ->
-                  new Engine(
-                      e.id(),
-                      e.displacement(),
-                      e.deliveryRatio(),
-                      e.induction(),
-                      e.exhaust(),
-                      e.loadLine(),
-                      x),
-              Pieces::need),
+          engine(Engine::need, Engine::withNeed, Pieces::need),
+          carburettor(Carburettor::id, Carburettor::withId, id -> "carburettor \"" + id + "\""),
           carburettor(
-              Carburettor::id,
-              (c, x) ->
-                  new Carburettor(
-                      x,
-                      c.bore(),
-                      c.needleJetLength(),
-                      c.needleJetHead(),
-                      c.pilot(),
-                      c.floatValve(),
-                      c.flow()),
-              id -> "carburettor \"" + id + "\""),
-          carburettor(
-              Carburettor::bore,
-              (c, x) ->
-                  new Carburettor(
-                      c.id(),
-                      x,
-                      c.needleJetLength(),
-                      c.needleJetHead(),
-                      c.pilot(),
-                      c.floatValve(),
-                      c.flow()),
-              x -> "bore " + TradeStyle.diameter(x)),
+              Carburettor::bore, Carburettor::withBore, x -> "bore " + TradeStyle.diameter(x)),
           carburettor(
               Carburettor::needleJetLength,
-              (c, x) ->
-                  new Carburettor(
-                      c.id(), c.bore(), x, c.needleJetHead(), c.pilot(), c.floatValve(), c.flow()),
+              Carburettor::withNeedleJetLength,
               x -> "needle jet length " + x),
           carburettor(
               Carburettor::needleJetHead,
-              (c, x) ->
-                  new Carburettor(
-                      c.id(),
-                      c.bore(),
-                      c.needleJetLength(),
-                      x,
-                      c.pilot(),
-                      c.floatValve(),
-                      c.flow()),
+              Carburettor::withNeedleJetHead,
               x -> "needle jet head " + x),
           carburettor(
               Carburettor::pilot,
-              (c, x) ->
-                  new Carburettor(
-                      c.id(),
-                      c.bore(),
-                      c.needleJetLength(),
-                      c.needleJetHead(),
-                      x,
-                      c.floatValve(),
-                      c.flow()),
+              Carburettor::withPilot,
               x ->
                   "pilot circuit of "
                       + x.screwKind()
@@ -201,28 +93,9 @@ final class Pieces {
                       + " fixed"),
           carburettor(
               Carburettor::floatValve,
-              (c, x) ->
-                  new Carburettor(
-                      c.id(),
-                      c.bore(),
-                      c.needleJetLength(),
-                      c.needleJetHead(),
-                      c.pilot(),
-                      x,
-                      c.flow()),
+              Carburettor::withFloatValve,
               x -> "float valve of " + TradeStyle.diameter(x.seat())),
-          carburettor(
-              Carburettor::flow,
-              (c, x) ->
-                  new Carburettor(
-                      c.id(),
-                      c.bore(),
-                      c.needleJetLength(),
-                      c.needleJetHead(),
-                      c.pilot(),
-                      c.floatValve(),
-                      x),
-              x -> "flow coefficients " + x),
+          carburettor(Carburettor::flow, Carburettor::withFlow, x -> "flow coefficients " + x),
           setting(
               Setting::intake,
               Setting::withIntake,
@@ -230,28 +103,15 @@ final class Pieces {
           setting(Setting::pilotJet, Setting::withPilotJet, TradeStyle::pilot),
           setting(Setting::screw, Setting::withScrew, x -> TradeStyle.screw(x.kind(), x.turns())),
           setting(Setting::cutaway, Setting::withCutaway, TradeStyle::cutaway),
-          setting(
-              Setting::idleLift,
-              (s, x) ->
-                  new Setting(
-                      s.carburettor(),
-                      s.intake(),
-                      s.pilotJet(),
-                      s.screw(),
-                      s.cutaway(),
-                      x,
-                      s.needleJet(),
-                      s.needle(),
-                      s.clip(),
-                      s.mainJet()),
-              x -> "idle lift " + x),
+          setting(Setting::idleLift, Setting::withIdleLift, x -> "idle lift " + x),
           setting(
               Setting::needleJet,
               Setting::withNeedleJet,
               x -> "needle jet " + TradeStyle.diameter(x.bore()) + ", neck " + x.neck()),
           setting(Setting::needle, (s, x) -> s.withNeedle(x, clipOn(x, s.clip())), Pieces::needle),
           setting(Setting::clip, Setting::withClip, TradeStyle::clip),
-          setting(Setting::mainJet, Setting::withMainJet, TradeStyle::main));
+          setting(Setting::mainJet, Setting::withMainJet, TradeStyle::main),
+          setting(Setting::floats, (s, x) -> s.toBuilder().floats(x).build(), Pieces::floats));
 
   static final List<Piece<?>> ALL =
       Stream.concat(OF_MACHINE_AND_RIDING.stream(), ProvenancePieces.all().stream()).toList();
@@ -294,22 +154,8 @@ final class Pieces {
       Function<T, String> text) {
     return setting(
         s -> get.apply(s.carburettor()),
-        (s, x) -> withCarburettor(s, with.apply(s.carburettor(), x)),
+        (s, x) -> s.toBuilder().carburettor(with.apply(s.carburettor(), x)).build(),
         text);
-  }
-
-  private static Setting withCarburettor(Setting s, Carburettor other) {
-    return new Setting(
-        other,
-        s.intake(),
-        s.pilotJet(),
-        s.screw(),
-        s.cutaway(),
-        s.idleLift(),
-        s.needleJet(),
-        s.needle(),
-        s.clip(),
-        s.mainJet());
   }
 
   /** The same groove, or the lowest one where the needle has fewer. */
@@ -321,7 +167,18 @@ final class Pieces {
 
   /** Of a sheet that is another, not of one that changed: its provenance stays. */
   private static SetupSheet withSetup(SetupSheet s, Setup other) {
-    return new SetupSheet(s.title(), other, s.riding(), s.parts(), s.provenance());
+    return s.toBuilder().setup(other).build();
+  }
+
+  private static String floats(Optional<Floats> floats) {
+    return floats
+        .map(
+            f ->
+                TradeStyle.floatLevel(f.set())
+                    + " where "
+                    + TradeStyle.floatLevel(f.nominal())
+                    + " is meant")
+        .orElse("unknown float level");
   }
 
   private static String needle(Needle n) {

@@ -2,6 +2,7 @@ package dev.jetting.rules.risk;
 
 import com.google.common.collect.ImmutableMap;
 import dev.jetting.core.calibration.Spreads;
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.Setup;
@@ -12,6 +13,7 @@ import dev.jetting.core.typical.WrongGuess;
 import dev.jetting.units.number.Decimals;
 import java.util.Collection;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How far an engine that nobody has measured may differ from the model: standard deviations.
@@ -253,6 +255,283 @@ public record ModelUncertainty(
               + Decimals.shortest(least)
               + " to "
               + Decimals.shortest(most));
+    }
+  }
+
+  /** {@return a builder of a set of spreads, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this set of spreads set} */
+  public Builder toBuilder() {
+    return new Builder()
+        .pilot(pilot)
+        .needle(needle)
+        .main(main)
+        .air(air)
+        .residual(residual)
+        .residualLength(residualLength)
+        .pilotJetTolerance(pilotJetTolerance)
+        .mainJetTolerance(mainJetTolerance)
+        .needleJetTolerance(needleJetTolerance)
+        .needleTolerance(needleTolerance);
+  }
+
+  /**
+   * Returns this set of spreads with another value of one component; all else stays.
+   *
+   * @param pilot spread of the pilot circuit, 0 to 1
+   * @return the changed set of spreads
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ModelUncertainty withPilot(Coefficient pilot) {
+    return toBuilder().pilot(pilot).build();
+  }
+
+  /**
+   * Returns this set of spreads with another value of one component; all else stays.
+   *
+   * @param needle spread of the ring between needle and needle jet, 0 to 1
+   * @return the changed set of spreads
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ModelUncertainty withNeedle(Coefficient needle) {
+    return toBuilder().needle(needle).build();
+  }
+
+  /**
+   * Returns this set of spreads with another value of one component; all else stays.
+   *
+   * @param main spread of the main jet, 0 to 1
+   * @return the changed set of spreads
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ModelUncertainty withMain(Coefficient main) {
+    return toBuilder().main(main).build();
+  }
+
+  /**
+   * Returns this set of spreads with another value of one component; all else stays.
+   *
+   * @param air spread of the air by its signal, 0 to 1
+   * @return the changed set of spreads
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ModelUncertainty withAir(Coefficient air) {
+    return toBuilder().air(air).build();
+  }
+
+  /**
+   * Returns this set of spreads with another value of one component; all else stays.
+   *
+   * @param residual spread of what is left, 0 to 1
+   * @return the changed set of spreads
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ModelUncertainty withResidual(Coefficient residual) {
+    return toBuilder().residual(residual).build();
+  }
+
+  /**
+   * Returns this set of spreads with another value of one component; all else stays.
+   *
+   * @param residualLength how far apart in throttle opening two residuals are that differ, 0.01 to
+   *     10
+   * @return the changed set of spreads
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ModelUncertainty withResidualLength(Coefficient residualLength) {
+    return toBuilder().residualLength(residualLength).build();
+  }
+
+  /**
+   * Returns this set of spreads with another value of one component; all else stays.
+   *
+   * @param pilotJetTolerance of pilot jets, mm, 0 to 10
+   * @return the changed set of spreads
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ModelUncertainty withPilotJetTolerance(Coefficient pilotJetTolerance) {
+    return toBuilder().pilotJetTolerance(pilotJetTolerance).build();
+  }
+
+  /**
+   * Returns this set of spreads with another value of one component; all else stays.
+   *
+   * @param mainJetTolerance of main jets, mm, 0 to 10
+   * @return the changed set of spreads
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ModelUncertainty withMainJetTolerance(Coefficient mainJetTolerance) {
+    return toBuilder().mainJetTolerance(mainJetTolerance).build();
+  }
+
+  /**
+   * Returns this set of spreads with another value of one component; all else stays.
+   *
+   * @param needleJetTolerance of needle jets, mm, 0 to 1
+   * @return the changed set of spreads
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ModelUncertainty withNeedleJetTolerance(Coefficient needleJetTolerance) {
+    return toBuilder().needleJetTolerance(needleJetTolerance).build();
+  }
+
+  /**
+   * Returns this set of spreads with another value of one component; all else stays.
+   *
+   * @param needleTolerance of needles, mm, 0 to 1
+   * @return the changed set of spreads
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ModelUncertainty withNeedleTolerance(Coefficient needleTolerance) {
+    return toBuilder().needleTolerance(needleTolerance).build();
+  }
+
+  /** Names each component of a set of spreads, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable Coefficient pilot;
+    private @Nullable Coefficient needle;
+    private @Nullable Coefficient main;
+    private @Nullable Coefficient air;
+    private @Nullable Coefficient residual;
+    private @Nullable Coefficient residualLength;
+    private @Nullable Coefficient pilotJetTolerance;
+    private @Nullable Coefficient mainJetTolerance;
+    private @Nullable Coefficient needleJetTolerance;
+    private @Nullable Coefficient needleTolerance;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value spread of the pilot circuit, 0 to 1
+     * @return this builder
+     */
+    public Builder pilot(Coefficient value) {
+      pilot = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value spread of the ring between needle and needle jet, 0 to 1
+     * @return this builder
+     */
+    public Builder needle(Coefficient value) {
+      needle = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value spread of the main jet, 0 to 1
+     * @return this builder
+     */
+    public Builder main(Coefficient value) {
+      main = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value spread of the air by its signal, 0 to 1
+     * @return this builder
+     */
+    public Builder air(Coefficient value) {
+      air = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value spread of what is left, 0 to 1
+     * @return this builder
+     */
+    public Builder residual(Coefficient value) {
+      residual = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value how far apart in throttle opening two residuals are that differ, 0.01 to 10
+     * @return this builder
+     */
+    public Builder residualLength(Coefficient value) {
+      residualLength = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value of pilot jets, mm, 0 to 10
+     * @return this builder
+     */
+    public Builder pilotJetTolerance(Coefficient value) {
+      pilotJetTolerance = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value of main jets, mm, 0 to 10
+     * @return this builder
+     */
+    public Builder mainJetTolerance(Coefficient value) {
+      mainJetTolerance = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value of needle jets, mm, 0 to 1
+     * @return this builder
+     */
+    public Builder needleJetTolerance(Coefficient value) {
+      needleJetTolerance = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value of needles, mm, 0 to 1
+     * @return this builder
+     */
+    public Builder needleTolerance(Coefficient value) {
+      needleTolerance = value;
+      return this;
+    }
+
+    /**
+     * Builds the set of spreads.
+     *
+     * @return the set of spreads
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public ModelUncertainty build() {
+      return new ModelUncertainty(
+          Checks.present("set of spreads", "pilot", pilot),
+          Checks.present("set of spreads", "needle", needle),
+          Checks.present("set of spreads", "main", main),
+          Checks.present("set of spreads", "air", air),
+          Checks.present("set of spreads", "residual", residual),
+          Checks.present("set of spreads", "residualLength", residualLength),
+          Checks.present("set of spreads", "pilotJetTolerance", pilotJetTolerance),
+          Checks.present("set of spreads", "mainJetTolerance", mainJetTolerance),
+          Checks.present("set of spreads", "needleJetTolerance", needleJetTolerance),
+          Checks.present("set of spreads", "needleTolerance", needleTolerance));
     }
   }
 }

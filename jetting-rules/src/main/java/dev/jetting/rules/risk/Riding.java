@@ -1,12 +1,14 @@
 package dev.jetting.rules.risk;
 
 import dev.jetting.core.air.Air;
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.units.Probability;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.number.Decimals;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the owner rides and what he accepts.
@@ -93,5 +95,133 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
 
   private static String told(Air air) {
     return Decimals.fixed(air.density().kilogramsPerCubicMetre(), 3) + " kg/m³";
+  }
+
+  /** {@return a builder of a riding, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this riding set} */
+  public Builder toBuilder() {
+    return new Builder()
+        .acceptedRisk(acceptedRisk)
+        .profile(profile)
+        .coldest(coldest)
+        .hottest(hottest);
+  }
+
+  /**
+   * Returns this riding with another value of one component; all else stays.
+   *
+   * @param acceptedRisk accepted probability that the mixture is too lean, at any throttle opening;
+   *     more than 0, at most 0.5
+   * @return the changed riding
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Riding withAcceptedRisk(Probability acceptedRisk) {
+    return toBuilder().acceptedRisk(acceptedRisk).build();
+  }
+
+  /**
+   * Returns this riding with another value of one component; all else stays.
+   *
+   * @param profile how much of the riding falls on which throttle opening
+   * @return the changed riding
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Riding withProfile(RidingProfile profile) {
+    return toBuilder().profile(profile).build();
+  }
+
+  /**
+   * Returns this riding with another value of one component; all else stays.
+   *
+   * @param coldest the air of the coldest day and lowest place he rides in
+   * @return the changed riding
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Riding withColdest(Air coldest) {
+    return toBuilder().coldest(coldest).build();
+  }
+
+  /**
+   * Returns this riding with another value of one component; all else stays.
+   *
+   * @param hottest the air of the hottest day or highest place he rides in
+   * @return the changed riding
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Riding withHottest(Air hottest) {
+    return toBuilder().hottest(hottest).build();
+  }
+
+  /** Names each component of a riding, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable Probability acceptedRisk;
+    private @Nullable RidingProfile profile;
+    private @Nullable Air coldest;
+    private @Nullable Air hottest;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value accepted probability that the mixture is too lean, at any throttle opening; more
+     *     than 0, at most 0.5
+     * @return this builder
+     */
+    public Builder acceptedRisk(Probability value) {
+      acceptedRisk = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value how much of the riding falls on which throttle opening
+     * @return this builder
+     */
+    public Builder profile(RidingProfile value) {
+      profile = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the air of the coldest day and lowest place he rides in
+     * @return this builder
+     */
+    public Builder coldest(Air value) {
+      coldest = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the air of the hottest day or highest place he rides in
+     * @return this builder
+     */
+    public Builder hottest(Air value) {
+      hottest = value;
+      return this;
+    }
+
+    /**
+     * Builds the riding.
+     *
+     * @return the riding
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public Riding build() {
+      return new Riding(
+          Checks.present("riding", "acceptedRisk", acceptedRisk),
+          Checks.present("riding", "profile", profile),
+          Checks.present("riding", "coldest", coldest),
+          Checks.present("riding", "hottest", hottest));
+    }
   }
 }
