@@ -47,6 +47,9 @@ public record Outcome(Status status, List<Finding> findings, String reason, List
     }
   }
 
+  /** What a judge throws may quote a whole document. */
+  private static final int LONGEST_FAULT = 500;
+
   private static final Outcome PASSED = new Outcome(Status.PASSED, List.of(), "", List.of());
 
   /**
@@ -111,6 +114,9 @@ public record Outcome(Status status, List<Finding> findings, String reason, List
 
   /** The rule broke. */
   static Outcome broken(String how) {
-    return new Outcome(Status.BROKEN, List.of(), how, List.of());
+    int end =
+        how.offsetByCodePoints(0, Math.min(LONGEST_FAULT, how.codePointCount(0, how.length())));
+    String shown = end < how.length() ? how.substring(0, end) + "…" : how;
+    return new Outcome(Status.BROKEN, List.of(), shown, List.of());
   }
 }

@@ -238,6 +238,16 @@ public record Report(
   }
 
   /**
+   * Returns what the sheet states that is allowed, and yet so unusual that the verdict must be read
+   * with it: a bold accepted risk, a λ wanted near the end of what is plausible, a single day.
+   *
+   * @return a sentence each; empty for the usual sheet
+   */
+  public List<String> notices() {
+    return Premises.of(sheet);
+  }
+
+  /**
    * Returns whether nothing speaks against a careful first ride: no finding of danger that is not
    * waived, no broken rule, no rule of danger that could not be evaluated and, whether or not a
    * rule looked at the mixture, no lean risk above what is accepted and no overrun beyond its

@@ -188,6 +188,7 @@ final class ReportWords {
                   + terms();
           case UNANSWERED, FAILS -> against(verdict);
         }
+        + report.notices().stream().map(notice -> " " + notice).collect(joining())
         + (report.rulebook().changed()
             ? " The rulebook was changed: " + report.rulebook().changesInWords() + "."
             : "");

@@ -41,6 +41,7 @@ public record SetupSheet(
     Objects.requireNonNull(riding, "riding");
     Objects.requireNonNull(parts, "parts");
     Objects.requireNonNull(provenance, "provenance");
+    SheetRanges.check(setup, parts, provenance);
     Riding.checkFuel("the day of the setup", setup.air(), setup.fuel(), setup.fuelWarmerBy());
     riding.checkFuel(setup.fuel(), setup.fuelWarmerBy());
   }

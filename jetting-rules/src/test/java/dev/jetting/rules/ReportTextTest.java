@@ -282,7 +282,7 @@ class ReportTextTest {
             OPEN WARNING rule: open: one thing [open]
             BROKEN WARNING rule: broken: the rule gave no outcome [broken]
             UNUSED Not in force, a danger needs a waiver that is made from its finding. Waived by me: old habit [bad, setting]
-            VERDICT Do not ride like this: danger by bad; broken: broken.
+            VERDICT Do not ride like this: danger by bad; broken: broken. Only one day was assessed: coldest and hottest day are stated as today's air.
             """);
   }
 

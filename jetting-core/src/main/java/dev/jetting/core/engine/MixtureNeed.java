@@ -15,7 +15,7 @@ import java.util.List;
  * offered here is this project's own assumption. A builder's word about his engine goes before
  * both.
  *
- * @param points the points by rising throttle; at least one
+ * @param points the points by rising throttle; at least one, each of a λ from 0.6 to 1.2
  */
 public record MixtureNeed(List<Point> points) {
 
@@ -39,6 +39,11 @@ public record MixtureNeed(List<Point> points) {
       return new Point(ThrottleOpening.ofEighths(eighths), Lambda.of(lambda));
     }
   }
+
+  /** The richest that a two-stroke still burns and the leanest that one could want (assumed). */
+  private static final double LEAST = 0.6;
+
+  private static final double GREATEST = 1.2;
 
   private static final MixtureNeed VERY_MILD =
       of(
@@ -71,7 +76,8 @@ public record MixtureNeed(List<Point> points) {
    * Checks the points.
    *
    * @param points the points by rising throttle
-   * @throws IllegalArgumentException if there is none or their throttle openings do not rise
+   * @throws IllegalArgumentException if there is none, their throttle openings do not rise, or a λ
+   *     is outside 0.6 to 1.2
    */
   public MixtureNeed {
     points = List.copyOf(points);
@@ -81,6 +87,9 @@ public record MixtureNeed(List<Point> points) {
         "mixture needed",
         points,
         "at least one point, each at a wider throttle than the one before");
+    for (Point point : points) {
+      Checks.within("λ wanted at " + point.throttle(), point.lambda().value(), LEAST, GREATEST);
+    }
   }
 
   /**

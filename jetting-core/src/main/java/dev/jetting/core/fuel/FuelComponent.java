@@ -36,8 +36,8 @@ public final class FuelComponent {
   static final String RATIO = "1";
 
   private static final double REFERENCE_CELSIUS = 15;
-  private static final double LEAST_CELSIUS = -40;
-  private static final double GREATEST_CELSIUS = 80;
+  static final double LEAST_CELSIUS = -40;
+  static final double GREATEST_CELSIUS = 80;
   private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
   /** Petrol without oxygenates, CH1.87, 745 kg/m³. */

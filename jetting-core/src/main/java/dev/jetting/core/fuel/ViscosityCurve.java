@@ -1,6 +1,8 @@
 package dev.jetting.core.fuel;
 
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.Temperature;
+import dev.jetting.units.number.Decimals;
 import java.util.Comparator;
 import java.util.List;
 
@@ -9,6 +11,11 @@ import java.util.List;
  * outer ones, the law of Andrade (1930), exact at the points.
  */
 final class ViscosityCurve {
+
+  /** What fuel and oil may come to where they are still used, mm²/s: thinner than any, and tar. */
+  private static final double LEAST = 0.02;
+
+  private static final double GREATEST = 200_000;
 
   private final List<ViscosityPoint> points;
 
@@ -37,6 +44,20 @@ final class ViscosityCurve {
           "less than at the next colder temperature");
     }
     logs = points.stream().mapToDouble(p -> StrictMath.log(p.viscosity().value())).toArray();
+    checkedAt(FuelComponent.LEAST_CELSIUS);
+    checkedAt(FuelComponent.GREATEST_CELSIUS);
+  }
+
+  /** Points at nearly one temperature lead to anything beyond them. */
+  private void checkedAt(double celsius) {
+    double log = logAt(Temperature.ofCelsius(celsius).kelvin());
+    Checks.that(
+        log >= StrictMath.log(LEAST) && log <= StrictMath.log(GREATEST),
+        "kinematic viscosity in mm²/s that the points give at "
+            + Decimals.shortest(celsius)
+            + " °C",
+        Decimals.fixed(StrictMath.exp(Math.min(Math.max(log, -20), 20)), 2),
+        Decimals.shortest(LEAST) + " to " + Decimals.shortest(GREATEST));
   }
 
   List<ViscosityPoint> points() {

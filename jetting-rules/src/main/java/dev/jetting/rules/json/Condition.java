@@ -84,12 +84,12 @@ sealed interface Condition {
               true,
               span(setting),
               Quote.plain(text),
-              (wanted ? "" : "not ") + String.join(" or ", texts)));
+              (wanted ? "" : "not ") + Quote.listed(String.join(" or ", texts))));
     }
 
     @Override
     public String words() {
-      return gauge.words() + " is " + String.join(" or ", texts);
+      return gauge.words() + " is " + Quote.listed(String.join(" or ", texts));
     }
   }
 

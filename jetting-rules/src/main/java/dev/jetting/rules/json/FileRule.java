@@ -27,7 +27,7 @@ record FileRule(
     if (when.isPresent()) {
       Judgement applies = when.get().judge(setting, true);
       if (applies.fails()) {
-        return Outcome.notApplicable("only where " + when.get().words());
+        return Outcome.notApplicable("only where " + Quote.listed(when.get().words()));
       }
       if (!applies.holds()) {
         return open(applies);

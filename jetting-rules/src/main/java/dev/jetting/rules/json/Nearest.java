@@ -9,10 +9,16 @@ import java.util.Locale;
 /** Finds what somebody may have meant. */
 final class Nearest {
 
+  /** A longer name was not meant as any that is known, and would take its time to compare. */
+  private static final int LONGEST = 60;
+
   private Nearest() {}
 
   /** Words for the end of a message: the known name that was probably meant, or none. */
   static String hint(String name, Collection<String> known) {
+    if (name.length() > LONGEST) {
+      return "";
+    }
     int tolerated = 1 + name.length() / 4;
     return of(name, known, 1).stream()
         .filter(k -> distance(name, k) <= tolerated)
@@ -23,7 +29,8 @@ final class Nearest {
 
   /** The known names nearest to one, the nearest first. */
   static List<String> of(String name, Collection<String> known, int most) {
-    return known.stream().sorted(comparing(k -> distance(name, k))).limit(most).toList();
+    String start = name.substring(0, Math.min(name.length(), LONGEST));
+    return known.stream().sorted(comparing(k -> distance(start, k))).limit(most).toList();
   }
 
   /** Letters to put in, take out or change to get from one name to the other (Levenshtein 1966). */

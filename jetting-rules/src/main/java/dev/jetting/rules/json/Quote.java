@@ -7,6 +7,7 @@ final class Quote {
 
   private static final int LONGEST = 60;
   private static final int LONGEST_MESSAGE = 100;
+  private static final int LONGEST_LIST = 200;
   private static final String ALLOWED = ": allowed ";
 
   private Quote() {}
@@ -14,6 +15,11 @@ final class Quote {
   /** Shortened, control characters and lone surrogates escaped. */
   static String plain(String text) {
     return shortened(text, LONGEST);
+  }
+
+  /** As long as a list of names or a value in a message may be. */
+  static String listed(String text) {
+    return shortened(text, LONGEST_LIST);
   }
 
   static String quoted(String text) {

@@ -8,6 +8,9 @@ import java.util.regex.Pattern;
 /** A text of a rule file that may show values of a finding. */
 record Template(String text) {
 
+  /** A placeholder can stand for a long text, so that a few make a short text long. */
+  static final int MOST_PLACEHOLDERS = 10;
+
   static final List<String> NAMES = List.of("limit", "measure", "measured", "throttle");
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{([^{}]*)}|[{}]");
@@ -15,9 +18,14 @@ record Template(String text) {
   /**
    * Checks the placeholders.
    *
-   * @throws IllegalArgumentException if one is unknown, or a brace stands alone
+   * @throws IllegalArgumentException if one is unknown, a brace stands alone, or there are too many
    */
   Template {
+    long count = PLACEHOLDER.matcher(text).results().count();
+    if (count > MOST_PLACEHOLDERS) {
+      throw new IllegalArgumentException(
+          count + " placeholders: allowed at most " + MOST_PLACEHOLDERS);
+    }
     PLACEHOLDER
         .matcher(text)
         .results()

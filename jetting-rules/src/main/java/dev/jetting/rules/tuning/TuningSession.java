@@ -18,9 +18,15 @@ import java.util.TreeSet;
  *
  * @param sheet the sheet it began with: how it is ridden, and the parts there are
  * @param checks what was looked at before the first test
- * @param steps the setups tried, the first being the sheet's own; at least one
+ * @param steps the setups tried, the first being the sheet's own; 1 to 200, with at most 200
+ *     observations together
  */
 public record TuningSession(SetupSheet sheet, Set<Check> checks, List<TuningStep> steps) {
+
+  /** What is learnt from observations costs as the cube of their number. */
+  private static final int MOST_OBSERVATIONS = 200;
+
+  private static final int MOST_STEPS = 200;
 
   /**
    * Checks the steps.
@@ -28,7 +34,8 @@ public record TuningSession(SetupSheet sheet, Set<Check> checks, List<TuningStep
    * @param sheet the sheet it began with: how it is ridden, and the parts there are
    * @param checks what was looked at before the first test
    * @param steps the setups tried, the first being the sheet's own; at least one
-   * @throws IllegalArgumentException if there is none or the first is not of the sheet's setup
+   * @throws IllegalArgumentException if there is none, the first is not of the sheet's setup, or
+   *     there are more than 200 steps or observations
    */
   public TuningSession {
     Objects.requireNonNull(sheet, "sheet");
@@ -37,6 +44,18 @@ public record TuningSession(SetupSheet sheet, Set<Check> checks, List<TuningStep
     if (steps.isEmpty() || !steps.get(0).setup().equals(sheet.setup())) {
       throw new IllegalArgumentException(
           "steps of a tuning session: allowed at least one, the first on the setup of its sheet");
+    }
+    atMost(MOST_STEPS, steps.size(), "steps");
+    atMost(
+        MOST_OBSERVATIONS,
+        steps.stream().mapToInt(step -> step.observations().size()).sum(),
+        "observations");
+  }
+
+  private static void atMost(int most, int number, String what) {
+    if (number > most) {
+      throw new IllegalArgumentException(
+          number + " " + what + " of a tuning session: allowed at most " + most);
     }
   }
 

@@ -16,6 +16,21 @@ class BadSheetTest {
       delimiterString = "=>",
       textBlock =
           """
+          "lambda": 0.82 => "lambda": 1.6 => $.engine.need: λ wanted at 0 1.6: allowed 0.6 to 1.2
+          "mainJet": "1.28 mm" => "mainJet": "9.9 mm" => $: setting.mainJet 9.9 mm: allowed 0.3 mm to 5 mm
+          "turns": "1 1/2 turns" => "turns": "50 turns" => $: setting.screw.turns 50 turns: allowed 0 turns to 20 turns
+          "displacement": "198 cm³" => "displacement": "90000 cm³" => $: engine.displacement 90000 cm³: allowed 5 cm³ to 2500 cm³
+          "title": "An invented 200 with a 30 mm slide carburettor, behind a filter" => "title": " " => $: title of a setup sheet is blank: allowed a text with a visible character
+          """)
+  void valueThatNoSheetMayHave_isRefusedWithItsField(String piece, String spoilt, String message) {
+    assertRefused(piece, spoilt, message);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiterString = "=>",
+      textBlock =
+          """
           "format": "jetting setup sheet" => "format": "sheet" => $.format: "sheet": allowed "jetting setup sheet"
           "format": "jetting setup sheet", => '' => $.format: missing: allowed "jetting setup sheet"
           "schemaVersion": 1 => "schemaVersion": 2 => $.schemaVersion: 2: allowed 1

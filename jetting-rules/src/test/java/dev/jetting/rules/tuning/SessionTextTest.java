@@ -2,6 +2,7 @@ package dev.jetting.rules.tuning;
 
 import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
@@ -121,12 +122,11 @@ class SessionTextTest {
 
   /** Titles come from outside. */
   @Test
-  void of_titleThatSteersTheTerminal_isMadeHarmless() {
+  void titleThatSteersTheTerminal_isRefused() {
     SetupSheet sheet = Workshop.sheet(ALL_ROUND);
-    SetupSheet spoilt =
-        new SetupSheet(
-            "\u001b[2Jtitle\n", sheet.setup(), sheet.riding(), sheet.parts(), sheet.provenance());
-    assertThat(text(TuningSession.beginning(spoilt))).startsWith("\uFFFD[2Jtitle\uFFFD\n");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> sheet.withTitle("\u001b[2Jtitle\n"))
+        .withMessageStartingWith("title of a setup sheet with the character U+0001B");
   }
 
   private static Observation full(Evidence evidence) {

@@ -119,7 +119,8 @@ final class FoundText {
 
   private static String priced(SettingParts.ToBuy part) {
     String price = part.price().map(each -> " at " + rounded(each, 2)).orElse("");
-    return (part.id() + price).replaceAll("[\\p{Cntrl} ]+", String.valueOf(WITHIN_A_PART));
+    return (part.id() + price)
+        .replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp} ]+", String.valueOf(WITHIN_A_PART));
   }
 
   private static void row(Table table, JudgedSetting judged, int name) {

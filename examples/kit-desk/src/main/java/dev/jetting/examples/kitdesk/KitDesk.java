@@ -107,7 +107,9 @@ final class KitDesk implements Callable<Integer> {
 
   /** One line to the error stream, whatever is in it. */
   static void tell(CommandLine command, String line) {
-    command.getErr().println("kit-desk: " + line.replaceAll("\\p{Cntrl}+", " "));
+    command
+        .getErr()
+        .println("kit-desk: " + line.replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]+", " "));
     command.getErr().flush();
   }
 

@@ -14,7 +14,8 @@ import java.util.regex.Pattern;
 final class KitText {
 
   private static final int WIDTH = 80;
-  private static final Pattern BLANKS = Pattern.compile("[\\p{Cntrl} ]+");
+  private static final Pattern BLANKS =
+      Pattern.compile("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp} ]+");
 
   private KitText() {}
 

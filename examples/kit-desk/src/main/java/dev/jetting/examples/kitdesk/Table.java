@@ -83,7 +83,7 @@ final class Table {
 
   /** A text that takes no more than so many columns, and no more than one line. */
   static String fitted(String text, int columns) {
-    String line = text.replaceAll("\\p{Cntrl}+", " ");
+    String line = text.replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]+", " ");
     return width(line) <= columns
         ? line
         : line.substring(0, line.offsetByCodePoints(0, columns - 1)) + "…";

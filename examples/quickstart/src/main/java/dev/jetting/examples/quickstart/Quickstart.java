@@ -179,7 +179,10 @@ final class Quickstart implements Callable<Integer> {
   /** One line, whatever went wrong. */
   private static int refuse(CommandLine command, @Nullable String message) {
     String line = Objects.requireNonNullElse(message, "unknown fault");
-    command.getErr().println("quickstart: " + line.replaceAll("\\p{Cntrl}+", " "));
+    command
+        .getErr()
+        .println(
+            "quickstart: " + line.replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]+", " "));
     return UNUSABLE;
   }
 

@@ -1,0 +1,99 @@
+package dev.jetting.rules.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.tuning.TuningSession;
+import dev.jetting.rules.tuning.TuningStep;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** What a stranger's document may cost is bounded by counts, not by a clock. */
+class CostTest {
+
+  private static final AssessedSetting SETTING =
+      TwoHundred.assessed(TwoHundred.STANDARD, TwoHundred.ALL_ROUND);
+
+  @Test
+  void session_ofManyObservations_isRefused() {
+    TuningSession session = SessionJson.read(Documents.read("example-session.json"));
+    TuningStep step =
+        session.steps().stream().filter(s -> !s.observations().isEmpty()).findFirst().orElseThrow();
+    List<TuningStep> steps = new ArrayList<>(session.steps());
+    steps.add(
+        new TuningStep(
+            step.setup(), Collections.nCopies(1280, step.observations().get(0)), Set.of()));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new TuningSession(session.sheet(), Set.of(), steps))
+        .withMessageContaining(" observations of a tuning session: allowed at most 200");
+  }
+
+  @Test
+  void session_ofManySteps_isRefused() {
+    TuningSession session = SessionJson.read(Documents.read("example-session.json"));
+    List<TuningStep> steps =
+        Collections.nCopies(201, new TuningStep(session.sheet().setup(), List.of(), Set.of()));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new TuningSession(session.sheet(), Set.of(), steps))
+        .withMessage("201 steps of a tuning session: allowed at most 200");
+  }
+
+  /** A name of 9900 letters is compared with none of the known ones. */
+  @Test
+  void measure_ofAVeryLongName_isRefusedWithoutAHint() {
+    String file =
+        Documents.read("example-rules.json")
+            .replaceFirst("\"measure\": \"[^\"]*\"", "\"measure\": \"" + "m".repeat(9900) + '"');
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> RuleFile.read(file))
+        .satisfies(e -> assertThat(e.getMessage()).hasSizeLessThan(1000));
+    assertThat(Nearest.hint("m".repeat(61), List.of("m".repeat(60)))).isEmpty();
+    assertThat(Nearest.hint("m".repeat(60), List.of("m".repeat(59)))).isNotEmpty();
+  }
+
+  @Test
+  void template_ofManyPlaceholders_isRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Template("{limit}".repeat(11)))
+        .withMessage("11 placeholders: allowed at most 10");
+    assertThat(new Template("{limit}".repeat(10)).text()).hasSize(70);
+  }
+
+  /** Fifty texts of a thousand letters each, ten times in a message, are still a short message. */
+  @Test
+  void finding_ofManyLongTexts_isShort() {
+    String texts = ("\"" + "x".repeat(990) + "\",").repeat(49) + "\"y\"";
+    String file =
+        """
+        {"format": "jetting rule file", "schemaVersion": 1, "name": "n", "version": "1", "rules": [
+          {"id": "long", "title": "t", "rationale": "r", "severity": "warning",
+           "require": {"measure": "engine.id", "oneOf": [%s]},
+           "message": "%s", "remedy": "%s"}]}
+        """
+            .formatted(texts, "{limit}".repeat(10), "{limit}".repeat(10));
+    Rule rule = RuleFile.read(file).rules().get(0);
+    assertThat(rule.evaluate(SETTING).findings())
+        .singleElement()
+        .satisfies(finding -> assertThat(finding.text()).hasSizeLessThan(3000));
+  }
+
+  @Test
+  void faultOfAJudge_isShortened() {
+    Rule rule =
+        Rule.named("loud")
+            .judging(
+                setting -> {
+                  throw new IllegalStateException("x".repeat(100_000));
+                });
+    Outcome outcome = rule.evaluate(SETTING);
+    assertThat(outcome.reason()).hasSize(501).endsWith("…");
+  }
+}
