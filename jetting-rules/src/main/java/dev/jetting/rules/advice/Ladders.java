@@ -17,6 +17,7 @@ import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
@@ -189,16 +190,17 @@ final class Ladders {
 
   /** Numbers that a customary part may have. */
   private record Sizes(List<Double> numbers) {
+    /** The parts of these sizes; where there can be no such size, none. */
     <P> List<P> map(Function<Double, P> part) {
-      List<P> mapped = new ArrayList<>();
-      for (double number : numbers) {
-        try {
-          mapped.add(part.apply(number));
-        } catch (IllegalArgumentException e) {
-          continue; // no such size
-        }
+      return numbers.stream().flatMap(number -> made(part, number).stream()).toList();
+    }
+
+    private static <P> Optional<P> made(Function<Double, P> part, double number) {
+      try {
+        return Optional.of(part.apply(number));
+      } catch (IllegalArgumentException e) {
+        return Optional.empty(); // the quantity's own range knows best
       }
-      return mapped;
     }
   }
 

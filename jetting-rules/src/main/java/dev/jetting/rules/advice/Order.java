@@ -54,7 +54,8 @@ final class Order {
               .flatMap((Setting setting) -> judge.of(setting))
               .filter(after -> after.bringsNoDangerTo(start, share));
       if (then.isPresent()) {
-        List<Step> others = left.stream().filter(other -> other != step).toList();
+        List<Step> others =
+            left.stream().filter(other -> other.ladder().part() != step.ladder().part()).toList();
         Optional<List<Step>> rest = ordered(others, then.get());
         if (rest.isPresent()) {
           List<Step> all = new ArrayList<>();

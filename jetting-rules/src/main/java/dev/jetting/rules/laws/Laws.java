@@ -27,7 +27,7 @@ public final class Laws {
 
   private Laws() {}
 
-  /** {@return all laws, with the tolerances of this class} */
+  /** {@return all laws but {@link #remedies()}, with the tolerances of this class} */
   public static List<Law> all() {
     return List.of(
         neverBroken(),
@@ -218,5 +218,24 @@ public final class Laws {
         "JSON round trip of the report",
         "The report, written as JSON and read back, is equal, and is written the same again.",
         JsonLaw::check);
+  }
+
+  /**
+   * The change that a report advises for a finding never carries that finding further beyond its
+   * limit and brings no danger; the first remedy, followed again and again, ends and never comes
+   * back to a setting.
+   *
+   * <p>Not among {@link #all()}: each trial works out some reports with their plans, a second or
+   * so. Add it with {@link LawKit#with}.
+   *
+   * @return the law
+   */
+  public static Law remedies() {
+    return Law.of(
+        "remedies",
+        "Remedies help, and following them ends",
+        "A change advised for a finding never worsens it and brings no danger; the first remedy,"
+            + " followed again and again, ends and never comes back to a setting.",
+        RemedyLaws::check);
   }
 }
