@@ -27,6 +27,9 @@ final class Outside {
 
   private static final double CHANGE = 0.75;
 
+  /** The least that {@link MixtureNeed} takes. */
+  private static final double RICHEST_WANTED = 0.6;
+
   private final AssessedSetting setting;
   private final ThrottleBand band;
 
@@ -103,8 +106,13 @@ final class Outside {
                 .map(
                     point ->
                         new MixtureNeed.Point(
-                            ThrottleOpening.ofShare(point.getKey()), Lambda.of(point.getValue())))
+                            ThrottleOpening.ofShare(point.getKey()), wanted(point.getValue())))
                 .toList()));
+  }
+
+  /** What scaling made richer than any engine wants is made leaner instead. */
+  private static Lambda wanted(double lambda) {
+    return Lambda.of(lambda < RICHEST_WANTED ? lambda / (CHANGE * CHANGE) : lambda);
   }
 
   private Engine fillingOtherwise(Engine e) {
