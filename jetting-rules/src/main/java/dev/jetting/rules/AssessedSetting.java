@@ -10,6 +10,7 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.units.ThrottleOpening;
 import java.util.HashMap;
 import java.util.List;
@@ -83,14 +84,33 @@ public record AssessedSetting(
   }
 
   /**
-   * Assesses a setup sheet, on an engine that nobody has measured.
+   * Assesses a setup sheet with what its provenance teaches, as {@link #known} returns it.
    *
    * @param sheet the sheet
    * @param riskModel limits, spreads and steps
    * @return the assessed setting
    */
   public static AssessedSetting of(SetupSheet sheet, RiskModel riskModel) {
-    return of(sheet, riskModel, riskModel.untried());
+    return of(sheet, riskModel, known(sheet, riskModel));
+  }
+
+  /**
+   * Returns what is known of the engine of a sheet from the setup in which its setting was proven.
+   * What was seen there counts as readings of that setup, so that the level of the mixture is the
+   * proven one and only what changed since is computed. An engine that was changed since, or
+   * another carburettor, is one that nobody has measured.
+   *
+   * @param sheet the sheet
+   * @param riskModel limits, spreads and steps
+   * @return the calibration; without readings where nothing was seen or it proves nothing here
+   */
+  public static Calibration known(SetupSheet sheet, RiskModel riskModel) {
+    Calibration untried = riskModel.untried();
+    try {
+      return untried.with(sheet.provenance().readings(sheet.setup(), Meanings.assumed()));
+    } catch (IllegalArgumentException e) {
+      return untried; // a proven setup that does not go together: a rule of danger names it
+    }
   }
 
   /**

@@ -1,9 +1,12 @@
 package dev.jetting.rules;
 
+import dev.jetting.core.calibration.Reading;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.tuning.Evidence;
+import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.units.ThrottleOpening;
-import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What was seen of a proven setting at a throttle opening, at the speed that the engine has there
@@ -14,6 +17,9 @@ import java.util.Objects;
  *     well
  */
 public record ProvenObservation(ThrottleOpening throttle, Evidence evidence) {
+
+  /** Marks on a grip are no nearer (assumed). */
+  private static final double APART = 0.125;
 
   /**
    * Checks for nulls.
@@ -26,8 +32,14 @@ public record ProvenObservation(ThrottleOpening throttle, Evidence evidence) {
     Objects.requireNonNull(evidence, "evidence");
   }
 
-  /** Where it was seen, and what kind of thing it is. */
-  Object place() {
-    return List.of(throttle, evidence.getClass());
+  /** The reading that it amounts to; empty for an overrun. */
+  Optional<Reading> reading(Setup then, Meanings meanings) {
+    return evidence.reading(then, throttle, then.engine().loadLine().at(throttle), meanings);
+  }
+
+  /** Whether it is of the same kind so near by that it is the same judgement once more. */
+  boolean repeats(ProvenObservation other) {
+    return evidence.getClass().equals(other.evidence.getClass())
+        && Math.abs(throttle.share() - other.throttle.share()) < APART - 1e-9;
   }
 }

@@ -1,8 +1,8 @@
 package dev.jetting.rules;
 
 import com.google.common.collect.ImmutableList;
-import com.google.common.collect.ImmutableSet;
 import dev.jetting.core.air.Air;
+import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.engine.Exhaust;
 import dev.jetting.core.engine.Induction;
@@ -11,6 +11,7 @@ import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.JetFlow;
 import java.util.List;
@@ -205,14 +206,91 @@ public final class Provenance {
    *     away beyond the bore of the proven carburettor
    */
   public Setup provenSetup(Setup now) {
-    Setting then = setting.orElse(now.setting());
-    then = carburettor.map(then::withCarburettor).orElse(then);
-    then = intake.map(then::withIntake).orElse(then);
-    then = mainJet.map(then::withMainJet).orElse(then);
     return now.withEngine(provenEngine(now.engine()))
-        .withSetting(needleWear.isPresent() ? needleWear.get().on(then) : then)
+        .withSetting(provenSetting(now.setting()))
         .withAir(air.orElse(now.air()))
         .withFuel(fuel.orElse(now.fuel()));
+  }
+
+  /**
+   * The setting as it was proven.
+   *
+   * @param now the setting of the sheet, from which comes what is unset
+   * @return the setting
+   * @throws IllegalArgumentException if its parts do not go together
+   */
+  public Setting provenSetting(Setting now) {
+    Setting then = setting.orElse(now);
+    if (carburettor.isPresent() && !carburettor.get().equals(then.carburettor())) {
+      then = then.withCarburettor(carburettor.get());
+    }
+    then = intake.map(then::withIntake).orElse(then);
+    then = mainJet.map(then::withMainJet).orElse(then);
+    return needleWear.isPresent() ? needleWear.get().on(then) : then;
+  }
+
+  /**
+   * The main jet with which the setting was proven.
+   *
+   * @param now the setting of the sheet, from which it comes where it is unset
+   * @return its bore
+   */
+  public JetBore provenMainJet(Setting now) {
+    return mainJet.or(() -> setting.map(Setting::mainJet)).orElse(now.mainJet());
+  }
+
+  /** {@return whether the engine is set, or any part of it} */
+  public boolean namesEngine() {
+    return engine.isPresent()
+        || exhaust.isPresent()
+        || cylinder.isPresent()
+        || induction.isPresent();
+  }
+
+  /**
+   * Whether the proof is void on an engine, because it is another one than the setting was proven
+   * on: another cylinder or porting, another induction or exhaust, or another name. The mixture
+   * that an engine should get and its load line are the owner's view of it and make no other
+   * engine.
+   *
+   * @param now the engine of the sheet
+   * @return true if the proof says nothing of it
+   */
+  public boolean isVoidOn(Engine now) {
+    try {
+      return !breathing(provenEngine(now)).equals(breathing(now));
+    } catch (IllegalArgumentException e) {
+      return true; // its parts do not go together with this engine, so they are others
+    }
+  }
+
+  private static List<Object> breathing(Engine engine) {
+    return List.of(
+        engine.id(),
+        engine.displacement(),
+        engine.deliveryRatio(),
+        engine.induction(),
+        engine.exhaust());
+  }
+
+  /**
+   * What was seen when the setting was proven, as readings of the proven setup.
+   *
+   * @param now the setup of the sheet, from which comes what is unset
+   * @param meanings what colours and symptoms mean
+   * @return the readings; none where the proof is void on the engine of the setup, or was made in
+   *     another carburettor
+   * @throws IllegalArgumentException if the parts of the proven setup do not go together
+   */
+  public List<Reading> readings(Setup now, Meanings meanings) {
+    if (observed.isEmpty() || isVoidOn(now.engine())) {
+      return List.of();
+    }
+    Setup then = provenSetup(now);
+    if (!then.setting().carburettor().equals(now.setting().carburettor())) {
+      return List.of();
+    }
+    return observed.stream().flatMap(each -> each.reading(then, meanings).stream()).toList();
   }
 
   /**
@@ -463,7 +541,7 @@ public final class Provenance {
      *
      * @return the provenance
      * @throws IllegalArgumentException if a part is set both on its own and within the engine or
-     *     the setting, or the same kind of thing was seen twice at one opening
+     *     the setting, or observations of one kind are less than 1/8 of the throttle apart
      */
     public Provenance build() {
       draft.check();
@@ -525,13 +603,18 @@ public final class Provenance {
             "provenance with a setting and parts of a setting: allowed setting, or any of"
                 + " carburettor, intake and mainJet");
       }
-      ImmutableSet<Object> places =
-          observed.stream().map(ProvenObservation::place).collect(ImmutableSet.toImmutableSet());
-      if (places.size() < observed.size()) {
-        throw new IllegalArgumentException(
-            "observations of a proven setting "
-                + observed
-                + ": allowed one of a kind at each throttle opening");
+      for (int i = 0; i < observed.size(); i++) {
+        ProvenObservation one = observed.get(i);
+        for (ProvenObservation other : observed.subList(0, i)) {
+          if (one.repeats(other)) {
+            throw new IllegalArgumentException(
+                "observations of a proven setting at "
+                    + other.throttle()
+                    + " and "
+                    + one.throttle()
+                    + ": allowed those of one kind at least 1/8 of the throttle apart");
+          }
+        }
       }
     }
   }

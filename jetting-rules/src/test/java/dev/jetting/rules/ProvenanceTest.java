@@ -138,7 +138,7 @@ class ProvenanceTest {
   }
 
   @Test
-  void build_ofOneKindOfObservationTwiceAtAnOpening_isRefused() {
+  void build_ofOneKindOfObservationTwiceNearAnOpening_isRefused() {
     ProvenObservation brown =
         new ProvenObservation(ThrottleOpening.FULL, new Evidence.Colour(PlugColour.BROWN));
     ProvenObservation pale =
@@ -149,7 +149,7 @@ class ProvenanceTest {
         .containsExactly(brown, well);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> Provenance.builder().observed(brown, pale).build())
-        .withMessageContaining("allowed one of a kind at each throttle opening");
+        .withMessageContaining("allowed those of one kind at least 1/8 of the throttle apart");
   }
 
   @Test

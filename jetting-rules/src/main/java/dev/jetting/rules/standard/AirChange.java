@@ -28,7 +28,7 @@ final class AirChange {
     Setup setup = setting.setup();
     Air proven = setting.sheet().provenance().air().orElseThrow();
     return new Change("air", words(proven), words(setup.air()))
-        .judge(setting, () -> setup.withAir(proven));
+        .judgeSinceProven(setting, () -> setup.withAir(proven));
   }
 
   private static String words(Air air) {

@@ -8,6 +8,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
@@ -33,22 +34,38 @@ record Change(String subject, String before, String after, Optional<String> reme
     this(subject, before, after, Optional.empty());
   }
 
-  /** A throttle opening, by how much ln λ has risen there, and by how much it may. */
-  private record At(RiskPoint point, double by, double limit) {
+  /**
+   * A throttle opening, by how much ln λ has risen there by this change alone and by all changes,
+   * and by how much it may.
+   */
+  private record At(RiskPoint point, double by, double inAll, double limit) {
     double beyond() {
-      return Math.abs(by) - limit;
+      double left = by > 0 ? Math.min(by, inAll) : Math.min(-by, -inAll);
+      return left - limit;
     }
   }
 
   /** Judges a setting against the same one in a setup that may prove impossible. */
   Outcome judge(AssessedSetting setting, Supplier<Setup> former) {
+    return judge(setting, former, former);
+  }
+
+  /** The same of what has changed since it was proven, unless other changes made it good. */
+  Outcome judgeSinceProven(AssessedSetting setting, Supplier<Setup> former) {
+    return judge(setting, former, () -> proven(setting));
+  }
+
+  private Outcome judge(AssessedSetting setting, Supplier<Setup> former, Supplier<Setup> whole) {
     MixtureModel model;
+    MixtureModel proven;
     try {
       model = MixtureModel.of(former.get());
+      proven = MixtureModel.of(whole.get());
     } catch (IllegalArgumentException e) {
       return Outcome.notEvaluated("a setup that goes together: " + e.getMessage());
     }
-    List<At> places = setting.profile().points().stream().map(p -> at(p, model, setting)).toList();
+    List<At> places =
+        setting.profile().points().stream().map(p -> at(p, model, proven, setting)).toList();
     return Outcome.of(
         Stream.of(
                 places.stream().filter(place -> place.by() > 0).toList(),
@@ -57,9 +74,31 @@ record Change(String subject, String before, String after, Optional<String> reme
             .toList());
   }
 
-  private static At at(RiskPoint point, MixtureModel former, AssessedSetting setting) {
-    double by = Room.log(point.mixture().lambda(), former.at(point.mixture().throttle()).lambda());
-    return new At(point, by, Limits.CHANGE.value() * Room.forLeaning(point, setting));
+  /**
+   * The proven setup on the engine as it is: another engine's air is no matter of the carburettor.
+   *
+   * @throws IllegalArgumentException if its parts do not go together
+   */
+  static Setup proven(AssessedSetting setting) {
+    Setup now = setting.setup();
+    Provenance then = setting.sheet().provenance();
+    return now.withSetting(then.provenSetting(now.setting()))
+        .withAir(then.air().orElse(now.air()))
+        .withFuel(then.fuel().orElse(now.fuel()));
+  }
+
+  private static At at(
+      RiskPoint point, MixtureModel former, MixtureModel proven, AssessedSetting setting) {
+    return new At(
+        point,
+        rise(point, former),
+        rise(point, proven),
+        Limits.CHANGE.value() * Room.forLeaning(point, setting));
+  }
+
+  /** By how much ln λ is higher at an opening now than in another setup. */
+  static double rise(RiskPoint now, MixtureModel then) {
+    return Room.log(now.mixture().lambda(), then.at(now.mixture().throttle()).lambda());
   }
 
   private Optional<Finding> finding(List<At> side) {
@@ -83,7 +122,7 @@ record Change(String subject, String before, String after, Optional<String> reme
             remedy.orElseGet(() -> remedy(worst, band)));
   }
 
-  /** No jet undoes what has changed: what is lean or rich by it, other rules find and remedy. */
+  /** What is too lean or too rich by it, other rules find and remedy. */
   private static String remedy(At worst, ThrottleBand band) {
     ThrottleOpening throttle = worst.point().mixture().throttle();
     String where =

@@ -27,6 +27,6 @@ final class FuelChange {
     Setup setup = setting.setup();
     Fuel proven = setting.sheet().provenance().fuel().orElseThrow();
     return new Change("fuel", "with " + proven, "with " + setup.fuel())
-        .judge(setting, () -> setup.withFuel(proven));
+        .judgeSinceProven(setting, () -> setup.withFuel(proven));
   }
 }

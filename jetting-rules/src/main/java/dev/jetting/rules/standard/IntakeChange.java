@@ -2,9 +2,12 @@ package dev.jetting.rules.standard;
 
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Intake;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Rule;
+import java.util.Optional;
 
 /** A filter belongs to the jetting. */
 final class IntakeChange {
@@ -18,16 +21,21 @@ final class IntakeChange {
                   + " to full; put on, they are richer.")
           .judging(IntakeChange::judge)
           .when(
-              setting -> setting.sheet().provenance().intake().isPresent(),
+              setting -> proven(setting).isPresent(),
               "nobody told which intake it was proven behind");
 
   private IntakeChange() {}
 
   private static Outcome judge(AssessedSetting setting) {
     Setup setup = setting.setup();
-    Intake proven = setting.sheet().provenance().intake().orElseThrow();
+    Intake proven = proven(setting).orElseThrow();
     return new Change(
             "setting.intake", "behind " + proven.id(), "behind " + setting.setting().intake().id())
-        .judge(setting, () -> setup.withSetting(setup.setting().withIntake(proven)));
+        .judgeSinceProven(setting, () -> setup.withSetting(setup.setting().withIntake(proven)));
+  }
+
+  private static Optional<Intake> proven(AssessedSetting setting) {
+    Provenance then = setting.sheet().provenance();
+    return then.intake().or(() -> then.setting().map(Setting::intake));
   }
 }

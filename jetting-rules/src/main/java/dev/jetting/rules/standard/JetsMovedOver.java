@@ -2,10 +2,13 @@ package dev.jetting.rules.standard;
 
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Rule;
 import dev.jetting.units.ScrewKind;
+import java.util.Optional;
 
 /** A setting belongs to its carburettor. */
 final class JetsMovedOver {
@@ -19,19 +22,28 @@ final class JetsMovedOver {
                   + " belongs to the carburettor it was found on.")
           .judging(JetsMovedOver::judge)
           .when(
-              setting -> setting.sheet().provenance().carburettor().isPresent(),
+              setting -> proven(setting).isPresent(),
               "nobody told which carburettor it was proven in");
 
   private JetsMovedOver() {}
 
   private static Outcome judge(AssessedSetting setting) {
     Setup setup = setting.setup();
-    Carburettor proven = setting.sheet().provenance().carburettor().orElseThrow();
+    Carburettor proven = proven(setting).orElseThrow();
+    if (proven.equals(setting.setting().carburettor())) {
+      return Outcome.passed();
+    }
     return new Change(
             "setting.carburettor",
             "in " + words(proven),
             "in " + words(setting.setting().carburettor()))
-        .judge(setting, () -> setup.withSetting(setup.setting().withCarburettor(proven)));
+        .judgeSinceProven(
+            setting, () -> setup.withSetting(setup.setting().withCarburettor(proven)));
+  }
+
+  private static Optional<Carburettor> proven(AssessedSetting setting) {
+    Provenance then = setting.sheet().provenance();
+    return then.carburettor().or(() -> then.setting().map(Setting::carburettor));
   }
 
   private static String words(Carburettor carburettor) {

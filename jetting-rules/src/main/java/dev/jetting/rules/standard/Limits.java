@@ -31,6 +31,15 @@ final class Limits {
           "1",
           "a proven setting may use up a quarter of its room before someone looks again");
 
+  /** Rise of ln λ since a setting was proven, by the room that it had. */
+  static final Coefficient PROVEN_ROOM =
+      Coefficient.assumed(
+          0.5, "1", "half of the room: what runs well is known no better than to a third of it");
+
+  /** Sizes by which the main jet goes up on a changed engine before anything else. */
+  static final Coefficient MAIN_UP =
+      Coefficient.assumed(2, "sizes", "from the rich side (common practice, no source)");
+
   /** Depth of a lean hole, or a jump, in ln λ by the room there is for it. */
   static final Coefficient STEP =
       Coefficient.assumed(
@@ -77,6 +86,8 @@ final class Limits {
           .put("imbalance of cutaway and needle", BALANCE)
           .put("needle ring by main jet at full lift", RING_BY_MAIN)
           .put("change since proven by the room for leaning", CHANGE)
+          .put("rise of ln λ since proven by the room there was", PROVEN_ROOM)
+          .put("main jet up on a changed engine", MAIN_UP)
           .put("step of the mixture by its room", STEP)
           .put("lean middle by the room for leaning", CRISP)
           .put("lowest speed at full throttle by peak speed", LOW_SPEED)

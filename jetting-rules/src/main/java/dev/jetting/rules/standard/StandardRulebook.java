@@ -17,7 +17,7 @@ public final class StandardRulebook {
   private static final Rulebook RULEBOOK =
       Rulebook.of(
               "standard",
-              "3",
+              "4",
               List.of(
                   LeanAnywhere.RULE,
                   LeanestMidRange.RULE,
@@ -35,6 +35,9 @@ public final class StandardRulebook {
                   CrispMiddle.RULE,
                   NeedleInNeedleJet.RULE,
                   FloatHeight.RULE,
+                  ProvenRoom.RULE,
+                  EngineChange.RULE,
+                  EngineUnread.RULE,
                   FuelChange.RULE,
                   IntakeChange.RULE,
                   AirChange.RULE,

@@ -11,6 +11,9 @@ import static dev.jetting.rules.TwoHundred.needleJet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.core.air.Air;
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.Exhaust;
+import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Carburettor;
@@ -23,9 +26,11 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.core.parts.Taper;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.NeedleWear;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.ProvenCylinder;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.SetupSheet;
@@ -38,6 +43,7 @@ import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.Density;
 import dev.jetting.units.Diameter;
+import dev.jetting.units.Displacement;
 import dev.jetting.units.DynamicViscosity;
 import dev.jetting.units.FloatLevel;
 import dev.jetting.units.JetBore;
@@ -63,6 +69,9 @@ import org.junit.jupiter.params.provider.MethodSource;
  * of the trade (common practice, no source) or plain physics. The case's name says which.
  */
 class StandardRulesTest {
+
+  private static final ProvenCylinder SMALL =
+      new ProvenCylinder(Displacement.ofCubicCentimetres(150), STANDARD.deliveryRatio());
 
   private static final SetupSheet SHEET = TwoHundred.sheet(STANDARD, ALL_ROUND);
 
@@ -198,6 +207,50 @@ class StandardRulesTest {
             .fails("a centimetre low", floats(30), "Set the floats to 20 mm before any jet.*")
             .fails(
                 "pilot mouth 1 mm over the fuel, 2 mm high: it runs over", floats(18), ".*20 mm.*"),
+        new Cases("proven-room")
+            .notApplicable("nothing is proven", SHEET)
+            .passes("the same mouth", provenBehind(SHEET, Intake.openMouth()))
+            .passes(
+                "a filter put on is richer",
+                provenBehind(with(ALL_ROUND.withIntake(FILTER)), Intake.openMouth()))
+            .passes("a mild day's difference", provenIn(air(20, 1005)))
+            .fails(
+                "filter box off",
+                provenBehind(SHEET, FILTER),
+                "λ must fall by .*Do not ride on it.*go richer first.")
+            .fails("from 2000 m to the sea", provenIn(air(15, 795)), ".*λ must fall by .*")
+            .fails("ethanol needs less air", refuelled(Fuel.E85, 50), ".*λ must fall by .*")
+            .fails(
+                "new needle jet and needle for worn ones pass less fuel",
+                worn(0.03, 0.02),
+                ".*λ must fall by .*")
+            .notEvaluated(
+                "a slide cut away by 6 mm does not go into 5 mm", movedFrom(cutaway(6), bore(5))),
+        new Cases("engine-change")
+            .notApplicable("nobody told", SHEET)
+            .passes("the same exhaust", told(SHEET, p -> p.exhaust(STANDARD.exhaust())))
+            .passes(
+                "another mixture needed is the owner's view",
+                told(SHEET, p -> p.engine(needing(MixtureNeed.assumedTuned()))))
+            .fails(
+                "another exhaust on proven jets",
+                told(SHEET, p -> p.exhaust(Exhaust.reference("old exhaust"))),
+                ".*From the rich side: main 130 or bigger first.*")
+            .fails("a cylinder kit", told(SHEET, p -> p.cylinder(SMALL)), ".*main 130.*")
+            .fails(
+                "a size is not enough",
+                told(SHEET, p -> p.cylinder(SMALL).mainJet(JetBore.ofHundredths(124))),
+                ".*main 128.*")
+            .passes(
+                "two sizes up, to be read",
+                told(SHEET, p -> p.cylinder(SMALL).mainJet(JetBore.ofHundredths(122)))),
+        new Cases("engine-unread")
+            .notApplicable("nobody told", SHEET)
+            .passes("the same exhaust", told(SHEET, p -> p.exhaust(STANDARD.exhaust())))
+            .fails(
+                "two sizes up, and not read",
+                told(SHEET, p -> p.cylinder(SMALL).mainJet(JetBore.ofHundredths(122))),
+                ".*full throttle first.*"),
         new Cases("fuel-change")
             .notApplicable("nobody told", SHEET)
             .passes("the same fuel", proven(FUEL))
@@ -217,6 +270,7 @@ class StandardRulesTest {
                 provenBehind(with(ALL_ROUND.withIntake(FILTER)), Intake.openMouth()),
                 "It is on the safe side.*"),
         new Cases("air-change")
+            .passes("thinner air then, made good by a fuel that needs more air", madeGood())
             .notApplicable("nobody told", SHEET)
             .passes("the same day", provenIn(DAY))
             .fails(
@@ -450,6 +504,35 @@ class StandardRulesTest {
 
   private static SetupSheet provenIn(Air air) {
     return told(SHEET, p -> p.air(air));
+  }
+
+  private static Engine needing(MixtureNeed need) {
+    return new Engine(
+        STANDARD.id(),
+        STANDARD.displacement(),
+        STANDARD.deliveryRatio(),
+        STANDARD.induction(),
+        STANDARD.exhaust(),
+        STANDARD.loadLine(),
+        need);
+  }
+
+  /** The root of the density and the air that the fuel needs both rise by 5 %. */
+  private static SetupSheet madeGood() {
+    SetupSheet now = SHEET.withSetup(SHEET.setup().withFuel(needing(15.25)));
+    return told(now, p -> p.fuel(needing(14.5)).air(air(15, 916)));
+  }
+
+  private static Fuel needing(double airToFuel) {
+    return Fuel.ofProperties(
+        Density.ofKilogramsPerCubicMetre(745),
+        DynamicViscosity.ofPascalSeconds(0.0005),
+        AirFuelRatio.of(airToFuel));
+  }
+
+  private static SetupSheet worn(double needleJet, double needle) {
+    NeedleWear wear = new NeedleWear(Length.ofMillimetres(needleJet), Length.ofMillimetres(needle));
+    return told(SHEET, p -> p.needleWear(wear));
   }
 
   private static SetupSheet movedFrom(SetupSheet sheet, Carburettor carburettor) {

@@ -23,9 +23,13 @@ import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.core.parts.Taper;
 import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.ProvenObservation;
+import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RidingProfile;
+import dev.jetting.rules.tuning.Evidence;
+import dev.jetting.rules.tuning.PlugColour;
 import dev.jetting.units.Area;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
@@ -33,6 +37,7 @@ import dev.jetting.units.Diameter;
 import dev.jetting.units.Displacement;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Lambda;
 import dev.jetting.units.Length;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.Pressure;
@@ -41,7 +46,9 @@ import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.Temperature;
+import dev.jetting.units.ThrottleOpening;
 import java.util.List;
+import java.util.function.Consumer;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.RandomDistribution;
@@ -68,6 +75,42 @@ public final class PlausibleArbitraries {
     return combine(setups(), ridings)
         .as((setup, riding) -> new SetupSheet("plausible", setup, riding, PartsAtHand.unknown()))
         .withoutEdgeCases();
+  }
+
+  /**
+   * {@return plausible sheets whose setting was proven on the same engine, behind another intake or
+   * not, in other air, with observations at one to four openings}
+   */
+  public static Arbitrary<SetupSheet> provenSheets() {
+    Arbitrary<Consumer<Provenance.Builder>> changes =
+        combine(airs(), intakes(30).optional(0.5))
+            .as(
+                (air, intake) ->
+                    proven -> {
+                      proven.air(air);
+                      intake.ifPresent(proven::intake);
+                    });
+    return combine(sheets(), changes, observations())
+        .as(
+            (sheet, change, observed) -> {
+              Provenance.Builder proven = Provenance.builder().engine(sheet.setup().engine());
+              change.accept(proven);
+              return sheet.withProvenance(proven.observed(observed).build());
+            });
+  }
+
+  private static Arbitrary<List<ProvenObservation>> observations() {
+    Arbitrary<Evidence> evidence =
+        Arbitraries.oneOf(
+            Arbitraries.just(new Evidence.Proven()),
+            Arbitraries.of(PlugColour.BROWN, PlugColour.DARK).map(Evidence.Colour::new),
+            numbers(0.75, 0.95, 2).map(Lambda::of).map(Evidence.Wideband::new));
+    return combine(numbers(0, 8, 0).map(e -> ThrottleOpening.ofEighths(e.intValue())), evidence)
+        .as(ProvenObservation::new)
+        .list()
+        .ofMinSize(1)
+        .ofMaxSize(4)
+        .uniqueElements(ProvenObservation::throttle);
   }
 
   /** {@return plausible setups} */
@@ -112,15 +155,6 @@ public final class PlausibleArbitraries {
 
   private static Arbitrary<Setting> settings(double bore) {
     double size = bore / 30;
-    Arbitrary<Intake> intakes =
-        numbers(0.7, 3, 1)
-            .map(
-                times ->
-                    Intake.filter(
-                        "plausible filter",
-                        Area.ofSquareMillimetres(Math.rint(times * bore * bore))))
-            .optional(0.5)
-            .map(filter -> filter.orElse(Intake.openMouth()));
     Arbitrary<Hung> hung =
         combine(
                 numbers(2.46, 2.54, 2),
@@ -132,7 +166,7 @@ public final class PlausibleArbitraries {
             .as(PlausibleArbitraries::hung);
     return combine(
             carburettors(bore),
-            intakes,
+            intakes(bore),
             numbers(0.45 * size, 0.65 * size, 2),
             numbers(0.5, 3, 2),
             numbers(3 * size, 5 * size, 1),
@@ -152,6 +186,16 @@ public final class PlausibleArbitraries {
                     needle.needle,
                     needle.clip,
                     JetBore.ofMillimetres(mainJet)));
+  }
+
+  private static Arbitrary<Intake> intakes(double bore) {
+    return numbers(0.7, 3, 1)
+        .map(
+            times ->
+                Intake.filter(
+                    "plausible filter", Area.ofSquareMillimetres(Math.rint(times * bore * bore))))
+        .optional(0.5)
+        .map(filter -> filter.orElse(Intake.openMouth()));
   }
 
   private record Hung(NeedleJet jet, Needle needle, ClipPosition clip) {}

@@ -468,7 +468,8 @@ public final class SheetArbitraries {
   /** What was seen at up to three openings; more often nothing. */
   private static Arbitrary<List<ProvenObservation>> observations() {
     Arbitrary<ProvenObservation> one =
-        combine(numbers(0, 1).map(ThrottleOpening::ofShare), seen()).as(ProvenObservation::new);
+        combine(Arbitraries.integers().between(0, 8).map(ThrottleOpening::ofEighths), seen())
+            .as(ProvenObservation::new);
     return one.list()
         .ofMinSize(1)
         .ofMaxSize(3)

@@ -1,0 +1,170 @@
+package dev.jetting.rules.standard;
+
+import static java.util.Comparator.comparingDouble;
+
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.calibration.NormalCases;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.Severity;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.TradeStyle;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a proven setting had in hand, a change since may have used up. */
+final class ProvenRoom {
+
+  /** The 95 % quantile of the standard normal distribution (from any table). */
+  private static final double NORMAL_95 = 1.6448536269514722;
+
+  static final Rule RULE =
+      Rule.named("proven-room")
+          .title("A change has used up the room of the proven setting")
+          .rationale(
+              "A setting that ran well has some room before it is too lean. A filter taken off, a"
+                  + " place lower down, another fuel or new needle parts take it away, and nothing"
+                  + " warns before the seizure. What the change does follows from geometry, whatever"
+                  + " the model says of the rest.")
+          .severity(Severity.DANGER)
+          .judging(ProvenRoom::judge)
+          .when(
+              setting -> setting.sheet().provenance().isProof(),
+              "the setup in which the setting was proven is unknown");
+
+  private ProvenRoom() {}
+
+  /** An opening, by how much ln λ has risen there, and how much room there was. */
+  private record Place(RiskPoint point, double by, double room) {
+    double limit() {
+      return Limits.PROVEN_ROOM.value() * Math.max(0, room);
+    }
+
+    double beyond() {
+      return by - limit();
+    }
+  }
+
+  private static Outcome judge(AssessedSetting setting) {
+    MixtureModel then;
+    MixtureModel around;
+    try {
+      Setup proven = Change.proven(setting);
+      then = MixtureModel.of(proven);
+      around = MixtureModel.of(around(setting, proven));
+    } catch (IllegalArgumentException e) {
+      return Outcome.notEvaluated("a proven setup that goes together: " + e.getMessage());
+    }
+    Calibration known = AssessedSetting.known(setting.sheet(), setting.riskModel());
+    List<Place> beyond =
+        setting.profile().points().stream()
+            .map(point -> place(point, then, around, known))
+            .filter(place -> place.beyond() > 0)
+            .toList();
+    return beyond.stream()
+        .max(comparingDouble(Place::beyond))
+        .map(worst -> Outcome.failed(finding(worst, beyond, setting, then.setup())))
+        .orElseGet(Outcome::passed);
+  }
+
+  /** The parts of now in what was around them then: a jet that was changed is no change around. */
+  private static Setup around(AssessedSetting setting, Setup then) {
+    Setting parts = setting.setting();
+    Setting was = then.setting();
+    if (!was.carburettor().equals(parts.carburettor())) {
+      parts = parts.withCarburettor(was.carburettor());
+    }
+    if (setting.sheet().provenance().needleWear().isPresent()) {
+      parts = parts.withNeedleJet(was.needleJet()).withNeedle(was.needle(), parts.clip());
+    }
+    return then.withSetting(parts.withIntake(was.intake()));
+  }
+
+  /** By how much it is leaner in all, and no more than by what changed around the parts. */
+  private static Place place(
+      RiskPoint now, MixtureModel then, MixtureModel around, Calibration known) {
+    return new Place(
+        now,
+        Math.min(Change.rise(now, then), Change.rise(now, around)),
+        StrictMath.log(now.leanLimit().value()) - proven(now, then, known));
+  }
+
+  /**
+   * ln λ that was proven: what was wanted, for so the setting ran well; leaner where what was seen
+   * says so, and richer as far as it says so with 95 %.
+   */
+  private static double proven(RiskPoint now, MixtureModel then, Calibration known) {
+    double wanted =
+        StrictMath.log(then.setup().engine().need().at(now.mixture().throttle()).value());
+    if (known.readings().isEmpty()) {
+      return wanted;
+    }
+    NormalCases seen =
+        known.lnLambda(
+            then,
+            now.mixture().throttle(),
+            then.setup().engine().loadLine().at(now.mixture().throttle()));
+    return Math.max(seen.mean(), Math.min(wanted, seen.mean() + NORMAL_95 * seen.deviation()));
+  }
+
+  private static Finding finding(
+      Place worst, List<Place> beyond, AssessedSetting setting, Setup then) {
+    List<RiskPoint> run = beyond.stream().map(Place::point).toList();
+    return Finding.above(
+            LeanAnywhere.subject(worst.point().inCharge()),
+            Measure.ratio(worst.by()),
+            Measure.ratio(worst.limit()),
+            Bands.of(run))
+        .with("changes", changes(setting.setup(), then))
+        .with("by", Remedies.percent(StrictMath.expm1(worst.by())))
+        .with("room", Remedies.percent(Math.max(0, StrictMath.expm1(worst.room()))))
+        .with("throttle", TradeStyle.throttle(worst.point().mixture().throttle()))
+        .says(
+            "Changed since it was proven: {changes}. The mixture is up to {by} leaner, most at"
+                + " {throttle}: more than half of the {room} that it had before the lean limit.",
+            Remedy.Aim.richer(worst.point().mixture().throttle(), worst.by())
+                .saying("Do not ride on it. Put back what was changed, or go richer first."));
+  }
+
+  private static String changes(Setup now, Setup then) {
+    List<String> changes = new ArrayList<>();
+    Setting is = now.setting();
+    Setting was = then.setting();
+    if (!is.intake().equals(was.intake())) {
+      changes.add("the intake");
+    }
+    if (!is.carburettor().equals(was.carburettor())) {
+      changes.add("the carburettor");
+    }
+    if (!parts(is).equals(parts(was))) {
+      changes.add("parts in the carburettor");
+    }
+    if (!now.fuel().equals(then.fuel())) {
+      changes.add("the fuel");
+    }
+    if (!now.air().equals(then.air())) {
+      changes.add("the air");
+    }
+    return String.join(", ", changes);
+  }
+
+  private static List<Object> parts(Setting setting) {
+    return List.of(
+        setting.pilotJet(),
+        setting.screw(),
+        setting.cutaway(),
+        setting.idleLift(),
+        setting.needleJet(),
+        setting.needle(),
+        setting.clip(),
+        setting.mainJet(),
+        setting.floats());
+  }
+}
