@@ -55,7 +55,10 @@ public record Finding(
     Objects.requireNonNull(band, "band");
     Objects.requireNonNull(message, "message");
     Objects.requireNonNull(remedy, "remedy");
+    PlainLine.checkLength("subject of a finding", subject);
+    PlainLine.checkLength("message of a finding", message);
     attributes = ImmutableSortedMap.copyOf(attributes);
+    attributes.values().forEach(value -> PlainLine.checkLength("attribute of a finding", value));
   }
 
   /**

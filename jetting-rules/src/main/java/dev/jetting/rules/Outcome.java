@@ -62,7 +62,7 @@ public record Outcome(Status status, List<Finding> findings, String reason, List
    */
   public Outcome {
     Objects.requireNonNull(status, "status");
-    Objects.requireNonNull(reason, "reason");
+    PlainLine.checkLength("reason of an outcome", reason);
     findings = List.copyOf(findings);
     branches = List.copyOf(branches);
   }

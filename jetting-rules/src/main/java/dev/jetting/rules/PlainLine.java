@@ -7,6 +7,23 @@ final class PlainLine {
 
   private PlainLine() {}
 
+  /** As long as a text of a report may be for {@code ReportJson} to read it back. */
+  static final int LONGEST_TEXT = 10_000;
+
+  /**
+   * Checks the length of a text.
+   *
+   * @param what what the text is, as a message names it
+   * @param text the text
+   * @throws IllegalArgumentException if it has more than 10 000 UTF-16 units
+   */
+  static void checkLength(String what, String text) {
+    if (text.length() > LONGEST_TEXT) {
+      throw new IllegalArgumentException(
+          what + " of " + text.length() + " characters: allowed at most " + LONGEST_TEXT);
+    }
+  }
+
   /**
    * Checks a text.
    *

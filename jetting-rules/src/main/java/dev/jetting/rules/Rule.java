@@ -55,7 +55,7 @@ public final class Rule {
     if (!ID.matcher(Objects.requireNonNull(id, "id")).matches()) {
       throw new IllegalArgumentException(
           "rule id \""
-              + id
+              + TextPage.shortened(id)
               + "\": allowed lower-case words joined by hyphens, as in lean-anywhere");
     }
     return id;
@@ -94,8 +94,8 @@ public final class Rule {
       checked(id);
       formerIds = ImmutableSet.copyOf(formerIds);
       formerIds.forEach(Rule::checked);
-      Objects.requireNonNull(title, "title");
-      Objects.requireNonNull(rationale, "rationale");
+      PlainLine.checkLength("title of rule " + id, title);
+      PlainLine.checkLength("rationale of rule " + id, rationale);
       Objects.requireNonNull(severity, "severity");
       Objects.requireNonNull(band, "band");
     }

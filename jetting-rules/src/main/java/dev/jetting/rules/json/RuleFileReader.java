@@ -24,7 +24,8 @@ final class RuleFileReader {
   static final int LONGEST_TEXT = 1000;
   static final double GREATEST_FACTOR = 1000;
 
-  private static final Pattern ONE_LINE = Pattern.compile("[^\\p{Cntrl}\\u2028\\u2029]*");
+  private static final Pattern ONE_LINE =
+      Pattern.compile("[^\\p{Cntrl}\\p{Cf}\\p{Cs}\\u2028\\u2029]*");
   private static final Pattern SUBJECT = Pattern.compile("[A-Za-z]+(\\.[A-Za-z]+){0,9}");
 
   private RuleFileReader() {}

@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Report;
 import dev.jetting.rules.Rule;
+import dev.jetting.rules.Rulebook;
+import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.rules.tuning.TuningStep;
@@ -83,6 +88,40 @@ class CostTest {
     assertThat(rule.evaluate(SETTING).findings())
         .singleElement()
         .satisfies(finding -> assertThat(finding.text()).hasSizeLessThan(3000));
+  }
+
+  /** What is longer than the reader of reports takes comes out as a broken rule that it reads. */
+  @Test
+  void findingLongerThanReportsAreRead_breaksItsRuleAndTheReportReadsBack() {
+    String text = "x".repeat(10_001);
+    Rule wordy =
+        Rule.named("wordy")
+            .judging(
+                setting ->
+                    Outcome.failed(
+                        Finding.above(
+                                "setting", Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE)
+                            .says(text, "y")));
+    Rule reasoned = Rule.named("reasoned").judging(setting -> Outcome.notApplicable(text));
+    Report report = Rulebook.of("book", "1", List.of(wordy, reasoned)).evaluate(SETTING);
+    assertThat(report.results())
+        .allMatch(result -> result.outcome().status() == Outcome.Status.BROKEN);
+    assertThat(ReportJson.read(ReportJson.write(report))).isEqualTo(report);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Rule.named("titled").title(text))
+        .withMessage("title of rule titled of 10001 characters: allowed at most 10000");
+  }
+
+  /** An id from outside goes into the message shortened and on one line. */
+  @Test
+  void idThatIsNone_isQuotedOnOneLine() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Rule.named("a\u202e\u001b\n" + "x".repeat(1000)))
+        .satisfies(
+            e ->
+                assertThat(e.getMessage())
+                    .hasSizeLessThan(200)
+                    .doesNotContainPattern("[\\p{Cntrl}\\p{Cf}]"));
   }
 
   @Test
