@@ -28,12 +28,15 @@ public final class CalibratedModel {
 
   private final Setup setup;
   private final GaussianProcess<Place> process;
+  private final ToDoubleFunction<Place> shift;
   private final Normal air;
   private final List<Node> nodes;
 
   private record Node(AirCase air, MixtureModel model) {}
 
-  CalibratedModel(MixtureModel model, GaussianProcess<Place> process) {
+  CalibratedModel(
+      MixtureModel model, GaussianProcess<Place> process, ToDoubleFunction<Place> shift) {
+    this.shift = shift;
     setup = model.setup();
     this.process = process;
     air = process.at(AIR);
@@ -128,7 +131,7 @@ public final class CalibratedModel {
     Place place = new Place(modelled.with(0), throttle.share(), true);
     Normal rest = process.at(place);
     double shared = process.covariance(place, AIR);
-    double mean = modelled.lnLambda() + rest.mean();
+    double mean = modelled.lnLambda() + rest.mean() + shift.applyAsDouble(place);
     if (shared == 0 || air.deviation() == 0) {
       return new Normal(mean, rest.deviation());
     }

@@ -1,11 +1,14 @@
 package dev.jetting.core.calibration;
 
+import com.google.common.base.Supplier;
+import com.google.common.base.Suppliers;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What readings have taught about an engine and its carburettor.
@@ -24,25 +27,51 @@ import java.util.List;
  */
 public final class Calibration {
 
-  private final Spreads spreads;
-  private final List<Read> reads;
-  private final GaussianProcess<Place> process;
+  /** In ln λ: a band without an end is taken to be so wide where its evidence is weighed. */
+  private static final double OPEN_BAND = 0.2;
 
-  private Calibration(Spreads spreads, List<Read> reads) {
+  /** In ln λ from the model's: an end further out is none. */
+  private static final double FAR = 2;
+
+  private final Spreads spreads;
+  private final Optional<Disturbance> disturbance;
+  private final List<Read> reads;
+  private final Supplier<GaussianProcess<Place>> process;
+
+  private Calibration(Spreads spreads, Optional<Disturbance> disturbance, List<Read> reads) {
     this.spreads = spreads;
+    this.disturbance = disturbance;
     this.reads = List.copyOf(reads);
+    process = Suppliers.memoize(this::conditioned);
+  }
+
+  /** Worked out when it is first asked for: weighing hypotheses needs it of few. */
+  private GaussianProcess<Place> conditioned() {
     List<PointObservation<Place>> points = new ArrayList<>();
     List<IntervalObservation<Place>> bands = new ArrayList<>();
     for (Read read : reads) {
       double deviation = read.reading.deviation();
+      double shift = shift(read.place);
       if (read.reading.isPoint()) {
-        points.add(new PointObservation<>(read.place, read.from(), deviation * deviation));
+        points.add(new PointObservation<>(read.place, read.from() - shift, deviation * deviation));
       } else {
-        bands.add(new IntervalObservation<>(read.place, read.from(), read.to(), deviation));
+        bands.add(
+            new IntervalObservation<>(
+                read.place, read.from() - shift, read.to() - shift, deviation));
       }
     }
-    GaussianProcess<Place> prior = GaussianProcess.prior(Place.kernel(spreads));
-    process = ExpectationPropagation.condition(prior.observing(points), bands);
+    GaussianProcess<Place> prior = prior();
+    return ExpectationPropagation.condition(prior.observing(points), bands);
+  }
+
+  private GaussianProcess<Place> prior() {
+    Kernel<Place> kernel = Place.kernel(spreads);
+    return GaussianProcess.prior(disturbance.map(fault -> fault.with(kernel)).orElse(kernel));
+  }
+
+  /** By how much the mean of ln λ is shifted at a place. */
+  private double shift(Place place) {
+    return disturbance.map(fault -> fault.mean() * fault.share(place)).orElse(0.0);
   }
 
   /** A reading with what the model says of it, which more readings do not change. */
@@ -72,7 +101,7 @@ public final class Calibration {
    * @return the calibration before any reading
    */
   public static Calibration untried(Spreads spreads) {
-    return new Calibration(spreads, List.of());
+    return new Calibration(spreads, Optional.empty(), List.of());
   }
 
   /**
@@ -84,7 +113,37 @@ public final class Calibration {
   public Calibration with(List<Reading> more) {
     List<Read> all = new ArrayList<>(reads);
     more.forEach(reading -> all.add(Read.of(reading, spreads)));
-    return new Calibration(spreads, all);
+    return new Calibration(spreads, disturbance, all);
+  }
+
+  /**
+   * This calibration under the hypothesis of a fault.
+   *
+   * @param fault what the fault does to the mixture
+   * @return what the same readings teach if the engine has it
+   */
+  public Calibration assuming(Disturbance fault) {
+    return new Calibration(spreads, Optional.of(fault), reads);
+  }
+
+  /**
+   * How well the readings fit: the natural logarithm of their probability density before any of
+   * them was known, a band taken as a normal reading of the same mean and variance. Only
+   * differences between hypotheses on the same readings mean anything.
+   *
+   * @return the log marginal likelihood; 0 without readings
+   */
+  public double logEvidence() {
+    return prior().observing(reads.stream().map(this::asPoint).toList()).logMarginalLikelihood();
+  }
+
+  private PointObservation<Place> asPoint(Read read) {
+    double noise = read.reading.deviation();
+    double low = read.from() < -FAR ? read.to() - OPEN_BAND : read.from();
+    double high = read.to() > FAR ? read.from() + OPEN_BAND : read.to();
+    double width = high - low;
+    return new PointObservation<>(
+        read.place, (low + high) / 2 - shift(read.place), noise * noise + width * width / 12);
   }
 
   /** {@return the readings in the order they were given} */
@@ -104,7 +163,7 @@ public final class Calibration {
    * @return ln λ of the engine with it
    */
   public CalibratedModel on(MixtureModel model) {
-    return new CalibratedModel(model, process);
+    return new CalibratedModel(model, process.get(), this::shift);
   }
 
   /**
@@ -133,7 +192,7 @@ public final class Calibration {
    * @return its distribution
    */
   public Normal difference(ErrorSource source) {
-    return process.at(Place.of(source));
+    return process.get().at(Place.of(source));
   }
 
   /**
@@ -170,7 +229,7 @@ public final class Calibration {
       for (int i = 0; i < left.size(); i++) {
         List<Read> others = new ArrayList<>(left);
         Read judged = others.remove(i);
-        double off = new Calibration(spreads, others).off(judged);
+        double off = new Calibration(spreads, disturbance, others).off(judged);
         if (off > most) {
           worst = i;
           most = off;
@@ -186,8 +245,9 @@ public final class Calibration {
   /** By how many standard deviations a further reading is outside of what is expected. */
   private double off(Read read) {
     double noise = read.reading.deviation();
-    Normal expected = process.at(read.place).plus(noise * noise);
-    double outside = Math.max(read.from() - expected.mean(), expected.mean() - read.to());
+    Normal expected = process.get().at(read.place).plus(noise * noise);
+    double mean = expected.mean() + shift(read.place);
+    double outside = Math.max(read.from() - mean, mean - read.to());
     return Math.max(0, outside) / expected.deviation();
   }
 }

@@ -218,6 +218,58 @@ class CalibrationTest {
     assertThat(Calibration.untried(SPREADS).with(readings).disagreeing(4)).containsExactly(wrong);
   }
 
+  /** e^(−1/2) of it a reach away, and its variance adds up. */
+  @Test
+  void assuming_aDisturbance_shiftsAndSpreadsLnLambdaWhereItActs() {
+    MixtureModel model = MixtureModel.of(SETUP);
+    Calibration without = Calibration.untried(SPREADS);
+    Calibration with = without.assuming(new Disturbance(ThrottleOpening.CLOSED, 0.25, 0.2, 0.1));
+    for (int eighths : new int[] {0, 2, 8}) {
+      ThrottleOpening throttle = ThrottleOpening.ofEighths(eighths);
+      EngineSpeed speed = model.at(throttle).speed();
+      NormalCases before = without.lnLambda(model, throttle, speed);
+      NormalCases after = with.lnLambda(model, throttle, speed);
+      double share = Map.of(0, 1.0, 2, 0.60653066, 8, 0.00033546).getOrDefault(eighths, 0.0);
+      assertThat(after.mean() - before.mean()).isCloseTo(0.2 * share, within(1e-8));
+      assertThat(after.deviation())
+          .isCloseTo(Math.hypot(before.deviation(), 0.1 * share), within(1e-8));
+    }
+  }
+
+  /** A reading leaner by just what the fault does speaks for the fault, one as modelled against. */
+  @Test
+  void logEvidence_speaksForTheHypothesisThatFits() {
+    ThrottleOpening closed = ThrottleOpening.CLOSED;
+    MixturePoint point = MixtureModel.of(SETUP).at(closed);
+    Disturbance fault = new Disturbance(closed, 0.1, 0.3, 0.05);
+    for (double leaner : new double[] {0, 0.3}) {
+      Lambda lambda = Lambda.of(point.lambda().value() * StrictMath.exp(leaner));
+      Calibration read =
+          Calibration.untried(SPREADS)
+              .with(List.of(Reading.measured(SETUP, closed, point.speed(), lambda, 0.02)));
+      double forIt = read.assuming(fault).logEvidence() - read.logEvidence();
+      assertThat(forIt > 0).isEqualTo(leaner > 0);
+    }
+    assertThat(Calibration.untried(SPREADS).logEvidence()).isZero();
+  }
+
+  @Test
+  void disturbance_outOfRange_isRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new Disturbance(ThrottleOpening.CLOSED, 0.1, 1.5, 0.1))
+        .withMessageContaining("1.5");
+  }
+
+  @Test
+  void disagreeing_bandAgainstTheRest_isFoundAsWell() {
+    List<Reading> readings =
+        new ArrayList<>(readings(drawn(new Random(3)), new Random(4), List.of(SETUP), 0.01));
+    double full = readings.get(4).from().value();
+    Reading white = band(full * 1.5, 100, ThrottleOpening.FULL);
+    readings.add(white);
+    assertThat(Calibration.untried(SPREADS).with(readings).disagreeing(3)).containsExactly(white);
+  }
+
   @Test
   void reading_richEndLeanerThanLeanEnd_isRefused() {
     assertThatIllegalArgumentException()

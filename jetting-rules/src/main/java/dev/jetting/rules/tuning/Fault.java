@@ -1,8 +1,10 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.core.calibration.Disturbance;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A fault that no part of the setting is to blame for, as a hypothesis: what it looks like over the
@@ -54,6 +56,24 @@ public enum Fault {
   /** {@return whether the engine looks lean by it; rich otherwise} */
   public boolean isLean() {
     return lean;
+  }
+
+  /**
+   * What it does to the mixture over the throttle range (assumed, all of it; not measured); empty
+   * where it changes what a plug looks like and not the mixture, or where it is seen at once.
+   */
+  Optional<Disturbance> disturbance() {
+    return switch (this) {
+      case AIR_LEAK -> Optional.of(new Disturbance(ThrottleOpening.CLOSED, 0.35, 0.18, 0.08));
+      case PILOT_BLOCKED -> Optional.of(new Disturbance(ThrottleOpening.CLOSED, 0.10, 0.28, 0.10));
+      case MAIN_BLOCKED -> Optional.of(new Disturbance(ThrottleOpening.FULL, 0.35, 0.15, 0.07));
+      case FUEL_SHORT -> Optional.of(new Disturbance(ThrottleOpening.FULL, 0.15, 0.15, 0.08));
+      case FUEL_LEVEL_LOW -> Optional.of(new Disturbance(Held.HALF, 5, 0.10, 0.05));
+      case FUEL_LEVEL_HIGH -> Optional.of(new Disturbance(Held.HALF, 5, -0.10, 0.05));
+      case NEEDLE_WORN -> Optional.of(new Disturbance(Held.QUARTER, 0.2, -0.12, 0.06));
+      case BREATHING -> Optional.of(new Disturbance(ThrottleOpening.FULL, 0.4, -0.12, 0.06));
+      case IGNITION_TIMING, PLUG_TOO_HOT, PLUG_TOO_COLD, CHOKE_ON -> Optional.empty();
+    };
   }
 
   /** The faults that look lean, or rich, at an opening. */

@@ -97,6 +97,19 @@ final class Findings {
     return calibration;
   }
 
+  /** How likely faults are, also by readings that were repeated and disagree with all the rest. */
+  Hypotheses hypotheses() {
+    List<Reading> weighed =
+        groups.stream()
+            .filter(group -> group.isSettled() && (group.isRepeated() || !odd.contains(group)))
+            .map(ReadingGroup::standing)
+            .toList();
+    List<Set<Check>> checks = new ArrayList<>();
+    checks.add(session.checks());
+    session.steps().forEach(step -> checks.add(step.checks()));
+    return new Hypotheses(tuner.riskModel(), tuner.riskModel().untried().with(weighed), checks);
+  }
+
   private boolean counts(ReadingGroup group) {
     return group.isSettled()
         && (!odd.contains(group) || (group.isRepeated() && isLookedInto(group)));

@@ -136,14 +136,16 @@ public sealed interface NextStep {
    * An end: full throttle was read on this very setting, everything that was read agrees, and no
    * part at hand is worth changing.
    *
-   * @param risk the highest lean risk at any opening, on any day of the sheet
+   * @param risk the highest lean risk at any opening, on any day of the sheet, with faults that are
+   *     not ruled out
    */
   record Confirmed(Probability risk) implements NextStep {
 
     /**
      * Checks for null.
      *
-     * @param risk the highest lean risk at any opening, on any day of the sheet
+     * @param risk the highest lean risk at any opening, on any day of the sheet, with faults that
+     *     are not ruled out
      */
     public Confirmed {
       Objects.requireNonNull(risk, "risk");
@@ -155,7 +157,8 @@ public sealed interface NextStep {
    * there safely.
    *
    * @param sign where it is too rich
-   * @param risk the highest lean risk at any opening, on any day of the sheet
+   * @param risk the highest lean risk at any opening, on any day of the sheet, with faults that are
+   *     not ruled out
    */
   record LeftRich(Sign sign, Probability risk) implements NextStep {
 
@@ -163,7 +166,8 @@ public sealed interface NextStep {
      * Checks for nulls.
      *
      * @param sign where it is too rich
-     * @param risk the highest lean risk at any opening, on any day of the sheet
+     * @param risk the highest lean risk at any opening, on any day of the sheet, with faults that
+     *     are not ruled out
      */
     public LeftRich {
       Objects.requireNonNull(sign, "sign");

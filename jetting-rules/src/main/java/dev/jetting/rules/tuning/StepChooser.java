@@ -19,21 +19,30 @@ import java.util.stream.Stream;
  * <ol>
  *   <li>After a sign that the engine is being hurt, nothing but what makes that opening richer.
  *   <li>The checks before the first test.
- *   <li>A reading that does not fit is taken again; one that still does not fit asks for a fault.
+ *   <li>A reading that does not fit is taken again; one that still does not fit, or a fault that is
+ *       more likely than none, asks to look for it.
  *   <li>A lean sign makes its opening richer; a setting that is not accepted is made safer.
  *   <li>The test that is due.
  *   <li>A step towards lean, by one size, on a setting that was read.
+ *   <li>An opening at which a fault that is not ruled out leaves more risk than is accepted.
  *   <li>Full throttle on the final setting, which ends the session. No search for a nearer setting
  *       starts from that reading, which would have to be confirmed in its turn.
  * </ol>
  */
 final class StepChooser {
 
+  /** From this probability on a fault is looked for (assumed: more likely than none). */
+  private static final double LIKELY = 0.5;
+
+  /** A fault less likely than this is not named (assumed). */
+  private static final double WORTH_NAMING = 0.05;
+
   private final Tuner tuner;
   private final TuningSession session;
   private final SetupSheet now;
   private final Findings findings;
   private final Calibration calibration;
+  private final Hypotheses hypotheses;
   private final TestPlan tests;
   private final ChangeChooser changes;
   private final SignedChange signed;
@@ -44,6 +53,7 @@ final class StepChooser {
     now = session.now();
     findings = new Findings(tuner, session);
     calibration = findings.calibration();
+    hypotheses = findings.hypotheses();
     tests = new TestPlan(tuner, session, findings);
     changes = new ChangeChooser(now, tuner.riskModel(), calibration);
     signed = new SignedChange(now, changes.scales(), findings);
@@ -54,11 +64,13 @@ final class StepChooser {
             this::stopped,
             this::checks,
             this::reading,
+            this::fault,
             this::lean,
             this::unsafe,
             this::test,
             this::rich,
             this::nearer,
+            this::unsettled,
             this::confirming)
         .flatMap(part -> part.get().stream())
         .findFirst()
@@ -112,6 +124,28 @@ final class StepChooser {
                 findings
                     .toLookInto()
                     .map(group -> new NextStep.LookForFault(group.last(), findings.faults(group))));
+  }
+
+  /** A fault that is more likely than none, by the readings as a whole. */
+  private Optional<NextStep> fault() {
+    if (!isRead() || hypotheses.anyFault() <= LIKELY) {
+      return Optional.empty();
+    }
+    List<Fault> likely = hypotheses.likely(WORTH_NAMING);
+    boolean looked =
+        likely.stream().allMatch(fault -> session.last().checks().contains(fault.settledBy()));
+    return looked
+        ? Optional.empty()
+        : Optional.of(new NextStep.LookForFault(lastObservation(), likely));
+  }
+
+  private Observation lastObservation() {
+    List<Observation> all = session.last().observations();
+    return all.get(all.size() - 1);
+  }
+
+  private Optional<NextStep> unsettled() {
+    return tests.againstFaults(hypotheses).map(test -> new NextStep.Ride(test, false));
   }
 
   private Optional<NextStep> unsafe() {
@@ -177,10 +211,9 @@ final class StepChooser {
   }
 
   private NextStep end() {
-    AssessedSetting assessed = AssessedSetting.of(now, tuner.riskModel(), calibration);
     Probability risk =
-        Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest())
-            .map(day -> day.worst().leanRisk())
+        AssessedSetting.openings().stream()
+            .map(throttle -> hypotheses.leanRisk(now, throttle))
             .max(Probability::compareTo)
             .orElseThrow();
     return findings.open(Sign.Kind.RICH).stream()

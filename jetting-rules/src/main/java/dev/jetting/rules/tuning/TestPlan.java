@@ -56,6 +56,19 @@ final class TestPlan {
         : Optional.of(at(ThrottleOpening.FULL));
   }
 
+  /** Where a fault that is not ruled out takes the risk above what is accepted, and nobody read. */
+  Optional<NextTest> againstFaults(Hypotheses hypotheses) {
+    return Held.OPENINGS.stream()
+        .filter(held -> !findings.isReadOnThisSetting(held))
+        .filter(
+            held ->
+                hypotheses
+                    .leanRisk(session.now(), held)
+                    .isMoreThan(session.now().riding().acceptedRisk()))
+        .findFirst()
+        .map(this::at);
+  }
+
   /** The test that takes a reading again. */
   NextTest again(Observation observation) {
     Instrument instrument = instrumentOf(observation.evidence());

@@ -1,0 +1,121 @@
+package dev.jetting.rules.tuning;
+
+import static dev.jetting.rules.TwoHundred.ALL_ROUND;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.calibration.Reading;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+class HypothesesTest {
+
+  private static final RiskModel RISK = RiskModel.assumed();
+  private static final SetupSheet START = start();
+
+  private static SetupSheet start() {
+    SetupSheet sheet = Workshop.sheet(ALL_ROUND);
+    return sheet.withSetup(
+        sheet
+            .setup()
+            .withSetting(Tuner.readingWith(Set.of(Instrument.PLUG)).start(sheet).setting()));
+  }
+
+  /** Eight faults with an assumed share of one in a hundred each. */
+  @Test
+  void anyFault_nothingReadNothingChecked_isTheAssumedShare() {
+    assertThat(hypotheses(Map.of(), List.of()).anyFault()).isCloseTo(0.08 / 1.08, within(1e-12));
+  }
+
+  @Test
+  void anyFault_checksDone_isAFifth() {
+    assertThat(hypotheses(Map.of(), List.of(EnumSet.allOf(Check.class))).anyFault())
+        .isCloseTo(0.016 / 1.016, within(1e-12));
+  }
+
+  @Test
+  void faults_leanAtIdleAlone_isABlockedPilot() {
+    Hypotheses found =
+        hypotheses(Map.of(0, 0.33, 8, 0.0, 4, 0.0, 2, 0.0), List.of(EnumSet.allOf(Check.class)));
+    assertThat(found.faults().get(0).fault()).contains(Fault.PILOT_BLOCKED);
+    assertThat(found.faults().get(0).probability()).isGreaterThan(0.3);
+  }
+
+  @Test
+  void faults_leanAtFullAlone_isTheFuelSupplyOrTheMain() {
+    Hypotheses found = hypotheses(Map.of(0, 0.0, 8, 0.25, 4, 0.0, 2, 0.0), List.of());
+    assertThat(found.faults().get(0).fault().orElseThrow())
+        .isIn(Fault.FUEL_SHORT, Fault.MAIN_BLOCKED);
+  }
+
+  @Test
+  void anyFault_everythingAsExpected_isLessThanBefore() {
+    Hypotheses found = hypotheses(Map.of(0, 0.0, 8, 0.0, 4, 0.0, 1, 0.0), List.of());
+    assertThat(found.anyFault()).isLessThan(0.02);
+  }
+
+  /** Of an engine with a share of faults the risk is a mixture, so it is more than without them. */
+  @Test
+  void leanRisk_holdsWhatFaultsAdd() {
+    for (ThrottleOpening held : Held.OPENINGS) {
+      Probability without = RISK.leanRisk(RISK.untried().on(MixtureModel.of(START.setup())), held);
+      Probability with = hypotheses(Map.of(), List.of()).leanRisk(START, held);
+      assertThat(with.value()).isGreaterThan(without.value() * 0.9);
+    }
+    Probability idle = hypotheses(Map.of(), List.of()).leanRisk(START, ThrottleOpening.CLOSED);
+    assertThat(idle.value()).isBetween(0.0005, 0.03);
+  }
+
+  /** Engines with a blocked pilot: the session says so or gets it rich, and never just ends. */
+  @Test
+  void next_pilotBlocked_looksForAFault() {
+    Tuner tuner = Tuner.readingWith(Set.of(Instrument.WIDEBAND));
+    TuningSession session = Sessions.begin(START);
+    List<Fault> named = new ArrayList<>();
+    NextStep step = tuner.next(session);
+    while (!step.isEnd() && named.isEmpty()) {
+      session =
+          Sessions.take(
+              session,
+              step,
+              (now, test) ->
+                  Sessions.read(
+                      now, test, test.throttle().equals(ThrottleOpening.CLOSED) ? 0.35 : 0));
+      step = tuner.next(session);
+      if (step instanceof NextStep.LookForFault look) {
+        named.addAll(look.faults());
+      }
+    }
+    assertThat(named).contains(Fault.PILOT_BLOCKED);
+  }
+
+  private static Hypotheses hypotheses(Map<Integer, Double> leaner, List<Set<Check>> checks) {
+    List<Reading> readings = new ArrayList<>();
+    leaner.forEach(
+        (eighths, off) -> {
+          MixturePoint point =
+              MixtureModel.of(START.setup()).at(ThrottleOpening.ofEighths(eighths));
+          readings.add(
+              Reading.measured(
+                  START.setup(),
+                  point.throttle(),
+                  point.speed(),
+                  Lambda.of(point.lambda().value() * StrictMath.exp(off)),
+                  0.02));
+        });
+    Calibration calibration = RISK.untried().with(readings);
+    return new Hypotheses(RISK, calibration, checks);
+  }
+}
