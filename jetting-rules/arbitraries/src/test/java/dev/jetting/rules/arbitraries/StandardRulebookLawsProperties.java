@@ -26,7 +26,6 @@ class StandardRulebookLawsProperties {
       Candidate.of(StandardRulebook.rulebook())
           .declaringOtherSpeeds("carburettor-too-big")
           .declaring("pilot-on-overrun", Monotone.leanSide(1e-6))
-          .declaring("proven-room", Monotone.leanSide(1e-6))
           .declaring("engine-change", Monotone.leanSide(1e-6))
           .declaring("float-valve-flow", Monotone.richSide(1e-6))
           .declaring("too-rich", Monotone.richSide(1e-6));
