@@ -22,5 +22,10 @@ public enum Check {
   /** The plug has the right heat range. */
   HEAT_RANGE,
   /** The engine is warm and the choke is off. */
-  WARM_ENGINE
+  WARM_ENGINE;
+
+  /** {@return what is right where the check finds nothing, a sentence for the rider} */
+  public String text() {
+    return Words.check(this);
+  }
 }

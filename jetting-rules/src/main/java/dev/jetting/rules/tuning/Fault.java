@@ -53,6 +53,11 @@ public enum Fault {
     return check;
   }
 
+  /** {@return the fault in plain words, such as {@code an air leak}} */
+  public String text() {
+    return Words.fault(this);
+  }
+
   /** {@return whether the engine looks lean by it; rich otherwise} */
   public boolean isLean() {
     return lean;

@@ -32,7 +32,12 @@ public record NextChange(
     /** It takes most off the lean risk; more changes must follow. */
     SAFER,
     /** It comes nearer to what the engine needs, and the risk stays accepted on all days. */
-    NEARER
+    NEARER;
+
+    /** {@return the reason, a sentence for the rider} */
+    public String text() {
+      return Words.reason(this);
+    }
   }
 
   /**

@@ -28,4 +28,9 @@ public record Observation(ThrottleOpening throttle, EngineSpeed speed, Evidence 
           "engine speed of an observation " + speed + ": allowed more than 0 rpm");
     }
   }
+
+  /** {@return what was observed and where, as the rider would say it} */
+  public String text() {
+    return Words.observed(this);
+  }
 }

@@ -183,14 +183,7 @@ public final class SessionText {
                 item(
                     capital(Words.observed(sign.observation()))
                         + (sign.isLean() ? " is lean there." : " is too rich there.")));
-    item(
-        switch (next.change().reason()) {
-          case SIGN -> "This part acts there.";
-          case SAFE -> "It brings the lean risk to what is accepted, on every day.";
-          case SAFER -> "It takes most off the lean risk. More changes must follow before a ride.";
-          case NEARER ->
-              "It comes nearer to what the engine needs. The risk stays accepted, on every day.";
-        });
+    item(next.change().reason().text());
     item("One change, then read again: never two moves towards lean without a reading.");
     lambdas(next.change());
   }

@@ -133,6 +133,16 @@ final class Words {
     };
   }
 
+  static String reason(NextChange.Reason reason) {
+    return switch (reason) {
+      case SIGN -> "This part acts there.";
+      case SAFE -> "It brings the lean risk to what is accepted, on every day.";
+      case SAFER -> "It takes most off the lean risk. More changes must follow before a ride.";
+      case NEARER ->
+          "It comes nearer to what the engine needs. The risk stays accepted, on every day.";
+    };
+  }
+
   /** What was observed, as the rider would say it. */
   static String observed(Observation observation) {
     String where = " at " + opening(observation.throttle());
