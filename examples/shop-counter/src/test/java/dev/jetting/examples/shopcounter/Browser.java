@@ -29,6 +29,9 @@ final class Browser implements AutoCloseable {
 
   private static final String AXE = script();
 
+  /** Long enough for a machine that is busy with other things. */
+  private static final Duration PATIENCE = Duration.ofMinutes(2);
+
   private final ChromeDriver driver;
 
   private Browser(ChromeDriver driver) {
@@ -57,7 +60,9 @@ final class Browser implements AutoCloseable {
             .usingDriverExecutable(chromedriver.toFile())
             .usingAnyFreePort()
             .build();
-    return new Browser(new ChromeDriver(service, options));
+    ChromeDriver driver = new ChromeDriver(service, options);
+    driver.manage().timeouts().scriptTimeout(PATIENCE);
+    return new Browser(driver);
   }
 
   private static Path installed(String what, String... places) {
@@ -76,7 +81,7 @@ final class Browser implements AutoCloseable {
   }
 
   WebElement find(String css) {
-    return new WebDriverWait(driver, Duration.ofSeconds(20))
+    return new WebDriverWait(driver, PATIENCE)
         .until(d -> d.findElements(By.cssSelector(css)).stream().findFirst().orElse(null));
   }
 
@@ -108,7 +113,7 @@ final class Browser implements AutoCloseable {
   }
 
   void until(String what, java.util.function.BooleanSupplier holds) {
-    new WebDriverWait(driver, Duration.ofSeconds(20))
+    new WebDriverWait(driver, PATIENCE)
         .ignoring(org.openqa.selenium.StaleElementReferenceException.class)
         .withMessage(what)
         .until(d -> holds.getAsBoolean());

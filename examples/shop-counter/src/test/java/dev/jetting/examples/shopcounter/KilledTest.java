@@ -15,6 +15,7 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -70,7 +71,7 @@ class KilledTest {
       try (InputStream in = Objects.requireNonNull(Writer.class.getResourceAsStream(demo))) {
         var sheet = SheetJson.read(in);
         while (true) {
-          System.out.println(machines.add(VISITOR, sheet));
+          System.out.println(machines.add(VISITOR, sheet, Set.of()));
         }
       }
     }

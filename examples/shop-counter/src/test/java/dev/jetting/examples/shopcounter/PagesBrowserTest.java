@@ -107,6 +107,26 @@ class PagesBrowserTest {
     }
   }
 
+  /** Follows the plan to its end: what was dangerous to ride no longer is. */
+  @Test
+  void plan_followedStepByStep_endsTheDanger() {
+    String machine = open("lean-in-the-middle");
+    browser.go(machine + "/plan");
+    assertThat(browser.text(".verdict")).contains("Do not ride");
+    browser.expectNothingToObjectTo();
+    browser.keep("plan");
+    int steps = browser.all(".steps li").size();
+    assertThat(steps).isPositive();
+    for (int i = 0; i < steps; i++) {
+      int before = browser.all(".log, .steps li").size();
+      browser.press(".steps form button");
+      browser.until("a step less", () -> browser.all(".steps li").size() < before);
+    }
+    assertThat(browser.text(".verdict")).doesNotContain("Do not ride");
+    browser.go(machine + "/log");
+    assertThat(browser.all(".log li")).hasSize(steps + 1);
+  }
+
   @Test
   void log_keepsWhatIsWritten() {
     String machine = open("mild-all-round");

@@ -76,7 +76,7 @@ class PictureBrowserTest {
 
   @Test
   void keyboardAlone_changesAPart() {
-    browser.js("document.getElementById('main').focus()");
+    browser.js("document.getElementById('content').focus()");
     for (int i = 0; i < 12; i++) {
       browser.keys(Keys.TAB);
       if ("main-rich".equals(browser.focused().getDomAttribute("data-key"))) {

@@ -1,5 +1,6 @@
 package dev.jetting.examples.shopcounter.store;
 
+import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.SessionJson;
 import dev.jetting.rules.json.SheetJson;
@@ -12,9 +13,13 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The machines of all visitors. Every question names the visitor, and only his machines answer. */
@@ -23,8 +28,10 @@ public final class Machines {
   /** So that one visitor cannot fill the disk. */
   public static final int MOST = 200;
 
+  private static final Pattern BLANK = Pattern.compile(" ");
   private static final SecureRandom RANDOM = new SecureRandom();
-  private static final String COLUMNS = "SELECT id, name, sheet, session, changed FROM machine";
+  private static final String COLUMNS =
+      "SELECT id, name, sheet, typical, session, changed FROM machine";
 
   private final Database database;
   private final Clock clock;
@@ -71,10 +78,11 @@ public final class Machines {
    *
    * @param visitor the visitor
    * @param sheet the setting that is on it
+   * @param typical the values that are typical and not stated
    * @return its id
    * @throws IllegalArgumentException if the visitor has {@value #MOST} machines
    */
-  public String add(String visitor, SetupSheet sheet) {
+  public String add(String visitor, SetupSheet sheet, Set<MachineValue> typical) {
     byte[] random = new byte[12];
     RANDOM.nextBytes(random);
     String id = HexFormat.of().formatHex(random);
@@ -86,11 +94,13 @@ public final class Machines {
           }
           update(
               connection,
-              "INSERT INTO machine (id, visitor, name, sheet, changed) VALUES (?, ?, ?, ?, ?)",
+              "INSERT INTO machine (id, visitor, name, sheet, typical, changed)"
+                  + " VALUES (?, ?, ?, ?, ?, ?)",
               id,
               visitor,
               sheet.title(),
               SheetJson.write(sheet),
+              names(typical),
               now());
           log(connection, id, Entry.Kind.ENTERED, sheet.title(), sheet);
           return id;
@@ -107,23 +117,26 @@ public final class Machines {
    * @param text what was done, for people
    */
   public void keep(String visitor, String id, TuningSession session, Entry.Kind kind, String text) {
-    SetupSheet sheet = session.now();
+    database.transact(connection -> keep(connection, visitor, id, session, kind, text));
+  }
+
+  /**
+   * Keeps a machine of which a value was measured; its session goes on from there.
+   *
+   * @param visitor the visitor
+   * @param machine the machine as it is known now
+   * @param text what was measured, for people
+   */
+  public void keepMeasured(String visitor, Machine machine, String text) {
     database.transact(
         connection -> {
-          int changed =
-              update(
-                  connection,
-                  "UPDATE machine SET sheet = ?, session = ?, changed = ?"
-                      + " WHERE visitor = ? AND id = ?",
-                  SheetJson.write(sheet),
-                  SessionJson.write(session),
-                  now(),
-                  visitor,
-                  id);
-          if (changed == 1) {
-            log(connection, id, kind, text, sheet);
-          }
-          return changed;
+          update(
+              connection,
+              "UPDATE machine SET typical = ? WHERE visitor = ? AND id = ?",
+              names(machine.typical()),
+              visitor,
+              machine.id());
+          return keep(connection, visitor, machine.id(), machine.session(), Entry.Kind.READ, text);
         });
   }
 
@@ -186,6 +199,30 @@ public final class Machines {
         });
   }
 
+  private int keep(
+      Connection connection,
+      String visitor,
+      String id,
+      TuningSession session,
+      Entry.Kind kind,
+      String text)
+      throws SQLException {
+    SetupSheet sheet = session.now();
+    int changed =
+        update(
+            connection,
+            "UPDATE machine SET sheet = ?, session = ?, changed = ? WHERE visitor = ? AND id = ?",
+            SheetJson.write(sheet),
+            SessionJson.write(session),
+            now(),
+            visitor,
+            id);
+    if (changed == 1) {
+      log(connection, id, kind, text, sheet);
+    }
+    return changed;
+  }
+
   private void log(
       Connection connection, String id, Entry.Kind kind, String text, @Nullable SetupSheet sheet)
       throws SQLException {
@@ -218,13 +255,14 @@ public final class Machines {
 
   private static Machine machine(ResultSet row) throws SQLException {
     SetupSheet sheet = SheetJson.read(row.getString(3));
-    String session = row.getString(4);
+    String session = row.getString(5);
     return new Machine(
         row.getString(1),
         row.getString(2),
         sheet,
+        values(row.getString(4)),
         session == null ? TuningSession.beginning(sheet) : SessionJson.read(session),
-        Instant.parse(row.getString(5)));
+        Instant.parse(row.getString(6)));
   }
 
   private static int update(Connection connection, String sql, @Nullable String... arguments)
@@ -240,5 +278,19 @@ public final class Machines {
     for (int i = 0; i < arguments.length; i++) {
       statement.setString(i + 1, arguments[i]);
     }
+  }
+
+  private static String names(Set<MachineValue> values) {
+    return values.stream().map(MachineValue::name).collect(Collectors.joining(" "));
+  }
+
+  private static Set<MachineValue> values(String names) {
+    Set<MachineValue> values = EnumSet.noneOf(MachineValue.class);
+    BLANK
+        .splitAsStream(names)
+        .filter(n -> !n.isEmpty())
+        .map(MachineValue::valueOf)
+        .forEach(values::add);
+    return values;
   }
 }

@@ -3,6 +3,8 @@ package dev.jetting.examples.shopcounter.web;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.jetting.core.mixture.Circuit;
+import dev.jetting.examples.shopcounter.bench.PlanView;
+import dev.jetting.examples.shopcounter.bench.StepView;
 import dev.jetting.examples.shopcounter.bench.Summary;
 import dev.jetting.examples.shopcounter.kit.Stock;
 import dev.jetting.examples.shopcounter.store.Machine;
@@ -13,22 +15,29 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.KitJson;
 import dev.jetting.rules.json.KitValidationJson;
 import dev.jetting.rules.json.ReportJson;
+import dev.jetting.rules.json.SessionJson;
 import dev.jetting.rules.json.SheetJson;
 import dev.jetting.rules.kit.KitDepth;
 import dev.jetting.rules.kit.KitValidator;
 import dev.jetting.rules.risk.ThrottleSeries;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.tuning.Instrument;
+import dev.jetting.rules.tuning.NextStep;
+import dev.jetting.rules.tuning.Tuner;
+import dev.jetting.rules.tuning.TuningSession;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /** The same for programs; openapi.json describes it. */
 final class Api {
@@ -52,7 +61,9 @@ final class Api {
     routes.get("/api", request -> templates.show(request, "api.jte", Map.of()));
     routes.get("/api/openapi.json", Api::description);
     routes.post("/api/report", this::report);
+    routes.post("/api/plan", this::plan);
     routes.post("/api/series", this::series);
+    routes.post("/api/session/next", this::next);
     routes.post("/api/kit", this::kit);
     routes.get("/api/machines", this::list);
     routes.post("/api/machines", this::add);
@@ -73,6 +84,16 @@ final class Api {
     } else {
       answer(request, Summary.of(report));
     }
+  }
+
+  private void plan(Context request) {
+    PlanView plan = PlanView.of(Machine.passing(sheetIn(request)));
+    Map<String, Object> answer = new LinkedHashMap<>();
+    answer.put("text", plan.text());
+    answer.put("steps", plan.steps());
+    answer.put("buy", plan.buy());
+    answer.put("left", plan.left());
+    answer(request, answer);
   }
 
   private void series(Context request) {
@@ -109,6 +130,24 @@ final class Api {
     return numbers;
   }
 
+  private void next(Context request) {
+    TuningSession session = SessionJson.read(body(request));
+    Set<Instrument> instruments =
+        oneOf(request, "with", "plug", "sensor").equals("sensor")
+            ? EnumSet.of(Instrument.WIDEBAND, Instrument.PLUG, Instrument.FEEL)
+            : EnumSet.of(Instrument.PLUG, Instrument.FEEL);
+    NextStep step = Tuner.readingWith(instruments).next(session);
+    Map<String, Object> answer = new LinkedHashMap<>();
+    StepView view = StepView.of(step);
+    answer.put("kind", view.kind().name().toLowerCase(Locale.ROOT));
+    answer.put("title", view.title());
+    answer.put("why", view.why());
+    answer.put("howTo", view.howTo());
+    answer.put("checks", view.checks());
+    answer.put("ends", step.isEnd());
+    answer(request, answer);
+  }
+
   private void kit(Context request) {
     String depth = oneOf(request, "depth", "setting", "fit", "coverage");
     KitDepth asked = KitDepth.valueOf(depth.toUpperCase(Locale.ROOT));
@@ -129,7 +168,7 @@ final class Api {
   }
 
   private void add(Context request) {
-    String id = machines.add(known(request), sheetIn(request));
+    String id = machines.add(known(request), sheetIn(request), Set.of());
     request.status(201).header("Location", "/api/machines/" + id);
     answer(request, Map.of("id", id));
   }

@@ -49,6 +49,7 @@ public final class Counter implements AutoCloseable {
               config.routes.get(Assets.PATH + "{version}/{name}", Assets::serve);
               config.routes.get("/favicon.ico", r -> r.redirect(Assets.path("mark.svg")));
               new MachinePages(machines, templates).on(config.routes);
+              new SessionPages(machines, templates).on(config.routes);
               new KitPages(checks, stock, templates, limits).on(config.routes);
               new Api(machines, stock, templates, limits).on(config.routes);
               new Problems(templates).catchAll(config.routes);

@@ -4,10 +4,16 @@ import dev.jetting.core.mixture.Setup;
 import dev.jetting.examples.shopcounter.bench.Bench;
 import dev.jetting.examples.shopcounter.bench.Beside;
 import dev.jetting.examples.shopcounter.bench.Cards;
+import dev.jetting.examples.shopcounter.bench.Guess;
+import dev.jetting.examples.shopcounter.bench.MachineForm;
+import dev.jetting.examples.shopcounter.bench.Measured;
+import dev.jetting.examples.shopcounter.bench.PlanView;
 import dev.jetting.examples.shopcounter.bench.Proposal;
 import dev.jetting.examples.shopcounter.store.Entry;
 import dev.jetting.examples.shopcounter.store.Machine;
 import dev.jetting.examples.shopcounter.store.Machines;
+import dev.jetting.rules.MachineDescription;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.json.SheetJson;
 import dev.jetting.rules.tuning.TuningSession;
 import io.javalin.config.RoutesConfig;
@@ -17,6 +23,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 
 /** The visitor's machines: the list, the picture, the log. */
 final class MachinePages {
@@ -35,6 +43,12 @@ final class MachinePages {
     routes.get("/", this::list);
     routes.post("/machines/demo/{name}", this::addDemo);
     routes.post("/machines/sheet", this::addSheet);
+    routes.get("/machines/new", request -> form(request, MachineForm.EMPTY));
+    routes.post("/machines", this::enter);
+    routes.get("/machines/{id}/plan", this::plan);
+    routes.post("/machines/{id}/plan", this::takeFirstStep);
+    routes.get("/machines/{id}/known", this::known);
+    routes.post("/machines/{id}/known", this::measure);
     routes.get("/machines/{id}", this::picture);
     routes.post("/machines/{id}/setting", this::fit);
     routes.get("/machines/{id}/log", this::log);
@@ -52,14 +66,61 @@ final class MachinePages {
   }
 
   private void addDemo(Context request) {
-    String id = machines.add(Visitor.of(request), Demos.sheet(request.pathParam("name")));
+    String id = machines.add(Visitor.of(request), Demos.sheet(request.pathParam("name")), Set.of());
     request.redirect("/machines/" + id, HttpStatus.SEE_OTHER);
   }
 
   private void addSheet(Context request) {
     String sheet = Objects.requireNonNullElse(request.formParam("sheet"), "");
-    String id = machines.add(Visitor.of(request), SheetJson.read(sheet));
+    String id = machines.add(Visitor.of(request), SheetJson.read(sheet), Set.of());
     request.redirect("/machines/" + id, HttpStatus.SEE_OTHER);
+  }
+
+  private void form(Context request, MachineForm form) {
+    templates.show(request, "new.jte", Map.of("form", form));
+  }
+
+  private void enter(Context request) {
+    MachineForm form = new MachineForm(request::formParam);
+    Optional<MachineDescription> machine = form.machine();
+    if (machine.isEmpty()) {
+      request.status(422);
+      form(request, form);
+      return;
+    }
+    String id = machines.add(Visitor.of(request), machine.get().sheet(), machine.get().typical());
+    request.redirect("/machines/" + id, HttpStatus.SEE_OTHER);
+  }
+
+  private void plan(Context request) {
+    templates.show(request, "plan.jte", Map.of("plan", PlanView.of(machine(request))));
+  }
+
+  private void takeFirstStep(Context request) {
+    Machine machine = machine(request);
+    Remedy.Change change =
+        PlanView.first(machine)
+            .orElseThrow(() -> Problem.of(409, "Not now", "The plan has no step left."));
+    Setup setup = machine.sheet().setup().withSetting(change.setting());
+    machines.keep(
+        Visitor.of(request),
+        machine.id(),
+        machine.session().changing(setup),
+        Entry.Kind.CHANGED,
+        change.deed());
+    request.redirect("/machines/" + machine.id() + "/plan", HttpStatus.SEE_OTHER);
+  }
+
+  private void known(Context request) {
+    Machine machine = machine(request);
+    templates.show(request, "known.jte", Map.of("machine", machine, "guesses", Guess.of(machine)));
+  }
+
+  private void measure(Context request) {
+    Measured measured =
+        Measured.of(machine(request), request.formParam("value"), request.formParam("number"));
+    machines.keepMeasured(Visitor.of(request), measured.machine(), measured.text());
+    request.redirect("/machines/" + measured.machine().id() + "/known", HttpStatus.SEE_OTHER);
   }
 
   private void picture(Context request) {
