@@ -10,7 +10,6 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
-import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.units.ThrottleOpening;
 import java.util.HashMap;
@@ -126,7 +125,7 @@ public record AssessedSetting(
     Map<Air, RiskProfile> profiles = new HashMap<>();
     for (Air air : sheet.days()) {
       MixtureModel model = MixtureModel.of(sheet.setup().withAir(air));
-      profiles.put(air, riskModel.profile(model, OPENINGS, calibration, sheet.riding().speeds()));
+      profiles.put(air, riskModel.profile(model, OPENINGS, calibration));
     }
     return new AssessedSetting(
         sheet,
@@ -194,11 +193,6 @@ public record AssessedSetting(
     List<RiskPoint> points =
         profile.points().stream().filter(p -> band.contains(p.mixture().throttle())).toList();
     return new RiskProfile(points.isEmpty() ? List.of(profile.nearest(band.from())) : points);
-  }
-
-  /** {@return where the lean risk is greatest, over all days, openings and ridden speeds} */
-  public WorstSpot worst() {
-    return WorstSpot.of(profile, coldest, hottest);
   }
 
   /** {@return the setup} */

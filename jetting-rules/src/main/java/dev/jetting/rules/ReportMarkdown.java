@@ -77,7 +77,7 @@ public final class ReportMarkdown {
             .map(right -> right ? "--:" : "---")
             .collect(joining("|", "|", "|")));
     table.cells().forEach(cells -> row(cells.stream()));
-    if (words.marksLimits()) {
+    if (!words.assumptions().isEmpty()) {
       paragraph(text("* an assumption, neither measured nor published; see below"));
     }
   }

@@ -17,7 +17,7 @@ public final class StandardRulebook {
   private static final Rulebook RULEBOOK =
       Rulebook.of(
               "standard",
-              "5",
+              "4",
               List.of(
                   LeanAnywhere.RULE,
                   LeanestMidRange.RULE,
@@ -25,8 +25,6 @@ public final class StandardRulebook {
                   ScrewKindMismatch.RULE,
                   JetNumbering.RULE,
                   FloatValveFlow.RULE,
-                  FuelOverMouth.RULE,
-                  NeedleInNeedleJet.RULE,
                   AirSwing.RULE,
                   TooRich.RULE,
                   CutawayBalance.RULE,
@@ -35,7 +33,7 @@ public final class StandardRulebook {
                   ClipAtEnd.RULE,
                   MixtureStep.RULE,
                   CrispMiddle.RULE,
-                  LeanUphill.RULE,
+                  NeedleInNeedleJet.RULE,
                   FloatHeight.RULE,
                   ProvenRoom.RULE,
                   EngineChange.RULE,

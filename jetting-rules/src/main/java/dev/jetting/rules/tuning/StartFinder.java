@@ -65,11 +65,7 @@ final class StartFinder {
     Setting setting = found.setting();
     SetupSheet start = sheet.withSetup(sheet.setup().withSetting(setting));
     RiskProfile profile =
-        riskModel.profile(
-            MixtureModel.of(start.setup()),
-            AssessedSetting.openings(),
-            riskModel.untried(),
-            start.riding().speeds());
+        riskModel.profile(MixtureModel.of(start.setup()), AssessedSetting.openings());
     return new StartingSetting(
         setting,
         profile,
@@ -106,7 +102,8 @@ final class StartFinder {
         new SetupSheet(
             sheet.title(),
             sheet.setup(),
-            riding.withAcceptedRisk(Probability.of(accepted)),
+            new Riding(
+                Probability.of(accepted), riding.profile(), riding.coldest(), riding.hottest()),
             sheet.parts(),
             sheet.provenance());
     return SettingSearch.of(cautious, choices(cautious), riskModel)

@@ -58,7 +58,6 @@ class LeanAnywhereTest {
         POINT.leanLimit(),
         POINT.richLimit(),
         Probability.of(risk),
-        POINT.uphill(),
         POINT.effects());
   }
 }

@@ -53,13 +53,27 @@ final class AssumedEngine implements TrueEngine {
   }
 
   @Override
+  public EngineSpeed peak() {
+    return setup.engine().loadLine().peak();
+  }
+
+  @Override
   public double lnLambda(Setting setting, Air air, ThrottleOpening throttle, EngineSpeed speed) {
+    return model(setting, air).fuelSensitivities(throttle, speed).lnLambda()
+        + residual[(int) Math.rint(throttle.share() * (OPENINGS - 1))];
+  }
+
+  @Override
+  public double lnOverrun(Setting setting, Air air) {
+    return StrictMath.log(model(setting, air).overrun().lambda().value()) + residual[0];
+  }
+
+  private MixtureModel model(Setting setting, Air air) {
     MixtureModel model = MixtureModel.of(setup.withAir(air).withSetting(parts.in(setting)));
     for (Map.Entry<ErrorSource, Double> error : errors.entrySet()) {
       model = model.differing(error.getKey(), error.getValue());
     }
-    return model.fuelSensitivities(throttle, speed).lnLambda()
-        + residual[(int) Math.rint(throttle.share() * (OPENINGS - 1))];
+    return model;
   }
 
   private static RealMatrix residualFactor(ModelUncertainty spreads) {

@@ -1,7 +1,9 @@
 package dev.jetting.examples.tuningtrial;
 
 import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
@@ -27,11 +29,27 @@ final class ByLibrary {
   /** More entries than any rider would make. */
   private static final int MOST_ENTRIES = 60;
 
-  private ByLibrary() {}
+  private final TrueEngine engine;
+  private final Rider rider;
+  private final RiskModel riskModel;
+  private final Optional<Check> finding;
 
-  static Course tune(TrueEngine engine, SetupSheet sheet, Rider rider, RiskModel riskModel) {
+  /**
+   * A rider, his engine, and what is wrong with it.
+   *
+   * @param trouble what is wrong; he never finds it, whatever he is asked to look at
+   */
+  ByLibrary(TrueEngine engine, Rider rider, RiskModel riskModel, Optional<Trouble> trouble) {
+    this.engine = engine;
+    this.rider = rider;
+    this.riskModel = riskModel;
+    finding = trouble.flatMap(Trouble::check);
+  }
+
+  Course tune(SetupSheet sheet) {
     TuningSession session = TuningSession.beginning(sheet);
     Tuner tuner = Tuner.readingWith(Set.of(rider.instrument())).withRiskModel(riskModel);
+    Said said = Said.NOTHING;
     int tests = 0;
     int changes = 0;
     NextStep next = tuner.next(session);
@@ -39,9 +57,14 @@ final class ByLibrary {
       if (next instanceof NextStep.TickOff first) {
         session = session.checking(Set.copyOf(first.checks()));
       } else if (next instanceof NextStep.LookForFault look) {
-        session = session.checking(settling(look));
+        Set<Check> checks = settling(look);
+        session = session.checking(checks);
+        said = said.withFault(finding.filter(checks::contains).isPresent());
       } else if (test(next).isPresent()) {
-        session = session.observing(observation(engine, session, rider, test(next).get()));
+        NextTest test = test(next).get();
+        said = next instanceof NextStep.CheckReading ? said.withReadAgain() : said;
+        said = said.withTest(isLean(session, test));
+        session = session.observing(observation(session, test));
         tests++;
       } else {
         Setting setting = change(next).setting();
@@ -51,22 +74,31 @@ final class ByLibrary {
       next = tuner.next(session);
     }
     Setting end = session.now().setup().setting();
-    RiskProfile profile = profile(session.now(), riskModel, tuner.calibration(session));
+    RiskProfile profile = profile(session.now(), tuner.calibration(session));
     Setting begin = sheet.setup().setting();
-    RiskProfile untried = profile(sheet, riskModel, riskModel.untried());
+    RiskProfile untried = profile(sheet, riskModel.untried());
     return new Course(
         tests,
         changes,
-        !next.isEnd(),
+        said.with(ending(next)),
         Truth.of(engine, sheet, begin, riskModel.limits()),
         Truth.of(engine, sheet, end, riskModel.limits()),
-        held(engine, begin, untried),
-        squares(engine, begin, untried),
-        held(engine, end, profile),
+        held(begin, untried),
+        squares(begin, untried),
+        held(end, profile),
         profile.worst().leanRisk().value());
   }
 
-  /** He looks, and finds nothing: these engines have no fault. */
+  private static Said.Ending ending(NextStep step) {
+    if (step instanceof NextStep.NotToBeRidden) {
+      return Said.Ending.NOT_TO_BE_RIDDEN;
+    }
+    if (step instanceof NextStep.LeftRich) {
+      return Said.Ending.LEFT_RICH;
+    }
+    return step.isEnd() ? Said.Ending.CONFIRMED : Said.Ending.NONE;
+  }
+
   private static Set<Check> settling(NextStep.LookForFault look) {
     return look.faults().stream().map(Fault::settledBy).collect(Collectors.toUnmodifiableSet());
   }
@@ -86,39 +118,63 @@ final class ByLibrary {
         : ((NextStep.Change) step).change();
   }
 
-  private static Observation observation(
-      TrueEngine engine, TuningSession session, Rider rider, NextTest test) {
-    ThrottleOpening throttle = test.throttle();
-    var setup = session.now().setup();
-    double lnLambda = engine.lnLambda(setup.setting(), throttle, test.speed());
-    double lnNeeded = StrictMath.log(setup.engine().need().at(throttle).value());
-    return new Observation(throttle, test.speed(), rider.read(test, lnLambda, lnNeeded));
+  private Observation observation(TuningSession session, NextTest test) {
+    MixtureNeed need = session.now().setup().engine().need();
+    double compared =
+        test.kind() == NextTest.Kind.RUN_DOWN
+            ? riskModel.limits().overrun(need).value()
+            : need.at(test.throttle()).value();
+    return new Observation(
+        test.throttle(),
+        test.speed(),
+        rider.read(test, ridden(session, test), StrictMath.log(compared)));
   }
 
-  private static RiskProfile profile(
-      SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
+  private boolean isLean(TuningSession session, NextTest test) {
+    ThrottleOpening opened = engine.opened(test.throttle());
+    MixtureNeed need = session.now().setup().engine().need();
+    double limit = riskModel.limits().lean(opened, need).value();
+    return test.kind() != NextTest.Kind.RUN_DOWN && ridden(session, test) > StrictMath.log(limit);
+  }
+
+  /** What he meets: where the slide opens less than he means to, the engine turns slower too. */
+  private double ridden(TuningSession session, NextTest test) {
+    Setup setup = session.now().setup();
+    if (test.kind() == NextTest.Kind.RUN_DOWN) {
+      return engine.lnOverrun(setup.setting(), engine.today());
+    }
+    ThrottleOpening opened = engine.opened(test.throttle());
+    EngineSpeed speed =
+        opened.equals(test.throttle()) ? test.speed() : setup.engine().loadLine().at(opened);
+    return engine.lnLambda(setup.setting(), opened, speed);
+  }
+
+  private RiskProfile profile(SetupSheet sheet, Calibration calibration) {
     return riskModel.profile(MixtureModel.of(sheet.setup()), Truth.OPENINGS, calibration);
   }
 
-  private static int held(TrueEngine engine, Setting setting, RiskProfile profile) {
+  private int held(Setting setting, RiskProfile profile) {
     int held = 0;
     for (RiskPoint point : profile.points()) {
-      EngineSpeed speed = point.mixture().speed();
-      double truth = engine.lnLambda(setting, point.mixture().throttle(), speed);
+      double truth = truth(setting, point);
       boolean below = truth <= StrictMath.log(point.leanEnd());
       held += below && truth >= StrictMath.log(point.richEnd()) ? 1 : 0;
     }
     return held;
   }
 
-  private static double squares(TrueEngine engine, Setting setting, RiskProfile profile) {
+  private double squares(Setting setting, RiskProfile profile) {
     double squares = 0;
     for (RiskPoint point : profile.points()) {
-      EngineSpeed speed = point.mixture().speed();
-      double truth = engine.lnLambda(setting, point.mixture().throttle(), speed);
-      double off = (truth - StrictMath.log(point.lambda().value())) / point.spread();
+      double expected = StrictMath.log(point.lambda().value());
+      double off = (truth(setting, point) - expected) / point.spread();
       squares += off * off;
     }
     return squares;
+  }
+
+  private double truth(Setting setting, RiskPoint point) {
+    EngineSpeed speed = point.mixture().speed();
+    return engine.lnLambda(setting, point.mixture().throttle(), speed);
   }
 }

@@ -1,6 +1,7 @@
 package dev.jetting.examples.tuningtrial;
 
 import java.util.Objects;
+import java.util.SplittableRandom;
 import org.hipparchus.random.RandomGenerator;
 import org.hipparchus.random.Well19937c;
 
@@ -10,6 +11,9 @@ final class Chance {
   /** Degrees of freedom of the heavy-tailed draws: few enough for an outlier in a hundred. */
   private static final int FREEDOM = 4;
 
+  /** Words of a generator's seed. */
+  private static final int WORDS = 16;
+
   private final RandomGenerator generator;
 
   private Chance(int[] seed) {
@@ -17,7 +21,10 @@ final class Chance {
   }
 
   static Chance of(long seed, Object... decides) {
-    return new Chance(new int[] {(int) seed, (int) (seed >>> 32), Objects.hash(decides)});
+    // Stirred, for the first draws of this generator hardly differ where its seeds hardly do.
+    long engine = new SplittableRandom(seed).nextLong();
+    SplittableRandom stirred = new SplittableRandom(engine + Objects.hash(decides));
+    return new Chance(stirred.ints(WORDS).toArray());
   }
 
   /** Normal, of zero mean. */
@@ -39,6 +46,16 @@ final class Chance {
   /** A factor about one. */
   double factor(double deviation) {
     return StrictMath.exp(normal(deviation));
+  }
+
+  /** Evenly between two bounds. */
+  double between(double low, double high) {
+    return low + (high - low) * generator.nextDouble();
+  }
+
+  /** A seed for what is drawn later. */
+  long seed() {
+    return generator.nextLong();
   }
 
   boolean happens(double probability) {

@@ -5,7 +5,7 @@ package dev.jetting.examples.tuningtrial;
  *
  * @param tests tests ridden
  * @param changes parts changed
- * @param wentOn whether it was stopped because it went on and on
+ * @param said what the session said on the way and at the end
  * @param start what was true of the starting setting
  * @param end what is true of the setting at which it stopped
  * @param heldAtStart at how many openings the 90 % band held the true λ before any test
@@ -17,7 +17,7 @@ package dev.jetting.examples.tuningtrial;
 record Course(
     int tests,
     int changes,
-    boolean wentOn,
+    Said said,
     Truth start,
     Truth end,
     int heldAtStart,
@@ -27,6 +27,11 @@ record Course(
 
   /** A course that asked the library nothing. */
   static Course byHabit(int tests, int changes, Truth start, Truth end) {
-    return new Course(tests, changes, false, start, end, 0, 0, 0, 0);
+    return new Course(tests, changes, Said.NOTHING, start, end, 0, 0, 0, 0);
+  }
+
+  /** Whether somebody rides a setting that is lean somewhere on some day. */
+  boolean endsLean() {
+    return end.leanAnywhere() && said.ending() != Said.Ending.NOT_TO_BE_RIDDEN;
   }
 }

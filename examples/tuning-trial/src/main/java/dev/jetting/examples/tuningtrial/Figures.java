@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 
@@ -20,11 +21,22 @@ import java.util.Objects;
  */
 record Figures(long seed, List<Row> rows, List<Row> shortForm) {
 
-  /** Engines of the short form: as many of each machine. */
-  static final int SHORT = 40;
+  /** Engines of the short form, as many of each machine: of what is assumed, and of the rest. */
+  private static final int SHORT = 8;
+
+  private static final int SHORTEST = 1;
 
   private static final JsonMapper MAPPER =
       JsonMapper.builder().enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).build();
+
+  /** The short form of a trial. */
+  static List<Row> shortFormOf(Trial trial) {
+    List<Row> rows = new ArrayList<>(trial.rows(World.TRIED_TWICE, SHORT, 1));
+    List<World> rest = new ArrayList<>(List.of(World.values()));
+    rest.removeAll(World.TRIED_TWICE);
+    rows.addAll(trial.rows(rest, SHORTEST, 1));
+    return rows;
+  }
 
   /** The figures that the documents show. */
   static Figures published() throws IOException {

@@ -58,7 +58,7 @@ record Machine(SetupSheet start, SetupSheet takenOver) {
     return new SetupSheet(
         sheet.title(),
         sheet.setup(),
-        riding.withAcceptedRisk(accepted),
+        new Riding(accepted, riding.profile(), riding.coldest(), riding.hottest()),
         sheet.parts(),
         sheet.provenance());
   }

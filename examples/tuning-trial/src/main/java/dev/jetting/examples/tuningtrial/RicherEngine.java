@@ -43,27 +43,29 @@ final class RicherEngine implements TrueEngine {
 
   private final Setup setup;
   private final OwnParts parts;
+  private final double wider;
   private final Carburettor carburettor;
   private final double pilotFactor;
   private final double mainFactor;
   private final double[] residual = new double[BENDS.length];
 
-  private RicherEngine(Setup nominal, ModelUncertainty spreads, long seed) {
+  private RicherEngine(Setup nominal, ModelUncertainty spreads, double wider, long seed) {
     parts = new OwnParts(seed, spreads);
     Chance chance = Chance.of(seed, "richer engine");
-    double half = Math.sqrt(0.5);
+    this.wider = wider;
+    double half = wider * Math.sqrt(0.5);
     pilotFactor = StrictMath.exp(chance.heavy(half * spreads.pilot().value()));
     mainFactor = StrictMath.exp(chance.heavy(half * spreads.main().value()));
     double needleFactor = StrictMath.exp(chance.heavy(half * spreads.needle().value()));
     for (int i = 0; i < BENDS.length; i++) {
-      residual[i] = chance.heavy(spreads.residual().value());
+      residual[i] = chance.heavy(wider * spreads.residual().value());
     }
     setup = nominal.withEngine(engine(nominal.engine(), chance));
     carburettor = carburettor(nominal.setting().carburettor(), needleFactor, chance);
   }
 
-  static RicherEngine draw(Setup setup, ModelUncertainty spreads, long seed) {
-    return new RicherEngine(setup, spreads, seed);
+  static RicherEngine draw(Setup setup, ModelUncertainty spreads, double wider, long seed) {
+    return new RicherEngine(setup, spreads, wider, seed);
   }
 
   @Override
@@ -72,18 +74,33 @@ final class RicherEngine implements TrueEngine {
   }
 
   @Override
+  public EngineSpeed peak() {
+    return setup.engine().loadLine().peak();
+  }
+
+  @Override
   public double lnLambda(Setting setting, Air air, ThrottleOpening throttle, EngineSpeed speed) {
-    Setting own = parts.in(setting);
-    // A bore that passes so much more; the parts are moved over, floats and all.
-    JetBore main = JetBore.ofMillimetres(own.mainJet().millimetres() * Math.sqrt(mainFactor));
-    Setting moved = own.withCarburettor(carburettor).withMainJet(main);
-    Setting real = own.floats().map(moved::withFloats).orElse(moved);
-    MixturePoint point = MixtureModel.of(setup.withAir(air).withSetting(real)).at(throttle, speed);
+    MixturePoint point = model(setting, air).at(throttle, speed);
     double mainFuel = point.mainFuelFlow().kilogramsPerSecond();
     double pilotFuel = point.pilotFuelFlow().kilogramsPerSecond();
     double modelled = mainFuel + pilotFuel;
     return StrictMath.log(point.lambda().value() * modelled / (mainFuel + pilotFuel * pilotFactor))
         + residualAt(throttle.share());
+  }
+
+  @Override
+  public double lnOverrun(Setting setting, Air air) {
+    double lambda = model(setting, air).overrun().lambda().value();
+    return StrictMath.log(lambda / pilotFactor) + residual[0];
+  }
+
+  private MixtureModel model(Setting setting, Air air) {
+    Setting own = parts.in(setting);
+    // A bore that passes so much more; the parts are moved over, floats and all.
+    JetBore main = JetBore.ofMillimetres(own.mainJet().millimetres() * Math.sqrt(mainFactor));
+    Setting moved = own.withCarburettor(carburettor).withMainJet(main);
+    Setting real = own.floats().map(moved::withFloats).orElse(moved);
+    return MixtureModel.of(setup.withAir(air).withSetting(real));
   }
 
   private double residualAt(double share) {
@@ -95,13 +112,14 @@ final class RicherEngine implements TrueEngine {
     return residual[i - 1] + part * (residual[i] - residual[i - 1]);
   }
 
-  private static Engine engine(Engine nominal, Chance chance) {
+  private Engine engine(Engine nominal, Chance chance) {
     List<RpmCurve.Point> delivery = new ArrayList<>();
     for (RpmCurve.Point point : nominal.deliveryRatio().points()) {
-      delivery.add(new RpmCurve.Point(point.speed(), point.value() * chance.factor(DELIVERY)));
+      delivery.add(
+          new RpmCurve.Point(point.speed(), point.value() * chance.factor(wider * DELIVERY)));
     }
     Induction induction = nominal.induction();
-    double blowback = induction.blowback().value() + chance.normal(BLOWBACK);
+    double blowback = induction.blowback().value() + chance.normal(wider * BLOWBACK);
     return new Engine(
         nominal.id(),
         nominal.displacement(),
@@ -116,10 +134,10 @@ final class RicherEngine implements TrueEngine {
   }
 
   /** The needle's ring passes its factor more: as if its own losses were so much less. */
-  private static Carburettor carburettor(Carburettor nominal, double needle, Chance chance) {
+  private Carburettor carburettor(Carburettor nominal, double needle, Chance chance) {
     FlowCoefficients flow = nominal.flow();
-    double entryLoss = flow.needleEntryLoss().value() * chance.factor(COEFFICIENT);
-    double eccentricity = flow.needleEccentricity().value() * chance.factor(COEFFICIENT);
+    double entryLoss = flow.needleEntryLoss().value() * chance.factor(wider * COEFFICIENT);
+    double eccentricity = flow.needleEccentricity().value() * chance.factor(wider * COEFFICIENT);
     FlowCoefficients drawn =
         new FlowCoefficients(
             drawn(flow.upstreamGap(), chance, 1),
@@ -144,8 +162,8 @@ final class RicherEngine implements TrueEngine {
         drawn);
   }
 
-  private static Coefficient drawn(Coefficient nominal, Chance chance, double most) {
-    return drawn(Math.min(most, nominal.value() * chance.factor(COEFFICIENT)));
+  private Coefficient drawn(Coefficient nominal, Chance chance, double most) {
+    return drawn(Math.min(most, nominal.value() * chance.factor(wider * COEFFICIENT)));
   }
 
   private static Coefficient drawn(double value) {

@@ -24,6 +24,8 @@ final class Rider {
    * @param wrongColour probability that he takes a colour for its neighbour
    * @param feels whether he tells what he feels at small throttle
    * @param wrongSymptom probability that he tells a symptom picked at random
+   * @param sensorOff by what share the sensor shows every λ too lean or too rich
+   * @param blind whether he always takes one colour for its neighbour
    */
   record Skill(
       boolean heavyTails,
@@ -31,30 +33,53 @@ final class Rider {
       double wrongSensor,
       double wrongColour,
       boolean feels,
-      double wrongSymptom) {
+      double wrongSymptom,
+      double sensorOff,
+      boolean blind) {
 
     /** Just as the library reckons. */
-    static final Skill AS_ASSUMED = new Skill(false, 0, 0, 0, false, 0);
+    static final Skill AS_ASSUMED = new Skill(false, 0, 0, 0, false, 0, 0, false);
 
     /** As people are (invented). */
-    static final Skill HUMAN = new Skill(true, 0.03, 0.03, 0.05, true, 0.10);
+    static final Skill HUMAN = new Skill(true, 0.03, 0.03, 0.05, true, 0.10, 0, false);
+
+    Skill withSensorOff(double share) {
+      return new Skill(
+          heavyTails, bias, wrongSensor, wrongColour, feels, wrongSymptom, share, blind);
+    }
+
+    Skill blindToAColour() {
+      return new Skill(
+          heavyTails, bias, wrongSensor, wrongColour, feels, wrongSymptom, sensorOff, true);
+    }
   }
 
   private static final double SENSOR = 0.02;
   private static final double WRONG_SENSOR = 0.10;
   private static final double PLUG = 0.07;
   private static final double FEELING = 0.10;
+  private static final double POPPING = 0.10;
+  private static final double DYING = -0.60;
 
   private final Instrument instrument;
   private final Skill skill;
   private final Chance chance;
   private final double bias;
+  private final double sensor;
+  private final PlugColour unseen;
+  private final PlugColour seenInstead;
 
   Rider(Instrument instrument, Skill skill, long seed) {
     this.instrument = instrument;
     this.skill = skill;
     chance = Chance.of(seed, "rider");
     bias = chance.normal(skill.bias);
+    Chance own = Chance.of(seed, "senses");
+    sensor = StrictMath.log1p(own.happens(0.5) ? skill.sensorOff : -skill.sensorOff);
+    List<PlugColour> colours = List.of(PlugColour.values());
+    int colour = 1 + own.below(colours.size() - 2);
+    unseen = colours.get(colour);
+    seenInstead = colours.get(colour + (own.happens(0.5) ? 1 : -1));
   }
 
   Instrument instrument() {
@@ -76,17 +101,17 @@ final class Rider {
 
   private Evidence wideband(double lnLambda) {
     double wrong = chance.happens(skill.wrongSensor) ? chance.normal(WRONG_SENSOR) : 0;
-    double lambda = StrictMath.exp(lnLambda + error(SENSOR) + wrong);
+    double lambda = StrictMath.exp(lnLambda + sensor + error(SENSOR) + wrong);
     return new Evidence.Wideband(Lambda.of(Math.min(Math.max(lambda, 0.4), 2)));
   }
 
-  /** On the overrun (invented): pops where the idle would be lean, dies where it would be rich. */
+  /** On the overrun (invented), by the leanest mixture that does no harm there. */
   private RunDown runDown(double leaner) {
     double felt = leaner + error(FEELING);
-    if (felt > 0.15) {
+    if (felt > POPPING) {
       return RunDown.POPS;
     }
-    return felt < -0.35 ? RunDown.DIES : RunDown.CLEAN;
+    return felt < DYING ? RunDown.DIES : RunDown.CLEAN;
   }
 
   /** The colour of the plug, for those who go by nothing else. */
@@ -99,6 +124,9 @@ final class Rider {
         seen = colour;
         break;
       }
+    }
+    if (skill.blind && seen == unseen) {
+      return seenInstead;
     }
     if (!chance.happens(skill.wrongColour)) {
       return seen;

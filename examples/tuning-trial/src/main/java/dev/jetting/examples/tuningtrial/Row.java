@@ -13,8 +13,8 @@ import java.util.function.ToDoubleFunction;
  * @param acceptedPercent the risk that the owners accept
  * @param engines how many engines
  * @param leanAtStart on how many of them the starting setting is lean somewhere
- * @param leanAtEnd on how many the last setting is
- * @param wentOn on how many it had not stopped after sixty tests and changes
+ * @param leanAtEnd on how many the last setting is, if the session leaves it to be ridden
+ * @param words on how many the session said what; of no meaning for habit
  * @param tests mean number of tests
  * @param changes mean number of changes
  * @param heldAtStart share of openings at which the 90 % band held the true λ before any test; 0
@@ -33,7 +33,7 @@ record Row(
     int engines,
     int leanAtStart,
     int leanAtEnd,
-    int wentOn,
+    Words words,
     BigDecimal tests,
     BigDecimal changes,
     BigDecimal heldAtStart,
@@ -50,8 +50,8 @@ record Row(
         acceptedPercent,
         courses.size(),
         (int) courses.stream().filter(course -> course.start().leanAnywhere()).count(),
-        (int) courses.stream().filter(course -> course.end().leanAnywhere()).count(),
-        (int) courses.stream().filter(Course::wentOn).count(),
+        (int) courses.stream().filter(Course::endsLean).count(),
+        Words.of(courses),
         mean(courses, Course::tests),
         mean(courses, Course::changes),
         mean(courses, course -> course.heldAtStart() / (double) Truth.OPENINGS.size()),

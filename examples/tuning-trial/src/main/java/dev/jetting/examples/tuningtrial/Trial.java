@@ -21,13 +21,15 @@ record Trial(RiskModel riskModel, ModelUncertainty truth, long seed) {
   static final Trial PUBLISHED =
       new Trial(RiskModel.assumed(), RiskModel.assumed().uncertainty(), 20_261_125);
 
-  /** Every way in every world, for owners who accept a risk. */
-  List<Row> rows(int engines, int acceptedPercent) {
+  /** Every way in some worlds, for owners who accept a risk. */
+  List<Row> rows(List<World> worlds, int engines, int acceptedPercent) {
     List<Machine> machines = machines(acceptedPercent);
     List<Row> rows = new ArrayList<>();
-    for (World world : World.values()) {
+    for (World world : worlds) {
       for (Way way : Way.values()) {
-        rows.add(row(world, way, machines, engines, acceptedPercent));
+        if (world.isFor(way)) {
+          rows.add(row(world, way, machines, engines, acceptedPercent));
+        }
       }
     }
     return rows;
@@ -49,10 +51,10 @@ record Trial(RiskModel riskModel, ModelUncertainty truth, long seed) {
 
   private Course course(World world, Way way, Machine machine, long engineSeed) {
     var sheet = way == Way.HABIT_TAKEN_OVER ? machine.takenOver() : machine.start();
-    TrueEngine engine = world.engine(sheet.setup(), truth, engineSeed);
+    TrueEngine engine = world.engine(sheet, truth, engineSeed);
     Rider rider = new Rider(way.instrument(), world.skill(), engineSeed);
     return way.byLibrary()
-        ? ByLibrary.tune(engine, sheet, rider, riskModel)
+        ? new ByLibrary(engine, rider, riskModel, world.trouble()).tune(sheet)
         : ByHabit.tune(engine, sheet, rider, riskModel);
   }
 }

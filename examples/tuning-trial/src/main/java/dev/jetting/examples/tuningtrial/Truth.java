@@ -10,7 +10,7 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 
 /**
- * What is true of a setting on one engine.
+ * What is true of a setting on one engine, as far as the grip opens it.
  *
  * @param leanAnywhere whether any opening is leaner than the lean limit, on any day ridden in
  * @param richer by how much richer than needed in ln λ, the mean over the riding, today
@@ -25,7 +25,11 @@ record Truth(boolean leanAnywhere, double richer) {
     double richer = 0;
     double weights = 0;
     var need = sheet.setup().engine().need();
+    ThrottleOpening widest = engine.opened(ThrottleOpening.FULL);
     for (ThrottleOpening throttle : OPENINGS) {
+      if (throttle.compareTo(widest) > 0) {
+        break;
+      }
       EngineSpeed speed = sheet.setup().engine().loadLine().at(throttle);
       double limit = StrictMath.log(limits.lean(throttle, need).value());
       for (Air day : sheet.days()) {

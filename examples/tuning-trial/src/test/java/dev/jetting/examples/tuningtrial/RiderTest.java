@@ -3,14 +3,18 @@ package dev.jetting.examples.tuningtrial;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.NextTest;
 import dev.jetting.rules.tuning.PlugColour;
+import dev.jetting.rules.tuning.RunDown;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
+import java.util.EnumSet;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** Riders and engines are what they claim to be. */
@@ -26,21 +30,60 @@ class RiderTest {
   @Test
   void read_wideband_errsByTwoPercent() {
     Rider rider = new Rider(Instrument.WIDEBAND, Rider.Skill.AS_ASSUMED, 2);
-    NextTest test =
-        new NextTest(
-            NextTest.Kind.STEADY,
-            ThrottleOpening.FULL,
-            EngineSpeed.ofRpm(7500),
-            Instrument.WIDEBAND,
-            Probability.of(0.01));
     double squares = 0;
     int readings = 4000;
     for (int i = 0; i < readings; i++) {
-      Evidence seen = rider.read(test, -0.2, -0.22);
-      double ln = StrictMath.log(((Evidence.Wideband) seen).lambda().value());
+      double ln = sensed(rider);
       squares += (ln + 0.2) * (ln + 0.2);
     }
     assertThat(Math.sqrt(squares / readings)).isCloseTo(0.02, within(0.001));
+  }
+
+  @Test
+  void read_sensorOff_isOffByItsShareToOneSide() {
+    Rider rider = new Rider(Instrument.WIDEBAND, Rider.Skill.AS_ASSUMED.withSensorOff(0.03), 2);
+    double sum = 0;
+    int readings = 4000;
+    for (int i = 0; i < readings; i++) {
+      sum += sensed(rider) + 0.2;
+    }
+    assertThat(Math.abs(sum / readings)).isCloseTo(0.03, within(0.002));
+  }
+
+  @Test
+  void colour_blindToOne_neverCallsIt() {
+    for (long seed = 0; seed < 10; seed++) {
+      Rider rider = new Rider(Instrument.PLUG, Rider.Skill.AS_ASSUMED.blindToAColour(), seed);
+      Set<PlugColour> called = EnumSet.noneOf(PlugColour.class);
+      for (int i = 0; i < 2000; i++) {
+        called.add(rider.colour(i / 2000.0 - 0.6));
+      }
+      assertThat(called).hasSize(PlugColour.values().length - 1);
+    }
+  }
+
+  @Test
+  void read_overrunBeyondItsLimit_pops_andFarBelowIt_dies() {
+    assertThat(runDown(0.6)).isEqualTo(RunDown.POPS);
+    assertThat(runDown(-0.05)).isEqualTo(RunDown.CLEAN);
+    assertThat(runDown(-1.1)).isEqualTo(RunDown.DIES);
+  }
+
+  private static RunDown runDown(double leaner) {
+    Rider rider = new Rider(Instrument.PLUG, Rider.Skill.AS_ASSUMED, 3);
+    NextTest test = test(NextTest.Kind.RUN_DOWN, ThrottleOpening.CLOSED, Instrument.FEEL);
+    return ((Evidence.Overrun) rider.read(test, leaner - 0.6, -0.6)).runDown();
+  }
+
+  private static double sensed(Rider rider) {
+    NextTest test = test(NextTest.Kind.STEADY, ThrottleOpening.FULL, Instrument.WIDEBAND);
+    Evidence evidence = rider.read(test, -0.2, -0.22);
+    return StrictMath.log(((Evidence.Wideband) evidence).lambda().value());
+  }
+
+  private static NextTest test(
+      NextTest.Kind kind, ThrottleOpening throttle, Instrument instrument) {
+    return new NextTest(kind, throttle, EngineSpeed.ofRpm(6000), instrument, Probability.of(0.1));
   }
 
   /** Student's t with four degrees of freedom is beyond four deviations far more often. */
@@ -60,23 +103,38 @@ class RiderTest {
     assertThat(far / (double) draws).isBetween(0.003, 0.007);
   }
 
+  /** Engines are numbered one after the other; one number says nothing of the next one's engine. */
+  @Test
+  void chance_ofNeighbouringSeeds_isIndependentFromTheFirstDrawOn() {
+    int happened = 0;
+    int same = 0;
+    boolean before = false;
+    for (int seed = 0; seed < 4000; seed++) {
+      boolean now = Chance.of(seed, "test").happens(0.2);
+      happened += now ? 1 : 0;
+      same += now == before ? 1 : 0;
+      before = now;
+    }
+    // Standard deviations 0.0063 and 0.0074 (binomial); 0.68 = 0.2² + 0.8².
+    assertThat(happened / 4000.0).isCloseTo(0.2, within(0.03));
+    assertThat(same / 4000.0).isCloseTo(0.68, within(0.04));
+  }
+
   @Test
   void engine_sameSeed_isTheSame_anotherIsAnother() {
     RiskModel risk = RiskModel.assumed();
     Machine machine = Trial.PUBLISHED.machines(10).get(0);
-    var setup = machine.start().setup();
-    var speed = setup.engine().loadLine().peak();
+    SetupSheet sheet = machine.start();
+    EngineSpeed speed = sheet.setup().engine().loadLine().peak();
     for (World world : World.values()) {
-      double first = at(world.engine(setup, risk.uncertainty(), 7), machine, speed.rpm());
-      assertThat(at(world.engine(setup, risk.uncertainty(), 7), machine, speed.rpm()))
-          .isEqualTo(first);
-      assertThat(at(world.engine(setup, risk.uncertainty(), 8), machine, speed.rpm()))
+      double first = at(world.engine(sheet, risk.uncertainty(), 7), machine, speed);
+      assertThat(at(world.engine(sheet, risk.uncertainty(), 7), machine, speed)).isEqualTo(first);
+      assertThat(at(world.engine(sheet, risk.uncertainty(), 8), machine, speed))
           .isNotEqualTo(first);
     }
   }
 
-  private static double at(TrueEngine engine, Machine machine, double rpm) {
-    return engine.lnLambda(
-        machine.start().setup().setting(), ThrottleOpening.FULL, EngineSpeed.ofRpm(rpm));
+  private static double at(TrueEngine engine, Machine machine, EngineSpeed speed) {
+    return engine.lnLambda(machine.start().setup().setting(), ThrottleOpening.FULL, speed);
   }
 }

@@ -1,0 +1,165 @@
+package dev.jetting.examples.tuningtrial;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.air.StandardAtmosphere;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.tuning.Check;
+import dev.jetting.units.Altitude;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import java.util.Optional;
+
+/** What can be wrong with an engine without its sheet knowing. All of it is invented. */
+enum Trouble {
+  /** The slide stays 3 to 10 % of the throttle behind the marks on the grip. */
+  CABLE_SLACK(Check.SLIDE_AND_NEEDLE) {
+    @Override
+    Altered on(Altered engine, SetupSheet sheet, Chance chance) {
+      return engine.withSlack(chance.between(0.03, 0.10));
+    }
+  },
+
+  /** One main or pilot jet in four is a size smaller or bigger than is stamped on it. */
+  JETS_MISLABELLED(Check.JETS_CLEAN) {
+    @Override
+    Altered on(Altered engine, SetupSheet sheet, Chance chance) {
+      long bag = chance.seed();
+      return engine.withParts(
+          setting ->
+              setting
+                  .withMainJet(stamped(setting.mainJet(), sheet.parts().mainJets(), bag))
+                  .withPilotJet(stamped(setting.pilotJet(), sheet.parts().pilotJets(), bag)));
+    }
+  },
+
+  /** A hole of 1 to 4 mm² between slide and cylinder. */
+  AIR_LEAK(Check.AIR_LEAK) {
+    @Override
+    Altered on(Altered engine, SetupSheet sheet, Chance chance) {
+      double area = chance.between(1, 4) * 1e-6;
+      return engine.withShift(
+          (setting, air, throttle, speed) ->
+              leaked(sheet.setup().withSetting(setting).withAir(air), throttle, speed, area));
+    }
+  },
+
+  /** Dirt takes 20 to 35 % of the pilot jet's area, whichever jet is in. */
+  PILOT_BLOCKED(Check.JETS_CLEAN) {
+    @Override
+    Altered on(Altered engine, SetupSheet sheet, Chance chance) {
+      double left = Math.sqrt(1 - chance.between(0.20, 0.35));
+      return engine.withParts(
+          setting ->
+              setting.withPilotJet(JetBore.ofMillimetres(setting.pilotJet().millimetres() * left)));
+    }
+  },
+
+  /** The place lies 400 m higher or lower than was written down, on every day. */
+  ALTITUDE_WRONG {
+    @Override
+    Altered on(Altered engine, SetupSheet sheet, Chance chance) {
+      double higher = chance.happens(0.5) ? 400 : -400;
+      return engine.withAir(air -> moved(air, higher));
+    }
+  },
+
+  /** The needle that was in at the start is thinner by 0.01 to 0.04 mm; the others are new. */
+  NEEDLE_WORN(Check.SLIDE_AND_NEEDLE) {
+    @Override
+    Altered on(Altered engine, SetupSheet sheet, Chance chance) {
+      Needle used = sheet.setup().setting().needle();
+      double lost = chance.between(0.01, 0.04);
+      return engine.withParts(
+          setting ->
+              setting.needle().equals(used)
+                  ? setting.withNeedle(thinner(used, lost), setting.clip())
+                  : setting);
+    }
+  },
+
+  /** λ swings by 5 % to either side, once in 1500 rpm. */
+  RESONANCE {
+    @Override
+    Altered on(Altered engine, SetupSheet sheet, Chance chance) {
+      double phase = chance.between(0, 2 * Math.PI);
+      return engine.withShift(
+          (setting, air, throttle, speed) ->
+              0.05 * StrictMath.sin(2 * Math.PI * speed.rpm() / 1500 + phase));
+    }
+  };
+
+  private static final double LEAK_DISCHARGE = 0.7;
+
+  /** Share of the pressure beyond which a hole passes no more. */
+  private static final double CHOKED = 0.47;
+
+  private static final double MISLABELLED = 0.25;
+
+  private final Optional<Check> check;
+
+  Trouble() {
+    check = Optional.empty();
+  }
+
+  Trouble(Check check) {
+    this.check = Optional.of(check);
+  }
+
+  /** The check that would find it; empty where none of the library's would. */
+  Optional<Check> check() {
+    return check;
+  }
+
+  abstract Altered on(Altered engine, SetupSheet sheet, Chance chance);
+
+  /** ln of all the air by the metered air; the leak is taken as an incompressible flow. */
+  private static double leaked(
+      Setup setup, ThrottleOpening throttle, EngineSpeed speed, double area) {
+    MixturePoint point = MixtureModel.of(setup).at(throttle, speed);
+    double density = setup.air().density().kilogramsPerCubicMetre();
+    double depression =
+        Math.min(point.depression().pascals(), CHOKED * setup.air().pressure().pascals());
+    double leak = LEAK_DISCHARGE * area * Math.sqrt(2 * density * depression);
+    return StrictMath.log1p(leak / point.airFlow().kilogramsPerSecond());
+  }
+
+  private static JetBore stamped(JetBore jet, List<JetBore> drawer, long bag) {
+    Chance chance = Chance.of(bag, "label", Math.rint(jet.millimetres() * 1e4));
+    if (!chance.happens(MISLABELLED)) {
+      return jet;
+    }
+    List<JetBore> sizes = drawer.stream().sorted().toList();
+    double step = (size(sizes, sizes.size() - 1) - size(sizes, 0)) / (sizes.size() - 1);
+    return JetBore.ofMillimetres(jet.millimetres() + (chance.happens(0.5) ? step : -step));
+  }
+
+  private static double size(List<JetBore> sizes, int index) {
+    return sizes.get(index).millimetres();
+  }
+
+  private static Air moved(Air air, double higher) {
+    double metres = StandardAtmosphere.pressureAltitude(air.pressure()).metres() + higher;
+    return Air.of(
+            StandardAtmosphere.pressure(Altitude.ofMetres(metres)),
+            air.temperature(),
+            air.humidity())
+        .withFormula(air.formula());
+  }
+
+  private static Needle thinner(Needle needle, double lost) {
+    return new Needle(
+        needle.id(),
+        Diameter.ofMillimetres(needle.cylinder().millimetres() - lost),
+        needle.tapers(),
+        needle.grooves(),
+        needle.groovePitch(),
+        needle.tip());
+  }
+}

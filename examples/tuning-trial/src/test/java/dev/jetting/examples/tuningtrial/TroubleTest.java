@@ -1,0 +1,125 @@
+package dev.jetting.examples.tuningtrial;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** Each trouble does to an engine what it is named after. */
+class TroubleTest {
+
+  private static final SetupSheet SHEET = Trial.PUBLISHED.machines(10).get(2).start();
+  private static final Setting SETTING = SHEET.setup().setting();
+  private static final ThrottleOpening HALF = ThrottleOpening.ofEighths(4);
+  private static final long SEED = 5;
+
+  @Test
+  void airLeak_isLeanerEverywhere_mostWithTheThrottleShut() {
+    double shut = change(Trouble.AIR_LEAK, SETTING, ThrottleOpening.CLOSED);
+
+    assertThat(change(Trouble.AIR_LEAK, SETTING, ThrottleOpening.FULL)).isBetween(0.0, 0.03);
+    assertThat(change(Trouble.AIR_LEAK, SETTING, HALF)).isBetween(0.0, 0.03);
+    assertThat(shut).isGreaterThan(0.1);
+  }
+
+  @Test
+  void pilotBlocked_isLeanerWithTheThrottleShut_andHardlyAtFull() {
+    double shut = change(Trouble.PILOT_BLOCKED, SETTING, ThrottleOpening.CLOSED);
+
+    assertThat(shut).isGreaterThan(0.1);
+    assertThat(change(Trouble.PILOT_BLOCKED, SETTING, ThrottleOpening.FULL)).isBetween(0.0, 0.05);
+    assertThat(overrunChange(Trouble.PILOT_BLOCKED)).isGreaterThan(0.1);
+  }
+
+  @Test
+  void altitudeWrong_isRicherOrLeanerEverywhere() {
+    double half = change(Trouble.ALTITUDE_WRONG, SETTING, HALF);
+    double full = change(Trouble.ALTITUDE_WRONG, SETTING, ThrottleOpening.FULL);
+
+    assertThat(Math.abs(half)).isBetween(0.005, 0.05);
+    assertThat(Math.abs(full)).isBetween(0.005, 0.05);
+    assertThat(half * full).isPositive();
+  }
+
+  @Test
+  void needleWorn_isRicherInTheMiddle_untilAnotherNeedleIsIn() {
+    Needle other =
+        SHEET.parts().needles().stream()
+            .filter(needle -> !needle.equals(SETTING.needle()))
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(change(Trouble.NEEDLE_WORN, SETTING, HALF)).isLessThan(-0.005);
+    assertThat(change(Trouble.NEEDLE_WORN, SETTING.withNeedle(other, SETTING.clip()), HALF))
+        .isZero();
+  }
+
+  @Test
+  void cableSlack_opensLessThanIsMeant_andChangesNothingElse() {
+    TrueEngine engine = with(Trouble.CABLE_SLACK);
+
+    assertThat(engine.opened(ThrottleOpening.FULL).share()).isBetween(0.90, 0.97);
+    assertThat(engine.opened(ThrottleOpening.CLOSED)).isEqualTo(ThrottleOpening.CLOSED);
+    assertThat(change(Trouble.CABLE_SLACK, SETTING, HALF)).isZero();
+  }
+
+  @Test
+  void jetsMislabelled_someAreASizeOff_andStaySo() {
+    List<JetBore> mains = SHEET.parts().mainJets();
+    List<Double> changes =
+        mains.stream()
+            .map(main -> change(Trouble.JETS_MISLABELLED, SETTING.withMainJet(main), HALF))
+            .toList();
+
+    assertThat(changes.stream().filter(change -> change != 0).count())
+        .isBetween(1L, mains.size() / 2L);
+    assertThat(change(Trouble.JETS_MISLABELLED, SETTING.withMainJet(mains.get(0)), HALF))
+        .isEqualTo(changes.get(0));
+  }
+
+  @Test
+  void resonance_swingsByFivePercent_andIsNothingOnAverage() {
+    List<Double> swing =
+        IntStream.range(0, 15)
+            .mapToObj(i -> EngineSpeed.ofRpm(4000 + i * 100))
+            .map(speed -> change(Trouble.RESONANCE, SETTING, HALF, speed))
+            .toList();
+
+    assertThat(swing.stream().mapToDouble(Double::doubleValue).average().orElseThrow())
+        .isCloseTo(0, within(1e-9));
+    assertThat(swing.stream().mapToDouble(Math::abs).max().orElseThrow())
+        .isCloseTo(0.05, within(0.002));
+  }
+
+  private static double change(Trouble trouble, Setting setting, ThrottleOpening throttle) {
+    return change(trouble, setting, throttle, SHEET.setup().engine().loadLine().at(throttle));
+  }
+
+  private static double change(
+      Trouble trouble, Setting setting, ThrottleOpening throttle, EngineSpeed speed) {
+    return with(trouble).lnLambda(setting, throttle, speed)
+        - sound().lnLambda(setting, throttle, speed);
+  }
+
+  private static double overrunChange(Trouble trouble) {
+    return with(trouble).lnOverrun(SETTING, sound().today())
+        - sound().lnOverrun(SETTING, sound().today());
+  }
+
+  private static TrueEngine with(Trouble trouble) {
+    return trouble.on(Altered.none(sound()), SHEET, Chance.of(SEED, "test"));
+  }
+
+  private static TrueEngine sound() {
+    return AssumedEngine.draw(SHEET.setup(), RiskModel.assumed().uncertainty(), SEED);
+  }
+}
