@@ -126,7 +126,7 @@ public record Coverage(
       throw new IllegalArgumentException("engines to draw " + engines + ": allowed 1 to 65536");
     }
     List<Drawn> drawn = new Draws(riskModel.uncertainty()).first(engines);
-    Limits limits = new Limits(sheet, riskModel);
+    Limits limits = new Limits(sheet, riskModel, sheet.riding().acceptedRisk());
     Work work = new Work(run, engines);
     AtomicReferenceArray<@Nullable Fit> fits = new AtomicReferenceArray<>(engines);
     work.pieces(

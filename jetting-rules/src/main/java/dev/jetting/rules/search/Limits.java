@@ -9,6 +9,7 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 
@@ -29,7 +30,7 @@ final class Limits {
   private final double mainSpread;
   final List<AirCase> airCases;
 
-  Limits(SetupSheet sheet, RiskModel riskModel) {
+  Limits(SetupSheet sheet, RiskModel riskModel, Probability spendable) {
     Setup setup = sheet.setup();
     MixtureNeed needed = setup.engine().need();
     List<ThrottleOpening> openings = AssessedSetting.openings();
@@ -51,7 +52,7 @@ final class Limits {
       sum += weight[i];
     }
     weights = sum;
-    accepted = sheet.riding().acceptedRisk().value();
+    accepted = spendable.value();
     overrun = riskModel.limits().overrun(needed).value();
     ModelUncertainty uncertainty = riskModel.uncertainty();
     double residual = uncertainty.residual().value();

@@ -6,10 +6,12 @@ import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.ModelUncertainty;
+import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
+import dev.jetting.units.number.Decimals;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,13 +45,16 @@ public final class SettingSearch {
   private final RiskModel riskModel;
   private final OptionalInt mostNewParts;
   private final Optional<BigDecimal> highestPrice;
+  private final double share;
 
   private SettingSearch(
       SetupSheet sheet,
       Choices choices,
       RiskModel riskModel,
+      double share,
       OptionalInt mostNewParts,
       Optional<BigDecimal> highestPrice) {
+    this.share = share;
     this.sheet = Objects.requireNonNull(sheet, "sheet");
     this.choices = Objects.requireNonNull(choices, "choices");
     this.riskModel = Objects.requireNonNull(riskModel, "riskModel");
@@ -68,7 +73,36 @@ public final class SettingSearch {
    * @return the search
    */
   public static SettingSearch of(SetupSheet sheet, Choices choices, RiskModel riskModel) {
-    return new SettingSearch(sheet, choices, riskModel, OptionalInt.empty(), Optional.empty());
+    return new SettingSearch(
+        sheet, choices, riskModel, Riding.SHARE_FOR_UNREAD, OptionalInt.empty(), Optional.empty());
+  }
+
+  /**
+   * Returns this search for an engine that was read, or for one of which more is to be kept in
+   * hand. Without it a search spends {@link Riding#SHARE_FOR_UNREAD} of the accepted risk, as a
+   * starting setting does.
+   *
+   * @param shareOfAccepted the share of the accepted risk above which a setting counts as too lean,
+   *     more than 0, at most 1
+   * @return the changed search
+   * @throws IllegalArgumentException if the share is out of range
+   */
+  public SettingSearch spending(double shareOfAccepted) {
+    if (!(shareOfAccepted > 0 && shareOfAccepted <= 1)) {
+      throw new IllegalArgumentException(
+          "share of the accepted risk to spend "
+              + (Double.isFinite(shareOfAccepted)
+                  ? Decimals.shortest(shareOfAccepted)
+                  : "not finite")
+              + ": allowed more than 0, at most 1");
+    }
+    return new SettingSearch(
+        sheet, choices, riskModel, shareOfAccepted, mostNewParts, highestPrice);
+  }
+
+  /** {@return the lean risk above which a setting counts as too lean} */
+  public Probability spendable() {
+    return Probability.of(sheet.riding().acceptedRisk().value() * share);
   }
 
   /**
@@ -82,7 +116,7 @@ public final class SettingSearch {
     if (parts < 0) {
       throw new IllegalArgumentException("most new parts " + parts + ": allowed 0 or more");
     }
-    return new SettingSearch(sheet, choices, riskModel, OptionalInt.of(parts), highestPrice);
+    return new SettingSearch(sheet, choices, riskModel, share, OptionalInt.of(parts), highestPrice);
   }
 
   /**
@@ -98,7 +132,7 @@ public final class SettingSearch {
           "highest price " + price.toPlainString() + ": allowed 0 or more");
     }
     checkPriced("a highest price");
-    return new SettingSearch(sheet, choices, riskModel, mostNewParts, Optional.of(price));
+    return new SettingSearch(sheet, choices, riskModel, share, mostNewParts, Optional.of(price));
   }
 
   private void checkPriced(String why) {
@@ -157,7 +191,7 @@ public final class SettingSearch {
     if (count < 1 || count > 10_000) {
       throw new IllegalArgumentException("number of settings " + count + ": allowed 1 to 10000");
     }
-    double accepted = sheet.riding().acceptedRisk().value();
+    double accepted = spendable().value();
     return search(() -> new Best(count, accepted), Best::kept, run).found;
   }
 
@@ -181,7 +215,7 @@ public final class SettingSearch {
     if (cost == Cost.PRICE) {
       checkPriced("the price as cost");
     }
-    double accepted = sheet.riding().acceptedRisk().value();
+    double accepted = spendable().value();
     double highest = Math.max(HIGHEST_RISK, accepted);
     return search(() -> new Front(accepted, highest, cost), Front::kept, run).found;
   }
@@ -214,7 +248,7 @@ public final class SettingSearch {
 
   <K extends Keeper> Searched search(Supplier<K> keepers, Kept<K> kept, Run run) {
     Costs costs = Costs.of(choices);
-    Limits limits = new Limits(sheet, riskModel);
+    Limits limits = new Limits(sheet, riskModel, spendable());
     List<Double> airCases = limits.airCases.stream().map(AirCase::z).toList();
     Space space =
         new Space(

@@ -6,10 +6,16 @@ package dev.jetting.rules.search;
  * the day of the sheet.
  */
 public enum Standing {
-  /** The lean risk is accepted, the overrun is not too lean, and the mixture nowhere too rich. */
+  /**
+   * The lean risk is within what the search may spend, the overrun is not too lean, and the mixture
+   * nowhere too rich.
+   */
   RIGHT,
   /** Safe as {@link #RIGHT}, but somewhere richer than the rich limit. */
   TOO_RICH,
-  /** The lean risk is somewhere above what is accepted, or the overrun is too lean. */
+  /**
+   * The lean risk is somewhere above what the search may spend of the accepted risk ({@link
+   * SettingSearch#spending}), or the overrun is too lean.
+   */
   TOO_LEAN
 }

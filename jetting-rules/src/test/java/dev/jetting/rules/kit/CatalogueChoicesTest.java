@@ -98,6 +98,7 @@ class CatalogueChoicesTest {
   private static FoundSetting best(Choices choices) {
     SetupSheet sheet = TwoHundred.sheet(TwoHundred.STANDARD, TwoHundred.ALL_ROUND);
     return SettingSearch.of(sheet, choices, RiskModel.assumed())
+        .spending(1)
         .best(1, Run.alone())
         .settings()
         .get(0);

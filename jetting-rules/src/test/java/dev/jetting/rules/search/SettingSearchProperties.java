@@ -122,7 +122,7 @@ class SettingSearchProperties {
 
   @Property(tries = 25, shrinking = ShrinkingMode.OFF)
   void bestAndFront_areThoseOfPlainEnumeration(@ForAll("tasks") Task task) {
-    SettingSearch search = SettingSearch.of(task.sheet, task.choices, RISK);
+    SettingSearch search = SettingSearch.of(task.sheet, task.choices, RISK).spending(1);
     Plain plain = new Plain(task.sheet, task.choices, RISK);
     List<Plain.Weighed> all = plain.all();
     for (int count : new int[] {1, 7, 1000}) {
@@ -149,7 +149,7 @@ class SettingSearchProperties {
   @Property(tries = 15, shrinking = ShrinkingMode.OFF)
   void constraints_leaveTheBestOfWhatTheyAllow(@ForAll("tasks") Task task) {
     Choices kept = task.choices.keeping(PartKind.SLIDE, task.sheet.setup().setting());
-    SettingSearch search = SettingSearch.of(task.sheet, kept, RISK).buyingAtMost(2);
+    SettingSearch search = SettingSearch.of(task.sheet, kept, RISK).spending(1).buyingAtMost(2);
     List<Plain.Weighed> all = new Plain(task.sheet, kept, RISK).all();
     List<Plain.Weighed> allowed = all.stream().filter(w -> w.newParts() <= 2).toList();
     assertThat(search.best(5, Run.alone()).settings().stream().map(Plain.Weighed::of))
@@ -170,7 +170,7 @@ class SettingSearchProperties {
 
   @Property(tries = 15, shrinking = ShrinkingMode.OFF)
   void result_isTheSameOnAnyNumberOfThreads(@ForAll("tasks") Task task) {
-    SettingSearch search = SettingSearch.of(task.sheet, task.choices, RISK);
+    SettingSearch search = SettingSearch.of(task.sheet, task.choices, RISK).spending(1);
     ExecutorService threads = Executors.newFixedThreadPool(3);
     try {
       for (int parallelism : new int[] {2, 3, 4}) {

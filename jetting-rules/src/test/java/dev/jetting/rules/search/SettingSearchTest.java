@@ -8,12 +8,15 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Probability;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -30,7 +33,8 @@ class SettingSearchTest {
 
   private static final RiskModel RISK = RiskModel.assumed();
   private static final Choices SHELF = Shelf.of(15, 1, 5, 4, 5, 20);
-  private static final SettingSearch SEARCH = SettingSearch.of(Shelf.SHEET, SHELF, RISK);
+  private static final SettingSearch SEARCH =
+      SettingSearch.of(Shelf.SHEET, SHELF, RISK).spending(1);
 
   /** 15·5·4·25·20 settings, of which the bounds must leave few to be worked out. */
   @Test
@@ -41,11 +45,41 @@ class SettingSearchTest {
     assertThat(searched.found().settings()).hasSize(10).isSortedAccordingTo(byDistance());
   }
 
+  /** On an engine nobody has read a search is that of an owner who accepts a fifth. */
+  @Test
+  void best_unlessTheEngineWasRead_keepsFourFifthsOfTheAcceptedRiskInHand() {
+    Riding riding = Shelf.SHEET.riding();
+    double fifth = riding.acceptedRisk().value() * Riding.SHARE_FOR_UNREAD;
+    SetupSheet careful = Shelf.SHEET.withRiding(riding.withAcceptedRisk(Probability.of(fifth)));
+    Choices around = around(Shelf.toBuy(8, 1.22, 0.02, JetBore::ofMillimetres));
+    SettingSearch unread = SettingSearch.of(Shelf.SHEET, around, RISK);
+
+    assertThat(unread.spendable().value()).isEqualTo(fifth);
+    assertThat(unread.best(30, Run.alone()).settings().stream().map(Plain.Weighed::of))
+        .isEqualTo(
+            SettingSearch.of(careful, around, RISK)
+                .spending(1)
+                .best(30, Run.alone())
+                .settings()
+                .stream()
+                .map(Plain.Weighed::of)
+                .toList());
+  }
+
+  @Test
+  void spending_outOfRange_isRefused() {
+    for (double share : new double[] {0, -0.1, 1.1, Double.NaN}) {
+      assertThatThrownBy(() -> SEARCH.spending(share))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("more than 0, at most 1");
+    }
+  }
+
   /** Near a good setting, where right and too rich lie side by side and each bound has its say. */
   @Test
   void bestAndFront_aroundAGoodSetting_areThoseOfPlainEnumeration() {
     Choices around = around(Shelf.toBuy(8, 1.22, 0.02, JetBore::ofMillimetres));
-    SettingSearch search = SettingSearch.of(Shelf.SHEET, around, RISK);
+    SettingSearch search = SettingSearch.of(Shelf.SHEET, around, RISK).spending(1);
     Plain plain = new Plain(Shelf.SHEET, around, RISK);
     List<Plain.Weighed> all = plain.all();
     Map<Standing, Long> standings =
@@ -83,7 +117,9 @@ class SettingSearchTest {
     Plain plain = new Plain(Shelf.SHEET, around(mainJets), RISK);
 
     Found front =
-        SettingSearch.of(Shelf.SHEET, around(mainJets), RISK).front(Cost.NEW_PARTS, Run.alone());
+        SettingSearch.of(Shelf.SHEET, around(mainJets), RISK)
+            .spending(1)
+            .front(Cost.NEW_PARTS, Run.alone());
 
     assertThat(front.settings().stream().map(Plain.Weighed::of))
         .isEqualTo(plain.front(plain.all()));
@@ -98,6 +134,7 @@ class SettingSearchTest {
     Choices rich = SHELF.withMainJets(Shelf.toBuy(20, 1.6, 0.02, JetBore::ofMillimetres));
     var searched =
         SettingSearch.of(Shelf.SHEET, rich, RISK)
+            .spending(1)
             .search(() -> new Front(0.05, 0.25, Cost.NEW_PARTS), Front::kept, Run.alone());
     assertThat(searched.found().settings()).noneMatch(f -> f.standing() == Standing.RIGHT);
     assertThat(searched.workedOut()).isBetween(10L, 37_500L);
@@ -116,7 +153,8 @@ class SettingSearchTest {
             .withNeedles(List.of(Choice.toBuy(hung)));
     Plain plain = new Plain(Shelf.SHEET, choices, RISK);
 
-    Found front = SettingSearch.of(Shelf.SHEET, choices, RISK).front(Cost.NEW_PARTS, Run.alone());
+    Found front =
+        SettingSearch.of(Shelf.SHEET, choices, RISK).spending(1).front(Cost.NEW_PARTS, Run.alone());
 
     assertThat(front.settings().stream().map(Plain.Weighed::of))
         .isEqualTo(plain.front(plain.all()));
@@ -171,7 +209,7 @@ class SettingSearchTest {
   void cancelledBetweenMainJets_countsThoseItCameToAndNoMore() {
     Setting own = Shelf.SHEET.setup().setting();
     Choices oneGroove = Shelf.of(2, 1, 1, 1, 1, 15).keeping(PartKind.CLIP, own);
-    SettingSearch jets = SettingSearch.of(Shelf.SHEET, oneGroove, RISK);
+    SettingSearch jets = SettingSearch.of(Shelf.SHEET, oneGroove, RISK).spending(1);
     Found whole = jets.best(30, Run.alone());
     assertThat(whole.settings()).hasSize(30);
 
@@ -248,7 +286,10 @@ class SettingSearchTest {
             .withNeedleJets(Shelf.of(1, 1, 1, 2, 1, 1).needleJets())
             .withNeedles(List.of(Choice.toBuy(HungNeedle.inAnyGroove(Shelf.needle(0)))));
     assertThatThrownBy(
-            () -> SettingSearch.of(Shelf.SHEET, three, RISK).front(Cost.PRICE, Run.alone()))
+            () ->
+                SettingSearch.of(Shelf.SHEET, three, RISK)
+                    .spending(1)
+                    .front(Cost.PRICE, Run.alone()))
         .hasMessage(
             "choices with the price as cost: allowed only where every part to buy has a price;"
                 + " without one: needle jet 2.62 mm, needle jet 2.64 mm, needle 0");

@@ -122,7 +122,11 @@ class NextChangeTest {
             new Riding(Probability.of(0.02), riding.profile(), riding.coldest(), riding.hottest()),
             parts);
     FoundSetting best =
-        SettingSearch.of(cautious, Choices.of(sheet), RISK).best(1, Run.alone()).settings().get(0);
+        SettingSearch.of(cautious, Choices.of(sheet), RISK)
+            .spending(1)
+            .best(1, Run.alone())
+            .settings()
+            .get(0);
 
     assertThat(StartFinder.find(sheet, RISK).profile().worst().leanRisk())
         .isLessThanOrEqualTo(

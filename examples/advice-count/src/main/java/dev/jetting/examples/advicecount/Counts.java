@@ -99,6 +99,7 @@ final class Counts {
   private boolean somethingPasses(SetupSheet sheet) {
     List<FoundSetting> best =
         SettingSearch.of(sheet, Choices.of(sheet).allOwned(), RiskModel.assumed())
+            .spending(1)
             .best(1, Run.alone())
             .settings();
     return !best.isEmpty()

@@ -45,7 +45,7 @@ public class SearchBenchmark {
   }
 
   private static SettingSearch search(int settings) {
-    return SettingSearch.of(Parts.SHEET, Parts.about(settings), RiskModel.assumed());
+    return SettingSearch.of(Parts.SHEET, Parts.about(settings), RiskModel.assumed()).spending(1);
   }
 
   /** The ten best settings. */

@@ -30,7 +30,7 @@ final class FoundText {
   /**
    * Settings with what speaks against them.
    *
-   * @param carburettor what is to be said of it; empty, or a line with its end
+   * @param carburettor what is to be said of it and of the ranking; empty, or lines with their ends
    * @param none why there may be none
    */
   static String of(

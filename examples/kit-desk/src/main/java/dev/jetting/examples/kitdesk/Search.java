@@ -14,6 +14,7 @@ import dev.jetting.rules.search.Found;
 import dev.jetting.rules.search.PartKind;
 import dev.jetting.rules.search.Run;
 import dev.jetting.rules.search.SettingSearch;
+import dev.jetting.units.TradeStyle;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -109,6 +110,13 @@ final class Search implements Callable<Integer> {
   private @Nullable String front;
 
   @Option(
+      names = "--read",
+      description =
+          "Somebody has read this engine: use the whole accepted risk. Unless given, a setting"
+              + " counts as lean above a fifth of it.")
+  private boolean read;
+
+  @Option(
       names = "--out",
       paramLabel = "FILE",
       description = "Write a JSON object for each setting to a new file.")
@@ -165,9 +173,28 @@ final class Search implements Callable<Integer> {
       page()
           .print(
               FoundText.of(
-                  fitted, of, SheetCarburettor.said(asGiven, of), found, shown, none(found)));
+                  fitted,
+                  of,
+                  SheetCarburettor.said(asGiven, of) + kept(search, fitted),
+                  found,
+                  shown,
+                  none(found)));
       return shown.anyRight() ? ExitCode.OK : ExitCode.FAILED;
     }
+  }
+
+  /** What the ranking keeps in hand, in a line or none. */
+  private String kept(SettingSearch search, SetupSheet fitted) {
+    return read
+        ? ""
+        : KitText.wrapped(
+            "A setting counts as lean above "
+                + TradeStyle.probability(search.spendable())
+                + ": nobody has read this engine, so most of the accepted "
+                + TradeStyle.probability(fitted.riding().acceptedRisk())
+                + " stays in hand. With --read all of it counts.",
+            "",
+            "");
   }
 
   /** What was searched, for programs that read the results. */
@@ -275,6 +302,9 @@ final class Search implements Callable<Integer> {
   private SettingSearch search(SetupSheet fitted, Choices choices, CatalogueChoices fitting)
       throws UnusableException {
     SettingSearch search = SettingSearch.of(fitted, choices, RiskModel.assumed());
+    if (read) {
+      search = search.spending(1);
+    }
     if (mostParts != null) {
       search = search.buyingAtMost(mostParts);
     }

@@ -89,7 +89,8 @@ class SearchTest {
   void floatValveThatIsTooSmallForTheBest_isRightFurtherDown() throws IOException {
     String sheet = sheet("seat", "2 mm", "1.34 mm");
 
-    Run run = Run.with("search", "--demo", "--sheet", sheet, "--keep", "screw", "--top", "1");
+    Run run =
+        Run.with("search", "--demo", "--read", "--sheet", sheet, "--keep", "screw", "--top", "1");
 
     assertThat(run.exitCode()).isZero();
     assertThat(run.out())
@@ -103,7 +104,9 @@ class SearchTest {
    */
   @Test
   void jetsByFlow_areShownByTheirFlow() throws IOException {
-    Run run = Run.with("search", "--demo", "--family", "slide 28", "--keep", "screw", "--top", "3");
+    Run run =
+        Run.with(
+            "search", "--demo", "--read", "--family", "slide 28", "--keep", "screw", "--top", "3");
 
     Golden.assertIs("search-flow.txt", run.out());
     assertThat(run.out()).containsPattern("  [0-9]+f .* right ").contains(", main flow ");
@@ -120,7 +123,9 @@ class SearchTest {
         cheap 92,mains long,1.25,92 hundredths
         """);
 
-    Run run = Run.with(onCopies("", "", "--parts", file("more.csv"), "--buy", "1", "--top", "1"));
+    Run run =
+        Run.with(
+            onCopies("", "", "--parts", file("more.csv"), "--read", "--buy", "1", "--top", "1"));
 
     assertThat(run.out()).contains("\n      buy cheap 92 at 1.25\n").contains(" 1   1.25\n");
   }
@@ -130,7 +135,9 @@ class SearchTest {
   void frontThatTheRulebookIsPartlyAgainst_saysWhatIsPassedOver() throws IOException {
     String sheet = sheet("seat", "2 mm", "1.34 mm");
 
-    Run run = Run.with("search", "--demo", "--sheet", sheet, "--keep", "screw", "--front", "parts");
+    Run run =
+        Run.with(
+            "search", "--demo", "--read", "--sheet", sheet, "--keep", "screw", "--front", "parts");
 
     assertThat(run.exitCode()).isZero();
     assertThat(run.out())
@@ -210,7 +217,7 @@ class SearchTest {
 
   @Test
   void anotherFamily_isSaid() {
-    Run run = Run.with("search", "--demo", "--family", "slide 26", "--keep", "screw");
+    Run run = Run.with("search", "--demo", "--read", "--family", "slide 26", "--keep", "screw");
 
     assertThat(run.exitCode()).isZero();
     assertThat(run.out())
@@ -219,7 +226,7 @@ class SearchTest {
 
   @Test
   void partsOfTheSheet_areOwned() {
-    Run run = Run.with("search", "--demo", "--buy", "0", "--keep", "screw");
+    Run run = Run.with("search", "--demo", "--read", "--buy", "0", "--keep", "screw");
 
     assertThat(run.exitCode()).isZero();
     assertThat(run.out()).containsPattern(" 96 +42 +1½ +30 +202 slow/2.15 +3/5 +right .* 0 +0.00");
