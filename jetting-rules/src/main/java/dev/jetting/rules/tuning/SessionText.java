@@ -43,7 +43,7 @@ public final class SessionText {
       page.engine(session.now(), tuner.riskModel().untried(), calibration);
     }
     page.crisp(session);
-    page.next(tuner.next(session));
+    page.next(tuner.next(session), session.sheet().riding().acceptedRisk());
     return page.text.toString();
   }
 
@@ -118,7 +118,7 @@ public final class SessionText {
     }
   }
 
-  private void next(NextStep step) {
+  private void next(NextStep step, Probability accepted) {
     if (step instanceof NextStep.TickOff first) {
       heading("Before the first test, check and tick off");
       first.checks().forEach(check -> item(Words.check(check)));
@@ -142,7 +142,7 @@ public final class SessionText {
     } else if (step instanceof NextStep.Change next) {
       change(next);
     } else {
-      end(step);
+      end(step, accepted);
     }
   }
 
@@ -188,7 +188,7 @@ public final class SessionText {
     lambdas(next.change());
   }
 
-  private void end(NextStep step) {
+  private void end(NextStep step, Probability accepted) {
     if (step instanceof NextStep.NotToBeRidden parked) {
       heading("Not to be ridden: too lean, and no part at hand makes it rich enough");
       parked.sign().ifPresent(sign -> item(capital(Words.observed(sign.observation())) + "."));
@@ -201,11 +201,26 @@ public final class SessionText {
       item(
           capital(Words.observed(rich.sign().observation()))
               + ": no part at hand makes it leaner there safely.");
+      left(rich.risk(), accepted);
       item(COLDEST);
-    } else if (step instanceof NextStep.Confirmed) {
+    } else if (step instanceof NextStep.Confirmed confirmed) {
       heading("Nothing to test or change");
       item("Full throttle was read on this setting, and everything that was read agrees.");
+      left(confirmed.risk(), accepted);
       item(COLDEST);
+    }
+  }
+
+  /** The risk that readings leave, faults that they do not rule out among it. */
+  private void left(Probability risk, Probability accepted) {
+    item(
+        "Lean risk that is left, with faults not ruled out: "
+            + TradeStyle.probability(risk, accepted)
+            + "; "
+            + TradeStyle.probability(accepted)
+            + " accepted.");
+    if (risk.isMoreThan(accepted)) {
+      item("That is more than you accept. Do the first checks once more before you trust it.");
     }
   }
 

@@ -107,6 +107,7 @@ class SessionTextTest {
     }
     assertThat(SessionText.of(session, SENSOR))
         .contains("Nothing to test or change\n- Full throttle was read on this setting")
+        .contains("Lean risk that is left, with faults not ruled out: ")
         .contains("coldest morning");
   }
 
