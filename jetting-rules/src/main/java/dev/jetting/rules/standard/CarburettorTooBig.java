@@ -1,5 +1,6 @@
 package dev.jetting.rules.standard;
 
+import dev.jetting.core.engine.Engine;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.parts.Setting;
@@ -8,6 +9,7 @@ import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
+import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
@@ -18,6 +20,8 @@ final class CarburettorTooBig {
 
   private static final ThrottleBand FULL = ThrottleBand.at(ThrottleOpening.FULL);
 
+  private static final int STEPS = 100;
+
   static final Rule RULE =
       Rule.named("carburettor-too-big")
           .title("Carburettor too big for the air it has to pass")
@@ -25,6 +29,7 @@ final class CarburettorTooBig {
               "Opened fully at a low speed, a wide bore makes little suction. Where that hardly"
                   + " lifts the fuel to the needle jet's mouth, the mixture leans out until the"
                   + " engine has gathered speed, and jets that cure it are too rich above.")
+          .severity(Severity.NOTE)
           .within(FULL)
           .judging(CarburettorTooBig::judge);
 
@@ -38,8 +43,7 @@ final class CarburettorTooBig {
     }
     // Fuel goes with the root of suction less lift: at this suction the lift alone costs the room.
     double limit = lift / (1 - 1 / (room * room));
-    EngineSpeed peak = setting.setup().engine().loadLine().peak();
-    EngineSpeed low = EngineSpeed.ofRpm(peak.rpm() * Limits.LOW_SPEED.value());
+    EngineSpeed low = pullsFrom(setting.setup().engine());
     MixturePoint pulling = MixtureModel.of(setting.setup()).at(ThrottleOpening.FULL, low);
     double suction = pulling.needleJetSuction().pascals();
     if (suction >= limit) {
@@ -55,8 +59,30 @@ final class CarburettorTooBig {
             .says(
                 "Opened fully at {speed}, {bore} makes {suction} of suction where it takes {lift} to"
                     + " lift the fuel: a weak signal.",
-                "Fit a smaller carburettor; jets cannot mend it, and until then open the throttle"
-                    + " with the engine's speed, not ahead of it."));
+                "Open the throttle with the engine's speed, not ahead of it. If it has to pull from"
+                    + " there, fit a smaller carburettor; jets cannot mend it."));
+  }
+
+  /**
+   * The lowest speed at which the throttle is opened fully: a third of the peak speed, or where the
+   * engine has come on its pipe. Between the points of its curve the delivery is a product of
+   * straight lines, so the speed is sought in steps of a hundredth.
+   */
+  private static EngineSpeed pullsFrom(Engine engine) {
+    double peak = engine.loadLine().peak().rpm();
+    double best = 0;
+    for (int i = STEPS; i > 0; i--) {
+      best = Math.max(best, engine.deliveryRatioAt(EngineSpeed.ofRpm(peak * i / STEPS)));
+    }
+    double low = peak;
+    for (int i = STEPS; i > 0; i--) {
+      EngineSpeed speed = EngineSpeed.ofRpm(peak * i / STEPS);
+      if (engine.deliveryRatioAt(speed) < Limits.ON_THE_PIPE.value() * best) {
+        break;
+      }
+      low = speed.rpm();
+    }
+    return EngineSpeed.ofRpm(Math.max(low, peak * Limits.LOW_SPEED.value()));
   }
 
   /** Pressure in Pa that lifts the fuel to the needle jet's mouth. */

@@ -1,14 +1,10 @@
 package dev.jetting.rules.standard;
 
 import dev.jetting.core.mixture.Setup;
-import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.Floats;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Finding;
-import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
-import dev.jetting.rules.ThrottleBand;
 import java.util.Optional;
 
 /** The floats come before any jet. */
@@ -20,7 +16,7 @@ final class FloatHeight {
           .rationale(
               "Suction must lift the fuel from its level to the jet's mouth before any flows. A low"
                   + " level is leaner everywhere, most where the suction is small; a high one is"
-                  + " richer and in the end runs over. No jet puts that right at every opening.")
+                  + " richer. No jet puts that right at every opening.")
           .judging(FloatHeight::judge);
 
   private FloatHeight() {}
@@ -31,24 +27,8 @@ final class FloatHeight {
       return Outcome.notEvaluated("setting.floats: how they are set and how they are meant to be");
     }
     Floats floats = told.get();
-    Carburettor carburettor = setting.setting().carburettor();
-    double mouth =
-        Math.min(
-            carburettor.pilot().head().millimetres(), carburettor.needleJetHead().millimetres());
-    if (-floats.lowerBy() > mouth) {
-      return Outcome.failed(
-          Finding.above(
-                  "setting.floats",
-                  new Measure(-floats.lowerBy(), "mm"),
-                  new Measure(mouth, "mm"),
-                  ThrottleBand.WHOLE)
-              .with("set", floats.set())
-              .with("nominal", floats.nominal())
-              .with("mouth", new Measure(mouth, "mm"))
-              .says(
-                  "With floats at {set} instead of {nominal} the fuel stands above the lowest mouth,"
-                      + " {mouth} over its level: it runs out by itself.",
-                  "Set the floats to " + floats.nominal() + ", and look at the float valve."));
+    if (-floats.lowerBy() > FuelOverMouth.lowestMouth(setting.setting().carburettor())) {
+      return Outcome.notApplicable("the fuel stands above a mouth: see fuel-over-mouth");
     }
     Setup setup = setting.setup();
     Floats nominal = new Floats(floats.nominal(), floats.nominal());

@@ -54,6 +54,13 @@ final class Limits {
   static final Coefficient LOW_SPEED =
       Coefficient.assumed(1 / 3.0, "1", "about where a rider asks an engine to pull");
 
+  /** Delivery ratio by the greatest one, below which nobody opens the throttle fully. */
+  static final Coefficient ON_THE_PIPE =
+      Coefficient.assumed(
+          0.6,
+          "1",
+          "an engine that draws less than three fifths of its best charge has not come on its pipe");
+
   /** Share of the charge that the carburettor may cost at peak power. */
   static final Coefficient RESTRICTION =
       Coefficient.assumed(
@@ -91,6 +98,7 @@ final class Limits {
           .put("step of the mixture by its room", STEP)
           .put("lean middle by the room for leaning", CRISP)
           .put("lowest speed at full throttle by peak speed", LOW_SPEED)
+          .put("delivery at full throttle by the greatest", ON_THE_PIPE)
           .put("share of the charge that a carburettor may cost", RESTRICTION)
           .put("needle clearance by the parts' tolerances", CLEARANCE)
           .put("richer main jets left in the kit", RICHER_MAINS)

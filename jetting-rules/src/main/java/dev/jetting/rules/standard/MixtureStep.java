@@ -8,6 +8,7 @@ import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,12 @@ import java.util.stream.Stream;
 
 /** Where one circuit hands over to the next, the mixture must not stumble. */
 final class MixtureStep {
+
+  /**
+   * Below, a rider holds no opening: the mark nearest to his hand is the stop, on which the slide
+   * rests. He passes through in a blink, and whether it is dangerous there lean-anywhere says.
+   */
+  private static final ThrottleOpening LEAST_HELD = ThrottleOpening.ofShare(1 / 16.0);
 
   /** How far to either side of a lean hole its edges are looked for, in share of the throttle. */
   private static final double REACH = 1 / 8.0;
@@ -28,8 +35,8 @@ final class MixtureStep {
           .title("Step in the mixture between two circuits")
           .rationale(
               "Where the pilot fades before the needle feeds, or the needle before the main jet,"
-                  + " there is a lean hole: the engine stumbles while the throttle is opened, and is"
-                  + " lean for whoever rides in it. A jump from one opening to the next cannot be"
+                  + " there is a lean hole: the engine surges in the hand of a rider who holds the"
+                  + " throttle there, and runs lean for as long. A jump from one opening to the next cannot be"
                   + " right on both sides.")
           .judging(MixtureStep::judge);
 
@@ -47,7 +54,9 @@ final class MixtureStep {
   private static Optional<Finding> hole(
       List<RiskPoint> points, double[] offsets, AssessedSetting setting) {
     double[] depths =
-        IntStream.range(0, offsets.length).mapToDouble(i -> depth(i, points, offsets)).toArray();
+        IntStream.range(0, offsets.length)
+            .mapToDouble(i -> isHeld(points.get(i)) ? depth(i, points, offsets) : 0)
+            .toArray();
     int deepest = greatest(depths);
     RiskPoint point = points.get(deepest);
     double limit = Limits.STEP.value() * Room.forLeaning(point, setting);
@@ -71,7 +80,8 @@ final class MixtureStep {
   private static Optional<Finding> jump(List<RiskPoint> points, double[] offsets) {
     double[] jumps =
         IntStream.range(0, offsets.length)
-            .mapToDouble(i -> Math.abs(offsets[i] - offsets[before(i, points)]))
+            .mapToDouble(
+                i -> isHeld(points.get(before(i, points))) ? jumped(i, points, offsets) : 0)
             .toArray();
     int widest = greatest(jumps);
     RiskPoint after = points.get(widest);
@@ -100,6 +110,14 @@ final class MixtureStep {
 
   private static String against(RiskPoint other) {
     return "That is against " + TradeStyle.throttle(other.mixture().throttle()) + ".";
+  }
+
+  private static boolean isHeld(RiskPoint point) {
+    return !point.mixture().throttle().isLessThan(LEAST_HELD);
+  }
+
+  private static double jumped(int at, List<RiskPoint> points, double[] offsets) {
+    return Math.abs(offsets[at] - offsets[before(at, points)]);
   }
 
   /** How much leaner a point is than the richest on either side of it, the less of the two. */

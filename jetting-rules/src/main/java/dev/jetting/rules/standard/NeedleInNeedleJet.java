@@ -9,6 +9,7 @@ import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
+import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.units.ThrottleOpening;
@@ -24,8 +25,10 @@ final class NeedleInNeedleJet {
           .title("Needle leaves the needle jet or fills it")
           .rationale(
               "A needle too short, or hung too high, is pulled out of the needle jet: the ring opens"
-                  + " at one stroke and the needle may catch on its way down and hold the slide open."
-                  + " A needle almost as thick as the jet binds in it and feeds nothing.")
+                  + " at one stroke, and the needle may catch on its way down and hold the throttle"
+                  + " open. A needle almost as thick as the jet can bind in it, and holds the throttle"
+                  + " open as well.")
+          .severity(Severity.DANGER)
           .judging(NeedleInNeedleJet::judge);
 
   private NeedleInNeedleJet() {}
@@ -56,7 +59,8 @@ final class NeedleInNeedleJet {
             .with("needle", setting.needle().id())
             .with("throttle", TradeStyle.throttle(throttle))
             .says(
-                "Needle {needle} is pulled out of the needle jet at {throttle}.",
+                "Needle {needle} is pulled out of the needle jet at {throttle}: it can catch and hold"
+                    + " the throttle open.",
                 Remedy.Aim.other(
                     throttle,
                     "Fit a longer needle, or hang it lower with the clip a groove higher and a"

@@ -13,7 +13,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.engine.Exhaust;
+import dev.jetting.core.engine.LoadLine;
 import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.engine.RpmCurve;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Carburettor;
@@ -45,6 +47,7 @@ import dev.jetting.units.Density;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.Displacement;
 import dev.jetting.units.DynamicViscosity;
+import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.FloatLevel;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.JetFlow;
@@ -179,10 +182,14 @@ class StandardRulesTest {
             .passes("the all-round setting does not stumble", SHEET)
             .fails(
                 "nothing feeds between pilot and needle",
-                in(noProgression()),
+                in(progression(0, 0)),
                 ".*λ must fall by .*")
             .fails(
-                "a screw nearly shut starves the idle beside a feeding progression hole",
+                "a progression hole that opens late makes a jump at an eighth",
+                in(progression(0.62, 2.5)),
+                ".*λ must fall by .*")
+            .fails(
+                "a screw nearly shut, and the needle feeds late",
                 screw(ScrewKind.MIXTURE, 0.25),
                 "λ must fall by .* % at .*"),
         new Cases("crisp-but-lean-middle")
@@ -205,8 +212,12 @@ class StandardRulesTest {
             .passes("as meant", floats(20))
             .passes("a millimetre is within what one sets by eye", floats(21))
             .fails("a centimetre low", floats(30), "Set the floats to 20 mm before any jet.*")
-            .fails(
-                "pilot mouth 1 mm over the fuel, 2 mm high: it runs over", floats(18), ".*20 mm.*"),
+            .notApplicable("2 mm high runs over, which is worse", floats(18)),
+        new Cases("fuel-over-mouth")
+            .notApplicable("nobody told", SHEET)
+            .passes("as meant", floats(20))
+            .passes("up to the pilot's mouth, 1 mm over the fuel", floats(19))
+            .fails("2 mm high: it runs out and can burn", floats(18), "Shut the tap.*20 mm.*"),
         new Cases("proven-room")
             .notApplicable("nothing is proven", SHEET)
             .passes("the same mouth", provenBehind(SHEET, Intake.openMouth()))
@@ -291,6 +302,11 @@ class StandardRulesTest {
         new Cases("carburettor-too-big")
             .passes("a 200 on 30 mm", SHEET)
             .fails("a 200 on 39 mm", in(bore(39)), ".*smaller carburettor.*")
+            .passes("a peaky 125 on 36 mm, whose rider keeps it on the pipe", peaky())
+            .fails(
+                "the same with delivery from low down, which is asked to pull",
+                even(),
+                ".*smaller carburettor.*")
             .notApplicable("no lift, no signal to miss", with(floating(bore(39), 0))),
         new Cases("carburettor-too-small")
             .passes("a 200 on 30 mm", SHEET)
@@ -349,6 +365,29 @@ class StandardRulesTest {
     return TwoHundred.sheet(STANDARD, setting);
   }
 
+  private static SetupSheet peaky() {
+    return on36(RpmCurve.of(RpmCurve.Point.of(6000, 0.5), RpmCurve.Point.of(11_000, 0.95)));
+  }
+
+  private static SetupSheet even() {
+    return on36(RpmCurve.of(RpmCurve.Point.of(1500, 0.7), RpmCurve.Point.of(11_000, 0.95)));
+  }
+
+  /** 36 mm on 125 cm³: common practice on a race engine, no source. */
+  private static SetupSheet on36(RpmCurve delivery) {
+    Engine tuned = TwoHundred.tuned(125);
+    Engine engine =
+        new Engine(
+            "125",
+            tuned.displacement(),
+            delivery,
+            tuned.induction(),
+            tuned.exhaust(),
+            new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(11_000)),
+            tuned.need());
+    return TwoHundred.sheet(engine, ALL_ROUND.withCarburettor(bore(36)));
+  }
+
   private static SetupSheet cutaway(double millimetres) {
     return with(ALL_ROUND.withCutaway(Cutaway.ofMillimetres(millimetres)));
   }
@@ -385,7 +424,7 @@ class StandardRulesTest {
     return TwoHundred.carburettor(Diameter.ofMillimetres(millimetres));
   }
 
-  private static Carburettor noProgression() {
+  private static Carburettor progression(double hole, double from) {
     Carburettor c = ALL_ROUND.carburettor();
     PilotCircuit p = c.pilot();
     PilotCircuit plain =
@@ -393,9 +432,9 @@ class StandardRulesTest {
             p.screwKind(),
             p.areaPerTurn(),
             p.fixedArea(),
-            Area.ofSquareMillimetres(0),
-            p.uncoversFrom(),
-            p.uncoversTo(),
+            Area.ofSquareMillimetres(hole),
+            Length.ofMillimetres(from),
+            Length.ofMillimetres(from + 2),
             p.head(),
             p.mostTurns());
     return new Carburettor(

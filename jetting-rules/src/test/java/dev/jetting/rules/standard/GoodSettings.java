@@ -1,0 +1,218 @@
+package dev.jetting.rules.standard;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.Exhaust;
+import dev.jetting.core.engine.Induction;
+import dev.jetting.core.engine.LoadLine;
+import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.fuel.Fuel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.parts.FloatValve;
+import dev.jetting.core.parts.FlowCoefficients;
+import dev.jetting.core.parts.Intake;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.PilotCircuit;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.core.parts.Taper;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RidingProfile;
+import dev.jetting.units.Area;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.Displacement;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Length;
+import dev.jetting.units.PremixRatio;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.Probability;
+import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Temperature;
+import java.util.List;
+
+/**
+ * Twenty settings that a tuner would call good, from a moped to race engines.
+ *
+ * <p>Displacements, bores, kinds of screw, speeds and filters are usual pairings (common practice,
+ * no source). The carburettors' passages are the reference geometry, scaled. On such passages a jet
+ * size of the trade says little, so each setting was made as a tuner makes it, on the model's own
+ * engine: main jet, pilot, needle and slide from the rich side, until the mixture was a little
+ * richer than needed at each mark of the grip. No rule had a say in it.
+ */
+final class GoodSettings {
+
+  private enum Tune {
+    UTILITY(1400, 0.50, 0.62, 0.62, Induction.assumedMild(), MixtureNeed.assumedVeryMild()),
+    MILD(1400, 0.50, 0.64, 0.72, Induction.assumedMild(), MixtureNeed.assumedMild()),
+    SPORT(1500, 0.50, 0.64, 0.82, Induction.assumedTuned(), MixtureNeed.assumedTuned()),
+    RACE(1500, 0.42, 0.56, 0.95, Induction.assumedTuned(), MixtureNeed.assumedTuned());
+
+    private final double idle;
+    private final double deliveryAtIdle;
+    private final double deliveryInTheMiddle;
+    private final double deliveryAtPeak;
+    private final Induction induction;
+    private final MixtureNeed need;
+
+    Tune(
+        double idle,
+        double deliveryAtIdle,
+        double deliveryInTheMiddle,
+        double deliveryAtPeak,
+        Induction induction,
+        MixtureNeed need) {
+      this.idle = idle;
+      this.deliveryAtIdle = deliveryAtIdle;
+      this.deliveryInTheMiddle = deliveryInTheMiddle;
+      this.deliveryAtPeak = deliveryAtPeak;
+      this.induction = induction;
+      this.need = need;
+    }
+  }
+
+  /** Jets in hundredths of a mm, the cutaway in tenths. */
+  private record Row(
+      String name,
+      Tune tune,
+      double displacement,
+      double bore,
+      ScrewKind screw,
+      double peak,
+      boolean filter,
+      int main,
+      int pilot,
+      double turns,
+      int cutaway,
+      int needleJet,
+      int clip) {}
+
+  private static final ScrewKind MIXTURE = ScrewKind.MIXTURE;
+  private static final ScrewKind AIR = ScrewKind.AIR;
+
+  private static final List<Row> ROWS =
+      List.of(
+          new Row("moped", Tune.UTILITY, 50, 12, MIXTURE, 5500, true, 52, 26, 2, 30, 256, 3),
+          new Row("sport moped", Tune.SPORT, 50, 17, AIR, 9500, true, 82, 26, 2.25, 25, 260, 3),
+          new Row("children's racer", Tune.RACE, 65, 24, AIR, 11500, true, 116, 30, 2, 20, 264, 3),
+          new Row(
+              "light utility", Tune.MILD, 80, 18, MIXTURE, 6500, true, 78, 34, 1.75, 35, 264, 2),
+          new Row("racer", Tune.RACE, 80, 26, AIR, 11500, true, 126, 25, 2, 20, 266, 3),
+          new Row("commuter", Tune.UTILITY, 100, 20, MIXTURE, 6000, true, 86, 36, 1.75, 35, 264, 2),
+          new Row("utility", Tune.MILD, 125, 22, MIXTURE, 6000, true, 94, 40, 2, 35, 264, 2),
+          new Row("enduro", Tune.SPORT, 125, 26, AIR, 8500, true, 128, 41, 2.25, 40, 266, 3),
+          new Row("sport", Tune.SPORT, 125, 28, AIR, 9500, true, 139, 41, 2.25, 35, 266, 3),
+          new Row("racer", Tune.RACE, 125, 36, AIR, 11000, true, 185, 30, 1.5, 25, 272, 4),
+          new Row("scooter", Tune.MILD, 150, 24, MIXTURE, 6000, true, 103, 39, 2.25, 40, 266, 2),
+          new Row("trials", Tune.UTILITY, 250, 26, MIXTURE, 5500, true, 109, 48, 2.25, 45, 262, 2),
+          new Row("roadster", Tune.MILD, 175, 27, MIXTURE, 6500, true, 115, 48, 1.75, 40, 264, 3),
+          new Row("touring", Tune.UTILITY, 200, 27, MIXTURE, 6000, true, 116, 44, 2, 45, 264, 3),
+          new Row("standard", Tune.MILD, 200, 30, MIXTURE, 7500, false, 132, 51, 1.75, 45, 266, 3),
+          new Row("tuned", Tune.SPORT, 210, 30, MIXTURE, 8500, false, 150, 59, 1.5, 50, 264, 4),
+          new Row(
+              "tuned wide", Tune.SPORT, 210, 34, MIXTURE, 8500, false, 176, 60, 1.5, 45, 270, 3),
+          new Row("enduro", Tune.SPORT, 250, 34, AIR, 7500, true, 173, 44, 1.75, 40, 266, 4),
+          new Row("motocross", Tune.RACE, 250, 38, AIR, 8500, true, 196, 49, 1.75, 40, 270, 4),
+          new Row("single", Tune.MILD, 350, 32, MIXTURE, 5500, true, 138, 61, 2, 55, 264, 3));
+
+  private GoodSettings() {}
+
+  static List<SetupSheet> sheets() {
+    return ROWS.stream().map(GoodSettings::sheet).toList();
+  }
+
+  private static SetupSheet sheet(Row row) {
+    int petrolToOil = row.tune.need.equals(MixtureNeed.assumedTuned()) ? 33 : 50;
+    Fuel fuel = Fuel.E5.withPremix(PremixRatio.ofPetrolToOil(petrolToOil));
+    return new SetupSheet(
+        row.name + " " + row.displacement + " on " + row.bore,
+        new Setup(engine(row), setting(row), day(18), fuel),
+        new Riding(Probability.of(0.1), RidingProfile.assumedRoad(), day(8), day(28)),
+        PartsAtHand.unknown());
+  }
+
+  private static Engine engine(Row row) {
+    Tune tune = row.tune;
+    return new Engine(
+        row.name,
+        Displacement.ofCubicCentimetres(row.displacement),
+        RpmCurve.of(
+            RpmCurve.Point.of(tune.idle, tune.deliveryAtIdle),
+            RpmCurve.Point.of(0.6 * row.peak, tune.deliveryInTheMiddle),
+            RpmCurve.Point.of(row.peak, tune.deliveryAtPeak)),
+        tune.induction,
+        Exhaust.reference("own"),
+        new LoadLine(EngineSpeed.ofRpm(tune.idle), EngineSpeed.ofRpm(row.peak)),
+        tune.need);
+  }
+
+  private static Setting setting(Row row) {
+    double size = row.bore / 30;
+    Needle needle =
+        new Needle(
+            "needle",
+            Diameter.ofMillimetres(2.5),
+            List.of(new Taper(Length.ofMillimetres(4.7 * size), 0.029)),
+            5,
+            Length.ofMillimetres(0.9),
+            Length.ofMillimetres(row.bore + 8));
+    // As wide a gap at idle, by what the engine draws, as the reference has.
+    double idleLift = 1.3 * StrictMath.pow(row.displacement / 200 / Math.sqrt(size), 2 / 3.0);
+    return new Setting(
+        carburettor(row, size),
+        row.filter
+            ? Intake.filter("filter box", Area.ofSquareMillimetres(2 * row.bore * row.bore))
+            : Intake.openMouth(),
+        JetBore.ofMillimetres(row.pilot / 100.0),
+        new Screw(row.screw, ScrewTurns.of(row.turns)),
+        Cutaway.ofMillimetres(row.cutaway / 10.0),
+        Length.ofMillimetres(Math.rint(10 * idleLift) / 10),
+        NeedleJet.of(Diameter.ofMillimetres(row.needleJet / 100.0)),
+        needle,
+        ClipPosition.fromTop(row.clip, 5),
+        JetBore.ofMillimetres(row.main / 100.0));
+  }
+
+  /** A pilot circuit between what the bore and what the engine asks for. */
+  private static Carburettor carburettor(Row row, double size) {
+    double area = size * Math.sqrt(row.displacement / 200);
+    double fixed = row.screw == AIR ? 0.28 : 0.62;
+    double seat = row.displacement > 150 ? 2.8 : row.displacement > 100 ? 2.5 : 2;
+    return new Carburettor(
+        "carburettor",
+        Diameter.ofMillimetres(row.bore),
+        Length.ofMillimetres(3),
+        Length.ofMillimetres(12),
+        new PilotCircuit(
+            row.screw,
+            Area.ofSquareMillimetres(0.184 * area),
+            Area.ofSquareMillimetres(fixed * area),
+            Area.ofSquareMillimetres(0.62 * area),
+            Length.ofMillimetres(0),
+            Length.ofMillimetres(2.1 * size),
+            Length.ofMillimetres(1),
+            ScrewTurns.of(3)),
+        new FloatValve(
+            Diameter.ofMillimetres(seat),
+            Length.ofMillimetres(150),
+            Coefficient.assumed(0.6, "1", "tap and hose included")),
+        FlowCoefficients.assumed());
+  }
+
+  private static Air day(double celsius) {
+    return Air.of(
+        Pressure.ofHectopascals(1013.25),
+        Temperature.ofCelsius(celsius),
+        RelativeHumidity.ofPercent(60));
+  }
+}
