@@ -10,6 +10,7 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.units.ThrottleOpening;
 import java.util.HashMap;
@@ -125,7 +126,7 @@ public record AssessedSetting(
     Map<Air, RiskProfile> profiles = new HashMap<>();
     for (Air air : sheet.days()) {
       MixtureModel model = MixtureModel.of(sheet.setup().withAir(air));
-      profiles.put(air, riskModel.profile(model, OPENINGS, calibration));
+      profiles.put(air, riskModel.profile(model, OPENINGS, calibration, sheet.riding().speeds()));
     }
     return new AssessedSetting(
         sheet,
@@ -193,6 +194,11 @@ public record AssessedSetting(
     List<RiskPoint> points =
         profile.points().stream().filter(p -> band.contains(p.mixture().throttle())).toList();
     return new RiskProfile(points.isEmpty() ? List.of(profile.nearest(band.from())) : points);
+  }
+
+  /** {@return where the lean risk is greatest, over all days, openings and ridden speeds} */
+  public WorstSpot worst() {
+    return WorstSpot.of(profile, coldest, hottest);
   }
 
   /** {@return the setup} */

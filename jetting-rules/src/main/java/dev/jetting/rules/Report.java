@@ -5,6 +5,7 @@ import dev.jetting.core.mixture.Overrun;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import java.util.Comparator;
@@ -60,7 +61,7 @@ public record Report(
   public static final int SCHEMA_VERSION = 1;
 
   /** Name and version of the mixture model, as MODEL.md tells it, and of the risk made of it. */
-  private static final String MODEL = "jetting slide carburettor 3";
+  private static final String MODEL = "jetting slide carburettor 3.1";
 
   /**
    * Copies the lists and checks that they go together.
@@ -180,9 +181,30 @@ public record Report(
         ImmutableMap.<String, Coefficient>builder()
             .putAll(riskModel.limits().basis())
             .putAll(riskModel.uncertainty().basis())
+            .putAll(setting.sheet().riding().speeds().basis())
             .putAll(rulebook.assumptions())
             .buildKeepingLast(),
         Caution.ALL);
+  }
+
+  /** {@return the lean risk over the throttle range in the air of the day: {@link #profile}} */
+  public RiskProfile today() {
+    return profile;
+  }
+
+  /** {@return the lean risk over the throttle range on the coldest day: {@link #coldestDay}} */
+  public RiskProfile coldest() {
+    return coldestDay;
+  }
+
+  /** {@return the lean risk over the throttle range on the hottest day: {@link #hottestDay}} */
+  public RiskProfile hottest() {
+    return hottestDay;
+  }
+
+  /** {@return where the lean risk is greatest, over all days, openings and ridden speeds} */
+  public WorstSpot worst() {
+    return WorstSpot.of(profile, coldestDay, hottestDay);
   }
 
   /**

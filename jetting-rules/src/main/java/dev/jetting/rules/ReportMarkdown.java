@@ -77,7 +77,7 @@ public final class ReportMarkdown {
             .map(right -> right ? "--:" : "---")
             .collect(joining("|", "|", "|")));
     table.cells().forEach(cells -> row(cells.stream()));
-    if (!words.assumptions().isEmpty()) {
+    if (words.marksLimits()) {
       paragraph(text("* an assumption, neither measured nor published; see below"));
     }
   }

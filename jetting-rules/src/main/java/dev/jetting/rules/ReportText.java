@@ -106,7 +106,7 @@ public final class ReportText {
   private void throttleRange() {
     page.heading("Over the throttle range");
     words.table().lines().forEach(page::line);
-    if (!words.assumptions().isEmpty()) {
+    if (words.marksLimits()) {
       page.line("* an assumption, neither measured nor published; see below");
     }
   }

@@ -11,11 +11,14 @@ import dev.jetting.core.parts.Coefficient.Origin;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.units.TradeStyle;
 import dev.jetting.units.number.Decimals;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** What the renderings of a report say, without their layout. */
@@ -35,7 +38,16 @@ final class ReportWords {
             .filter(entry -> entry.getValue().origin() == Origin.ASSUMED)
             .map(entry -> entry.getKey() + " " + number(entry.getValue()))
             .collect(joining("; "));
-    table = new RangeTable(report, assumptions.isEmpty() ? "" : "*");
+    table = new RangeTable(report, marksLimits() ? "*" : "");
+  }
+
+  /** Whether anything assumed but the ridden speeds, which are no part of a limit, is in it. */
+  boolean marksLimits() {
+    Set<String> speeds = report.sheet().riding().speeds().basis().keySet();
+    return report.assumptions().entrySet().stream()
+        .anyMatch(
+            entry ->
+                entry.getValue().origin() == Origin.ASSUMED && !speeds.contains(entry.getKey()));
   }
 
   RangeTable table() {
@@ -104,12 +116,28 @@ final class ReportWords {
                 + " % of full throttle's"),
         new Entry("coldest", day(report.sheet().riding().coldest(), report.coldestDay().worst())),
         new Entry("hottest", day(report.sheet().riding().hottest(), report.hottestDay().worst())),
+        new Entry("worst", worst(report.worst())),
         new Entry(
             "riding",
             "mean lean risk "
                 + TradeStyle.probability(report.meanRisk())
                 + "; accepted at any opening "
                 + accepted()));
+  }
+
+  /** Over all days and at all ridden speeds. */
+  private String worst(WorstSpot worst) {
+    return "lean risk "
+        + TradeStyle.probability(worst.leanRisk(), report.sheet().riding().acceptedRisk())
+        + " at "
+        + TradeStyle.throttle(worst.throttle())
+        + " and "
+        + Decimals.fixed(worst.speed().rpm(), 0)
+        + " rpm, "
+        + (worst.day() == WorstSpot.Day.TODAY
+            ? "today"
+            : "on the " + worst.day().name().toLowerCase(Locale.ROOT) + " day")
+        + "; climbs counted, where the mixture is known less well";
   }
 
   private String day(Air air, RiskPoint riskiest) {

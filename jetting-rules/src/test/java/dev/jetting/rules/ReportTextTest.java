@@ -208,7 +208,8 @@ class ReportTextTest {
         .contains("limit ")
         .doesNotContain("limit*")
         .doesNotContain("an assumption")
-        .doesNotContain("Assumed");
+        .doesNotContain("lean limit by λ wanted")
+        .containsPattern("load uphill\\s+by\\s+that\\s+of\\s+the\\s+level\\s+road");
   }
 
   /** What a stranger writes draws no line that looks like the page's own. */

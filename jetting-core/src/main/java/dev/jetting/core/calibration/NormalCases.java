@@ -83,6 +83,19 @@ public record NormalCases(List<Case> cases) {
   }
 
   /**
+   * Returns this number with an independent error of mean zero added in every case.
+   *
+   * @param variance the error's variance, 0 or more
+   * @return the sum, normal in each case
+   */
+  public NormalCases plus(double variance) {
+    return new NormalCases(
+        cases.stream()
+            .map(each -> new Case(each.probability(), each.value().plus(variance)))
+            .toList());
+  }
+
+  /**
    * The probability of more than a number.
    *
    * @param number the number

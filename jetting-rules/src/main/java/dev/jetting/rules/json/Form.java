@@ -25,6 +25,7 @@ import dev.jetting.rules.Waiver;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.Part;
+import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.rules.tuning.TuningStep;
@@ -73,6 +74,7 @@ record Form<T, F extends Record>(
           new Form<>(Verdict.class, VerdictForm.class, VerdictForm::of, VerdictForm::verdict),
           new Form<>(Intake.class, IntakeForm.class, IntakeForm::of, IntakeForm::intake),
           new Form<>(Setup.class, SetupForm.class, SetupForm::of, SetupForm::setup),
+          new Form<>(Riding.class, RidingForm.class, RidingForm::of, RidingForm::riding),
           new Form<>(Air.class, AirForm.class, AirForm::of, AirForm::air),
           new Form<>(Fuel.class, FuelForm.class, FuelForm::of, FuelForm::fuel),
           new Form<>(FuelBlend.class, BlendForm.class, BlendForm::of, BlendForm::blend),

@@ -37,6 +37,9 @@ import java.util.Objects;
  *       optional: {@code "0 K"} unless given.
  *   <li>{@code deliveryRatio}, {@code deliveryFactor}, {@code need} and {@code profile} are objects
  *       with {@code points}, or the bare array of them.
+ *   <li>{@code riding} has {@code acceptedRisk}, {@code profile}, {@code coldest}, {@code hottest}
+ *       and optionally {@code speeds}, such as {@code {"uphillLoad": 1.5}}, which is {@link
+ *       dev.jetting.rules.risk.RiddenSpeeds#assumed()} unless given.
  *   <li>{@code parts} is optional, and so is each list in it.
  *   <li>{@code provenance} is optional, and so is each thing in it: what is left out was then as
  *       the sheet says it is now. It has {@code engine}, or any of {@code exhaust}, {@code

@@ -12,6 +12,7 @@ import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.risk.UphillRisk;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
@@ -86,6 +87,11 @@ final class Outside {
         Lambda.of(CHANGE * point.leanLimit().value()),
         Lambda.of(CHANGE * CHANGE * point.richLimit().value()),
         Probability.of(1 - point.leanRisk().value()),
+        new UphillRisk(
+            point.uphill().speed(),
+            Lambda.of(CHANGE * point.uphill().modelled().value()),
+            point.uphill().spread() * CHANGE,
+            Probability.of(1 - point.uphill().leanRisk().value())),
         point.effects());
   }
 

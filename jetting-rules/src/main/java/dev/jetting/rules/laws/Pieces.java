@@ -39,6 +39,10 @@ final class Pieces {
           riding(Riding::profile, Riding::withProfile, Pieces::weights),
           riding(Riding::coldest, Riding::withColdest, air -> "coldest day " + air),
           riding(Riding::hottest, Riding::withHottest, air -> "hottest day " + air),
+          riding(
+              Riding::speeds,
+              Riding::withSpeeds,
+              speeds -> "load uphill " + number(speeds.uphillLoad()) + " times the level road's"),
           piece(
               s -> s.setup().air(), (s, x) -> withSetup(s, s.setup().withAir(x)), a -> "air " + a),
           piece(

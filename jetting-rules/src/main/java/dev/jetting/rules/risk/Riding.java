@@ -18,8 +18,14 @@ import org.jspecify.annotations.Nullable;
  * @param profile how much of the riding falls on which throttle opening
  * @param coldest the air of the coldest day and lowest place he rides in
  * @param hottest the air of the hottest day or highest place he rides in
+ * @param speeds the engine speeds at which he rides an opening
  */
-public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldest, Air hottest) {
+public record Riding(
+    Probability acceptedRisk,
+    RidingProfile profile,
+    Air coldest,
+    Air hottest,
+    RiddenSpeeds speeds) {
 
   /**
    * The share of the accepted risk that advice towards lean may spend on an engine without readings
@@ -36,6 +42,7 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
    * @param profile how much of the riding falls on which throttle opening
    * @param coldest the air of the coldest day and lowest place he rides in
    * @param hottest the air of the hottest day or highest place he rides in
+   * @param speeds the engine speeds at which he rides an opening
    * @throws IllegalArgumentException if it is zero, which no setting can meet, or above one half,
    *     which is no longer accepting a risk but expecting harm, or if the coldest day's air is
    *     thinner than the hottest day's, which most likely swaps the two
@@ -44,6 +51,7 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
     Objects.requireNonNull(profile, "profile");
     Objects.requireNonNull(coldest, "coldest");
     Objects.requireNonNull(hottest, "hottest");
+    Objects.requireNonNull(speeds, "speeds");
     if (acceptedRisk.value() <= 0 || acceptedRisk.value() > 0.5) {
       throw new IllegalArgumentException(
           "accepted risk " + acceptedRisk + ": allowed more than 0 and at most 0.5");
@@ -56,6 +64,32 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
               + told(hottest)
               + "; are the two days swapped?");
     }
+  }
+
+  /**
+   * Riding at the speeds that are assumed.
+   *
+   * @param acceptedRisk accepted probability that the mixture is too lean, at any throttle opening;
+   *     more than 0, at most 0.5
+   * @param profile how much of the riding falls on which throttle opening
+   * @param coldest the air of the coldest day and lowest place he rides in
+   * @param hottest the air of the hottest day or highest place he rides in
+   * @throws IllegalArgumentException as with the speeds stated
+   */
+  public Riding(Probability acceptedRisk, RidingProfile profile, Air coldest, Air hottest) {
+    this(acceptedRisk, profile, coldest, hottest, RiddenSpeeds.assumed());
+  }
+
+  /**
+   * This riding between other days.
+   *
+   * @param newColdest the air of the coldest day and lowest place he rides in
+   * @param newHottest the air of the hottest day or highest place he rides in
+   * @return the changed riding
+   * @throws IllegalArgumentException if the coldest day's air is thinner than the hottest day's
+   */
+  public Riding withDays(Air newColdest, Air newHottest) {
+    return new Riding(acceptedRisk, profile, newColdest, newHottest, speeds);
   }
 
   /**
@@ -108,7 +142,8 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
         .acceptedRisk(acceptedRisk)
         .profile(profile)
         .coldest(coldest)
-        .hottest(hottest);
+        .hottest(hottest)
+        .speeds(speeds);
   }
 
   /**
@@ -156,12 +191,23 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
     return toBuilder().hottest(hottest).build();
   }
 
+  /**
+   * Returns this riding with another value of one component; all else stays.
+   *
+   * @param speeds the engine speeds at which he rides an opening
+   * @return the changed riding
+   */
+  public Riding withSpeeds(RiddenSpeeds speeds) {
+    return toBuilder().speeds(speeds).build();
+  }
+
   /** Names each component of a riding, so that none takes the place of another. */
   public static final class Builder {
     private @Nullable Probability acceptedRisk;
     private @Nullable RidingProfile profile;
     private @Nullable Air coldest;
     private @Nullable Air hottest;
+    private RiddenSpeeds speeds = RiddenSpeeds.assumed();
 
     private Builder() {}
 
@@ -211,6 +257,17 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
     }
 
     /**
+     * Sets one component; {@link RiddenSpeeds#assumed()} unless set.
+     *
+     * @param value the engine speeds at which he rides an opening
+     * @return this builder
+     */
+    public Builder speeds(RiddenSpeeds value) {
+      speeds = value;
+      return this;
+    }
+
+    /**
      * Builds the riding.
      *
      * @return the riding
@@ -221,7 +278,8 @@ public record Riding(Probability acceptedRisk, RidingProfile profile, Air coldes
           Checks.present("riding", "acceptedRisk", acceptedRisk),
           Checks.present("riding", "profile", profile),
           Checks.present("riding", "coldest", coldest),
-          Checks.present("riding", "hottest", hottest));
+          Checks.present("riding", "hottest", hottest),
+          speeds);
     }
   }
 }

@@ -109,11 +109,29 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
    */
   public RiskProfile profile(
       MixtureModel model, List<ThrottleOpening> throttles, Calibration calibration) {
+    return profile(model, throttles, calibration, RiddenSpeeds.assumed());
+  }
+
+  /**
+   * The lean risk over throttle openings, along the engine's load line and on climbs.
+   *
+   * @param model the mixture model of a setup
+   * @param throttles the openings, rising; at least one
+   * @param calibration what readings have taught about the engine
+   * @param speeds the speeds at which openings are ridden
+   * @return the risk at each
+   * @throws IllegalArgumentException if there is no opening
+   */
+  public RiskProfile profile(
+      MixtureModel model,
+      List<ThrottleOpening> throttles,
+      Calibration calibration,
+      RiddenSpeeds speeds) {
     CalibratedModel engine = calibration.on(model);
     boolean read = !calibration.readings().isEmpty();
     return new RiskProfile(
         model.responses(throttles, steps).stream()
-            .map(response -> point(response, engine, read))
+            .map(response -> point(response, model, engine, read, speeds))
             .toList());
   }
 
@@ -151,7 +169,12 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
     return Probability.of(lnLambda.above(StrictMath.log(limit.value())));
   }
 
-  private RiskPoint point(MixtureResponse response, CalibratedModel engine, boolean read) {
+  private RiskPoint point(
+      MixtureResponse response,
+      MixtureModel model,
+      CalibratedModel engine,
+      boolean read,
+      RiddenSpeeds speeds) {
     MixturePoint mixture = response.point();
     NormalCases lnLambda = engine.lnLambda(response, this::partsVariance);
     ThrottleOpening throttle = mixture.throttle();
@@ -164,6 +187,21 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
         leanLimit,
         limits.rich(throttle, need),
         leanRisk(lnLambda, leanLimit),
+        uphill(mixture, model, lnLambda, leanLimit, speeds),
         response.effects());
+  }
+
+  private static UphillRisk uphill(
+      MixturePoint level,
+      MixtureModel model,
+      NormalCases lnLambda,
+      Lambda leanLimit,
+      RiddenSpeeds speeds) {
+    EngineSpeed speed = speeds.uphill(model.setup().engine().loadLine(), level.throttle());
+    Lambda modelled =
+        speed.equals(level.speed()) ? level.lambda() : model.at(level.throttle(), speed).lambda();
+    double change = StrictMath.log(modelled.value() / level.lambda().value());
+    NormalCases doubted = change == 0 ? lnLambda : lnLambda.plus(UphillRisk.variance(change));
+    return new UphillRisk(speed, modelled, doubted.deviation(), leanRisk(doubted, leanLimit));
   }
 }

@@ -13,7 +13,7 @@ import java.util.Objects;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 
 /**
- * The lean risk at one throttle opening.
+ * The lean risk at one throttle opening, at the speed of the level road and on a climb.
  *
  * @param mixture the mixture there, by the model
  * @param lambda the mixture expected there, with what readings have taught and the engine's air as
@@ -22,6 +22,7 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * @param leanLimit the leanest mixture that does no harm there
  * @param richLimit the richest mixture on which the engine runs cleanly there
  * @param leanRisk probability that the true mixture is leaner than the lean limit
+ * @param uphill the same opening on a climb
  * @param effects what each part does there
  */
 public record RiskPoint(
@@ -31,6 +32,7 @@ public record RiskPoint(
     Lambda leanLimit,
     Lambda richLimit,
     Probability leanRisk,
+    UphillRisk uphill,
     List<PartEffect> effects) {
 
   /**
@@ -43,6 +45,7 @@ public record RiskPoint(
    * @param leanLimit the leanest mixture that does no harm there
    * @param richLimit the richest mixture on which the engine runs cleanly there
    * @param leanRisk probability that the true mixture is leaner than the lean limit
+   * @param uphill the same opening on a climb
    * @param effects what each part does there
    * @throws IllegalArgumentException if the spread is below zero or not finite
    */
@@ -52,6 +55,7 @@ public record RiskPoint(
     Objects.requireNonNull(leanLimit, "leanLimit");
     Objects.requireNonNull(richLimit, "richLimit");
     Objects.requireNonNull(leanRisk, "leanRisk");
+    Objects.requireNonNull(uphill, "uphill");
     effects = List.copyOf(effects);
     if (!Double.isFinite(spread) || spread < 0) {
       String shown = Double.isFinite(spread) ? Decimals.shortest(spread) : "not finite";

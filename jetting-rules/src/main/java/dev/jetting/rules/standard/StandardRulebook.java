@@ -17,7 +17,7 @@ public final class StandardRulebook {
   private static final Rulebook RULEBOOK =
       Rulebook.of(
               "standard",
-              "4",
+              "5",
               List.of(
                   LeanAnywhere.RULE,
                   LeanestMidRange.RULE,
@@ -35,6 +35,7 @@ public final class StandardRulebook {
                   ClipAtEnd.RULE,
                   MixtureStep.RULE,
                   CrispMiddle.RULE,
+                  LeanUphill.RULE,
                   FloatHeight.RULE,
                   ProvenRoom.RULE,
                   EngineChange.RULE,

@@ -45,7 +45,8 @@ final class Scales {
   }
 
   RiskProfile profile(Setting setting) {
-    return riskModel.profile(model(setting, sheet.setup().air()), OPENINGS, calibration);
+    return riskModel.profile(
+        model(setting, sheet.setup().air()), OPENINGS, calibration, sheet.riding().speeds());
   }
 
   /**
@@ -87,7 +88,11 @@ final class Scales {
   /** The point of the highest lean risk on any day. */
   RiskPoint worst(Setting setting) {
     return sheet.days().stream()
-        .map(day -> riskModel.profile(model(setting, day), OPENINGS, calibration).worst())
+        .map(
+            day ->
+                riskModel
+                    .profile(model(setting, day), OPENINGS, calibration, sheet.riding().speeds())
+                    .worst())
         .reduce((a, b) -> b.leanRisk().isMoreThan(a.leanRisk()) ? b : a)
         .orElseThrow();
   }

@@ -40,6 +40,6 @@ final class SettingMover {
   }
 
   private static Riding onlyIn(Air air, Riding riding) {
-    return new Riding(riding.acceptedRisk(), riding.profile(), air, air);
+    return riding.withDays(air, air);
   }
 }

@@ -65,7 +65,11 @@ final class StartFinder {
     Setting setting = found.setting();
     SetupSheet start = sheet.withSetup(sheet.setup().withSetting(setting));
     RiskProfile profile =
-        riskModel.profile(MixtureModel.of(start.setup()), AssessedSetting.openings());
+        riskModel.profile(
+            MixtureModel.of(start.setup()),
+            AssessedSetting.openings(),
+            riskModel.untried(),
+            start.riding().speeds());
     return new StartingSetting(
         setting,
         profile,
@@ -102,8 +106,7 @@ final class StartFinder {
         new SetupSheet(
             sheet.title(),
             sheet.setup(),
-            new Riding(
-                Probability.of(accepted), riding.profile(), riding.coldest(), riding.hottest()),
+            riding.withAcceptedRisk(Probability.of(accepted)),
             sheet.parts(),
             sheet.provenance());
     return SettingSearch.of(cautious, choices(cautious), riskModel)

@@ -27,8 +27,10 @@ import dev.jetting.rules.UnusedWaiver;
 import dev.jetting.rules.Verdict;
 import dev.jetting.rules.WaivedDanger;
 import dev.jetting.rules.Waiver;
+import dev.jetting.rules.risk.RiddenSpeeds;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.risk.UphillRisk;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.FloatLevel;
 import dev.jetting.units.JetBore;
@@ -37,6 +39,7 @@ import dev.jetting.units.Length;
 import dev.jetting.units.MassFlow;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.Probability;
+import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.ThrottleOpening;
 import java.time.LocalDate;
 import java.util.List;
@@ -52,7 +55,12 @@ final class Reports {
     SetupSheet bare = SheetJson.read(Documents.read("bare-sheet.json"));
     FloatLevel level = FloatLevel.ofMillimetres(20);
     Setting setting = bare.setup().setting().withFloats(new Floats(level, level));
-    return bare.withSetup(bare.setup().withSetting(setting));
+    return new SetupSheet(
+        bare.title(),
+        bare.setup().withSetting(setting).withFuelWarmerBy(TemperatureDifference.ofKelvin(12.5)),
+        bare.riding().withSpeeds(new RiddenSpeeds(2)),
+        bare.parts(),
+        bare.provenance());
   }
 
   static Report handmade() {
@@ -222,6 +230,8 @@ final class Reports {
         Lambda.of(1.05),
         Lambda.of(0.75),
         Probability.of(risk),
+        new UphillRisk(
+            EngineSpeed.ofRpm(3250), Lambda.of(0.9375), 2 * spread, Probability.of(risk / 2)),
         List.of(
             new PartEffect(MeteringPart.MAIN_JET, -0.03, 0.03, 0.75),
             new PartEffect(MeteringPart.CLIP, -0.25, 0, 0.25)));

@@ -9,6 +9,7 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.risk.RiddenSpeeds;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.units.ClipPosition;
@@ -65,7 +66,8 @@ final class Odd {
               Probability.of(0.05),
               new RidingProfile(RidingProfile.assumedRoad().points().subList(1, 3)),
               COLD,
-              HOT),
+              HOT,
+              new RiddenSpeeds(3)),
           new PartsAtHand(
               List.of(JetBore.ofMillimetres(0.5)), List.of(), List.of(), List.of(), List.of()));
 

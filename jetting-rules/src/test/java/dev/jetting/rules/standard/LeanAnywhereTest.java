@@ -58,6 +58,7 @@ class LeanAnywhereTest {
         POINT.leanLimit(),
         POINT.richLimit(),
         Probability.of(risk),
+        POINT.uphill(),
         POINT.effects());
   }
 }

@@ -199,6 +199,13 @@ class StandardRulesTest {
                 cutaway(4.8),
                 "λ must fall by .* at 1/2 throttle.*")
             .notApplicable("beyond crisp: a needle jet of 2.55", with(narrow())),
+        new Cases("lean-uphill")
+            .passes("the all-round setting climbs as well", SHEET)
+            .fails(
+                "little to spare on the level: half a size of needle jet",
+                with(ALL_ROUND.withNeedleJet(needleJet(2.655))),
+                "Change down.*")
+            .notApplicable("too lean on the level already", cutaway(4.8)),
         new Cases("needle-in-needle-jet")
             .passes("45 mm of needle in a bore of 30", SHEET)
             .passes("30.9 mm hang at full lift", hung(tip(30.9), 2))

@@ -5,7 +5,7 @@ import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.advice.Adviser;
 import dev.jetting.rules.json.SheetJson;
-import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.TradeStyle;
 import java.io.IOException;
@@ -22,9 +22,9 @@ final class Embedding {
     // snippet
     var sheet = SheetJson.read(Files.readString(file));
     Report report = Adviser.of(StandardRulebook.rulebook()).advise(AssessedSetting.of(sheet));
-    RiskPoint worst = report.profile().worst();
+    WorstSpot worst = report.worst();
     out.println("Lean risk " + TradeStyle.probability(worst.leanRisk()));
-    out.println("at " + TradeStyle.throttle(worst.mixture().throttle()));
+    out.println("at " + TradeStyle.throttle(worst.throttle()) + ", " + worst.speed());
     for (RankedFinding found : report.findings()) {
       out.println(found.severity() + ": " + found.finding().text());
     }

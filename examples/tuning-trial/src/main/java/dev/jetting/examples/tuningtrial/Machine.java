@@ -58,7 +58,7 @@ record Machine(SetupSheet start, SetupSheet takenOver) {
     return new SetupSheet(
         sheet.title(),
         sheet.setup(),
-        new Riding(accepted, riding.profile(), riding.coldest(), riding.hottest()),
+        riding.withAcceptedRisk(accepted),
         sheet.parts(),
         sheet.provenance());
   }

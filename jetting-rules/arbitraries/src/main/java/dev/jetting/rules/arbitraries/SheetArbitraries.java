@@ -34,6 +34,7 @@ import dev.jetting.rules.ProvenCylinder;
 import dev.jetting.rules.ProvenObservation;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiddenSpeeds;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.rules.tuning.Evidence;
@@ -357,8 +358,12 @@ public final class SheetArbitraries {
             numbers(0.001, 0.5).map(Probability::of),
             Arbitraries.oneOf(profiles, Arbitraries.just(RidingProfile.assumedRoad())),
             airs(),
-            airs())
-        .as(SheetArbitraries::riding);
+            airs(),
+            Arbitraries.oneOf(
+                Arbitraries.just(RiddenSpeeds.assumed()), numbers(1, 10).map(RiddenSpeeds::new)))
+        .as(
+            (accepted, profile, one, other, speeds) ->
+                riding(accepted, profile, one, other).withSpeeds(speeds));
   }
 
   /** The denser air of two is the coldest day's. */
