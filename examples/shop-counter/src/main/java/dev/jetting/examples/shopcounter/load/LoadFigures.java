@@ -7,9 +7,15 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.SheetJson;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.tuning.Check;
+import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.Instrument;
+import dev.jetting.rules.tuning.Observation;
+import dev.jetting.rules.tuning.PlugColour;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.ThrottleOpening;
 import java.io.IOException;
 import java.io.InputStream;
 import java.net.URI;
@@ -22,6 +28,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -33,6 +41,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.stream.Collectors;
 
 /**
  * Measures how many reports and session steps a second the counter answers, beside the library
@@ -102,7 +111,7 @@ public final class LoadFigures {
     SetupSheet sheet = sheet();
     String json = SheetJson.write(sheet);
     String machine = machine();
-    TuningSession session = TuningSession.beginning(sheet);
+    TuningSession session = read(sheet);
     Tuner tuner = Tuner.readingWith(Set.of(Instrument.PLUG, Instrument.FEEL));
     Map<String, Double> figures = new LinkedHashMap<>();
     figures.put(
@@ -114,6 +123,7 @@ public final class LoadFigures {
     figures.put(
         "pictures of a changed part, the whole page",
         perSecond(() -> answered(request(machine + "?main=100").GET())));
+    readOnTheCounter(machine);
     figures.put("next steps by the library alone", perSecond(() -> tuner.next(session)));
     figures.put(
         "session steps, the whole page",
@@ -127,6 +137,37 @@ public final class LoadFigures {
             request("/machines/demo/lean-in-the-middle").POST(BodyPublishers.noBody()).build(),
             BodyHandlers.ofString());
     return added.headers().firstValue("Location").map(URI::create).orElseThrow().getPath();
+  }
+
+  /** A session under way: the checks done, and full throttle read. */
+  private static TuningSession read(SetupSheet sheet) {
+    EngineSpeed speed = sheet.setup().engine().loadLine().at(ThrottleOpening.FULL);
+    return TuningSession.beginning(sheet)
+        .checking(EnumSet.allOf(Check.class))
+        .observing(
+            new Observation(
+                ThrottleOpening.FULL, speed, new Evidence.Colour(PlugColour.DARK)));
+  }
+
+  /** The same at the counter. */
+  private void readOnTheCounter(String machine) throws IOException, InterruptedException {
+    String checks =
+        Arrays.stream(Check.values())
+            .map(check -> "check=" + check.name().toLowerCase(Locale.ROOT))
+            .collect(Collectors.joining("&"));
+    posted(machine + "/session/checks", checks);
+    posted(machine + "/session/reading", "at=full&seen=dark");
+  }
+
+  private void posted(String path, String form) throws IOException, InterruptedException {
+    HttpRequest.Builder request =
+        request(path)
+            .header("Content-Type", "application/x-www-form-urlencoded")
+            .POST(BodyPublishers.ofString(form));
+    int status = client.send(request.build(), BodyHandlers.discarding()).statusCode();
+    if (status != 303) {
+      throw new IOException("answered " + status);
+    }
   }
 
   private HttpRequest.Builder request(String path) {
