@@ -25,7 +25,8 @@ import java.util.stream.Stream;
  * on the two extreme days, and the overrun.
  *
  * @param sheet the setup sheet
- * @param riskModel the limits, spreads and steps that it was assessed with
+ * @param riskModel the limits, spreads and steps that were given; the spreads it was assessed with
+ *     are those of {@link SetupSheet#riskModel}, wider by the sheet's typical values
  * @param profile the lean risk over the throttle range in the air of the day
  * @param coldest the same on the coldest day
  * @param hottest the same on the hottest day
@@ -54,7 +55,7 @@ public record AssessedSetting(
    * Checks for nulls.
    *
    * @param sheet the setup sheet
-   * @param riskModel the limits, spreads and steps that it was assessed with
+   * @param riskModel the limits, spreads and steps that were given
    * @param profile the lean risk over the throttle range in the air of the day
    * @param coldest the same on the coldest day
    * @param hottest the same on the hottest day
@@ -106,7 +107,7 @@ public record AssessedSetting(
    * @return the calibration; without readings where nothing was seen or it proves nothing here
    */
   public static Calibration known(SetupSheet sheet, RiskModel riskModel) {
-    Calibration untried = riskModel.untried();
+    Calibration untried = sheet.riskModel(riskModel).untried();
     try {
       return untried.with(sheet.provenance().readings(sheet.setup(), Meanings.assumed()));
     } catch (IllegalArgumentException e) {
@@ -115,7 +116,8 @@ public record AssessedSetting(
   }
 
   /**
-   * Assesses a setup sheet.
+   * Assesses a setup sheet. Typical values of the sheet widen the spreads, here and nowhere else:
+   * nobody has to widen the risk model or the calibration before.
    *
    * @param sheet the sheet
    * @param riskModel limits, spreads and steps
@@ -123,10 +125,11 @@ public record AssessedSetting(
    * @return the assessed setting
    */
   public static AssessedSetting of(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
+    Calibration begun = sheet.calibration(riskModel, calibration);
     Map<Air, RiskProfile> profiles = new HashMap<>();
     for (Air air : sheet.days()) {
       MixtureModel model = MixtureModel.of(sheet.setup().withAir(air));
-      profiles.put(air, riskModel.profile(model, OPENINGS, calibration, sheet.riding().speeds()));
+      profiles.put(air, riskModel.profile(model, OPENINGS, begun, sheet.riding().speeds()));
     }
     return new AssessedSetting(
         sheet,
@@ -134,7 +137,7 @@ public record AssessedSetting(
         on(sheet.setup().air(), profiles),
         on(sheet.riding().coldest(), profiles),
         on(sheet.riding().hottest(), profiles),
-        leanestOverrun(sheet, calibration));
+        leanestOverrun(sheet, begun));
   }
 
   private static RiskProfile on(Air air, Map<Air, RiskProfile> profiles) {

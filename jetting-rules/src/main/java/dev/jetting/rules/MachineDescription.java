@@ -21,7 +21,6 @@ import dev.jetting.core.typical.TypicalEngine;
 import dev.jetting.core.typical.WrongGuess;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RidingProfile;
-import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.Altitude;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
@@ -46,8 +45,9 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A machine described by what its rider knows, with typical values for the rest: a sheet, a risk
- * model that is wider by what the typical values may be off, and the list of what was assumed.
+ * A machine described by what its rider knows, with typical values for the rest: a sheet, which is
+ * assessed with a band wider by what its typical values may be off, and the list of what was
+ * assumed.
  *
  * <p>The least to state: displacement and state of tune (or an engine), bore and screw (or a
  * carburettor and a screw), pilot jet, main jet, needle jet, needle, clip, cutaway, and altitude
@@ -69,7 +69,7 @@ import org.jspecify.annotations.Nullable;
  *     .altitude(Altitude.ofMetres(900))
  *     .temperature(Temperature.ofCelsius(20))
  *     .build();
- * AssessedSetting assessed = AssessedSetting.of(machine.sheet(), machine.riskModel());
+ * AssessedSetting assessed = AssessedSetting.of(machine.sheet());
  * }</pre>
  */
 public final class MachineDescription {
@@ -89,13 +89,10 @@ public final class MachineDescription {
   private static final double NEEDLE_BY_NEEDLE_JET = 0.94;
 
   private final SetupSheet sheet;
-  private final Set<MachineValue> typical;
   private final Map<String, Coefficient> assumptions;
 
-  private MachineDescription(
-      SetupSheet sheet, Set<MachineValue> typical, Map<String, Coefficient> assumptions) {
+  private MachineDescription(SetupSheet sheet, Map<String, Coefficient> assumptions) {
     this.sheet = sheet;
-    this.typical = Collections.unmodifiableSet(typical);
     this.assumptions = Collections.unmodifiableMap(assumptions);
   }
 
@@ -111,7 +108,7 @@ public final class MachineDescription {
 
   /** {@return the values that are typical and not stated, in the order of their enum} */
   public Set<MachineValue> typical() {
-    return typical;
+    return sheet.typical();
   }
 
   /**
@@ -123,28 +120,13 @@ public final class MachineDescription {
     return assumptions;
   }
 
-  /** {@return the assumed risk model, wider by what the typical values may be off} */
-  public RiskModel riskModel() {
-    return riskModel(RiskModel.assumed());
-  }
-
-  /**
-   * A risk model, wider by what the typical values may be off.
-   *
-   * @param measured the model for a machine of which all is stated
-   * @return the wider model
-   */
-  public RiskModel riskModel(RiskModel measured) {
-    return measured.withGuesses(sheet.setup(), typical);
-  }
-
   /**
    * How much it matters if a typical value is wrong, computed for this machine.
    *
    * @return one for each typical value, the one whose measurement would narrow the band most first
    */
   public List<WrongGuess> wrongGuesses() {
-    return WrongGuess.of(sheet.setup(), typical);
+    return WrongGuess.of(sheet.setup(), sheet.typical());
   }
 
   /** Names each value of a machine, so that none takes the place of another. */
@@ -556,13 +538,15 @@ public final class MachineDescription {
             Coefficient.assumed(number, value.unit(), "typical of such a machine; not measured"));
       }
       SetupSheet sheet =
-          new SetupSheet(
-              title,
-              setup,
-              riding(setup.air(), assumptions),
-              usualParts ? TypicalParts.around(setup.setting()) : parts,
-              provenance);
-      return new MachineDescription(sheet, typical, assumptions);
+          SetupSheet.builder()
+              .title(title)
+              .setup(setup)
+              .riding(riding(setup.air(), assumptions))
+              .parts(usualParts ? TypicalParts.around(setup.setting()) : parts)
+              .provenance(provenance)
+              .typical(typical)
+              .build();
+      return new MachineDescription(sheet, assumptions);
     }
 
     private void checkStated() {

@@ -45,6 +45,12 @@ final class Premises {
     if (sheet.days().size() == 1) {
       notices.add("Only one day was assessed: coldest and hottest day are stated as today's air.");
     }
+    int typical = Caution.typical(sheet).size();
+    if (typical > 0) {
+      notices.add(
+          (typical == 1 ? "One value of this machine is" : typical + " values of this machine are")
+              + " typical, not measured, and the band is wider for it; see the first caution.");
+    }
     return List.copyOf(notices);
   }
 }

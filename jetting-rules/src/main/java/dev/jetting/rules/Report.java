@@ -180,11 +180,11 @@ public record Report(
         Optional.empty(),
         ImmutableMap.<String, Coefficient>builder()
             .putAll(riskModel.limits().basis())
-            .putAll(riskModel.uncertainty().basis())
+            .putAll(sheet.riskModel(riskModel).uncertainty().basis())
             .putAll(setting.sheet().riding().speeds().basis())
             .putAll(rulebook.assumptions())
             .buildKeepingLast(),
-        Caution.ALL);
+        Caution.of(sheet));
   }
 
   /** {@return the lean risk over the throttle range in the air of the day: {@link #profile}} */
@@ -261,7 +261,8 @@ public record Report(
 
   /**
    * Returns what the sheet states that is allowed, and yet so unusual that the verdict must be read
-   * with it: a bold accepted risk, a λ wanted near the end of what is plausible, a single day.
+   * with it: a bold accepted risk, a λ wanted near the end of what is plausible, a single day,
+   * typical values.
    *
    * @return a sentence each; empty for the usual sheet
    */

@@ -1,11 +1,17 @@
 package dev.jetting.rules;
 
+import com.google.common.collect.Sets;
 import dev.jetting.core.air.Air;
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.calibration.Spreads;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RiskModel;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -17,9 +23,16 @@ import org.jspecify.annotations.Nullable;
  * @param riding what the owner rides and what he accepts
  * @param parts the parts that the rider owns or can buy
  * @param provenance where the setting comes from
+ * @param typical the values of the machine that are typical and were not measured, in the order of
+ *     their enum; empty for a measured machine
  */
 public record SetupSheet(
-    String title, Setup setup, Riding riding, PartsAtHand parts, Provenance provenance) {
+    String title,
+    Setup setup,
+    Riding riding,
+    PartsAtHand parts,
+    Provenance provenance,
+    Set<MachineValue> typical) {
 
   private static final int LONGEST_TITLE = 200;
 
@@ -31,6 +44,7 @@ public record SetupSheet(
    * @param riding what the owner rides and what he accepts
    * @param parts the parts that the rider owns or can buy
    * @param provenance where the setting comes from
+   * @param typical the values of the machine that are typical and were not measured
    * @throws IllegalArgumentException if the title is blank, too long or not one line of visible
    *     characters, or the fuel is a blend, and in the float chamber colder than −40 °C or warmer
    *     than 80 °C on one of the days
@@ -41,21 +55,10 @@ public record SetupSheet(
     Objects.requireNonNull(riding, "riding");
     Objects.requireNonNull(parts, "parts");
     Objects.requireNonNull(provenance, "provenance");
+    typical = Sets.immutableEnumSet(typical);
     SheetRanges.check(setup, parts, provenance);
     Riding.checkFuel("the day of the setup", setup.air(), setup.fuel(), setup.fuelWarmerBy());
     riding.checkFuel(setup.fuel(), setup.fuelWarmerBy());
-  }
-
-  /**
-   * A sheet of a setting of unknown provenance.
-   *
-   * @param title a line for people
-   * @param setup engine, setting, air and fuel
-   * @param riding what the owner rides and what he accepts
-   * @param parts the parts that the rider owns or can buy
-   */
-  public SetupSheet(String title, Setup setup, Riding riding, PartsAtHand parts) {
-    this(title, setup, riding, parts, Provenance.unknown());
   }
 
   /**
@@ -68,18 +71,45 @@ public record SetupSheet(
   }
 
   /**
+   * Returns the risk model with which this sheet is assessed: wider by what its typical values may
+   * be off. A model that is already wider for them stays as it is.
+   *
+   * @param measured limits, spreads and steps for a measured machine
+   * @return the wider model; the same one where nothing is typical
+   */
+  public RiskModel riskModel(RiskModel measured) {
+    return measured.withGuesses(setup, typical);
+  }
+
+  /**
+   * Returns the calibration with which this sheet is assessed: one that starts from the spreads of
+   * a measured machine starts from the wider spreads of {@link #riskModel} instead.
+   *
+   * @param measured limits, spreads and steps for a measured machine
+   * @param calibration what readings have taught about the engine
+   * @return the calibration with the same readings; itself if it starts from other spreads
+   */
+  public Calibration calibration(RiskModel measured, Calibration calibration) {
+    Spreads narrow = measured.uncertainty().spreads();
+    return typical.isEmpty() || !calibration.spreads().equals(narrow)
+        ? calibration
+        : calibration.withSpreads(riskModel(measured).uncertainty().spreads());
+  }
+
+  /**
    * This sheet with another title.
    *
    * @param other a line for people
    * @return the changed sheet
    */
   public SetupSheet withTitle(String other) {
-    return new SetupSheet(other, setup, riding, parts, provenance);
+    return new SetupSheet(other, setup, riding, parts, provenance, typical);
   }
 
   /**
    * This sheet with another setup: the owner changed something. What was proven stays as it was:
-   * where the provenance leaves it unset, it becomes what this sheet says.
+   * where the provenance leaves it unset, it becomes what this sheet says. Typical values stay
+   * typical until {@link #withTypical} says otherwise.
    *
    * @param other the setup
    * @return the changed sheet
@@ -87,7 +117,7 @@ public record SetupSheet(
   public SetupSheet withSetup(Setup other) {
     return other.equals(setup)
         ? this
-        : new SetupSheet(title, other, riding, parts, provenance.fixedTo(setup));
+        : new SetupSheet(title, other, riding, parts, provenance.fixedTo(setup), typical);
   }
 
   /**
@@ -97,7 +127,7 @@ public record SetupSheet(
    * @return the changed sheet
    */
   public SetupSheet withRiding(Riding other) {
-    return new SetupSheet(title, setup, other, parts, provenance);
+    return new SetupSheet(title, setup, other, parts, provenance, typical);
   }
 
   /**
@@ -107,7 +137,7 @@ public record SetupSheet(
    * @return the changed sheet
    */
   public SetupSheet withParts(PartsAtHand other) {
-    return new SetupSheet(title, setup, riding, other, provenance);
+    return new SetupSheet(title, setup, riding, other, provenance, typical);
   }
 
   /**
@@ -117,7 +147,17 @@ public record SetupSheet(
    * @return the changed sheet
    */
   public SetupSheet withProvenance(Provenance other) {
-    return new SetupSheet(title, setup, riding, parts, other);
+    return new SetupSheet(title, setup, riding, parts, other, typical);
+  }
+
+  /**
+   * This sheet with other values that are typical and were not measured.
+   *
+   * @param other the values; empty for a measured machine
+   * @return the changed sheet
+   */
+  public SetupSheet withTypical(Set<MachineValue> other) {
+    return new SetupSheet(title, setup, riding, parts, provenance, other);
   }
 
   /** {@return a builder of a sheet, nothing of it set} */
@@ -132,7 +172,8 @@ public record SetupSheet(
         .setup(setup)
         .riding(riding)
         .parts(parts)
-        .provenance(provenance);
+        .provenance(provenance)
+        .typical(typical);
   }
 
   /** Names each component of a sheet, so that none takes the place of another. */
@@ -142,6 +183,7 @@ public record SetupSheet(
     private @Nullable Riding riding;
     private PartsAtHand parts = PartsAtHand.unknown();
     private Provenance provenance = Provenance.unknown();
+    private Set<MachineValue> typical = Set.of();
 
     private Builder() {}
 
@@ -201,6 +243,18 @@ public record SetupSheet(
     }
 
     /**
+     * Sets one component.
+     *
+     * @param value the values of the machine that are typical and were not measured; need not be
+     *     set for a measured machine
+     * @return this builder
+     */
+    public Builder typical(Set<MachineValue> value) {
+      typical = Sets.immutableEnumSet(value);
+      return this;
+    }
+
+    /**
      * Builds the sheet.
      *
      * @return the sheet
@@ -212,7 +266,8 @@ public record SetupSheet(
           Checks.present("sheet", "setup", setup),
           Checks.present("sheet", "riding", riding),
           parts,
-          provenance);
+          provenance,
+          typical);
     }
   }
 }

@@ -172,11 +172,7 @@ class AssessedSettingTest {
   private static SetupSheet sheet(Setting setting, Air coldest, Air hottest) {
     SetupSheet one = TwoHundred.sheet(STANDARD, setting);
     Riding riding = one.riding();
-    return new SetupSheet(
-        one.title(),
-        one.setup(),
-        new Riding(riding.acceptedRisk(), riding.profile(), coldest, hottest),
-        one.parts());
+    return one.withRiding(new Riding(riding.acceptedRisk(), riding.profile(), coldest, hottest));
   }
 
   private static Air day(double celsius) {

@@ -25,11 +25,8 @@ class PremisesTest {
             Pressure.ofHectopascals(1030),
             Temperature.ofCelsius(-5),
             RelativeHumidity.ofPercent(60));
-    return new SetupSheet(
-        sheet.title(),
-        sheet.setup(),
-        new Riding(riding.acceptedRisk(), riding.profile(), frost, riding.hottest()),
-        sheet.parts());
+    return sheet.withRiding(
+        new Riding(riding.acceptedRisk(), riding.profile(), frost, riding.hottest()));
   }
 
   @Test
@@ -41,11 +38,8 @@ class PremisesTest {
   void acceptedRiskAboveATenth_isNoticed() {
     Riding riding = SHEET.riding();
     SetupSheet bold =
-        new SetupSheet(
-            SHEET.title(),
-            SHEET.setup(),
-            new Riding(Probability.of(0.4), riding.profile(), riding.coldest(), riding.hottest()),
-            SHEET.parts());
+        SHEET.withRiding(
+            new Riding(Probability.of(0.4), riding.profile(), riding.coldest(), riding.hottest()));
     assertThat(Premises.of(bold))
         .containsExactly("A lean risk of 40 % is accepted at every opening, more than 10 %.");
     Report report = Rulebook.of("book", "1", List.of()).evaluate(AssessedSetting.of(bold));
@@ -60,7 +54,7 @@ class PremisesTest {
     Riding today =
         new Riding(
             riding.acceptedRisk(), riding.profile(), SHEET.setup().air(), SHEET.setup().air());
-    assertThat(Premises.of(new SetupSheet(SHEET.title(), SHEET.setup(), today, SHEET.parts())))
+    assertThat(Premises.of(SHEET.withRiding(today)))
         .containsExactly(
             "Only one day was assessed: coldest and hottest day are stated as today's air.");
   }

@@ -58,11 +58,13 @@ class ReportMarkdownTest {
             """
             DANGER, whole throttle range: bad is wrong.
             What to do: cure bad.
-            [bad, setting]""",
+            [bad, setting]\
+            """,
             """
             NOTE, whole throttle range: a-note is wrong.
             What to do: cure a-note.
-            [a-note, setting]""");
+            [a-note, setting]\
+            """);
   }
 
   @Test
@@ -127,7 +129,7 @@ class ReportMarkdownTest {
   void of_hostileTexts_standInItAsText() {
     SetupSheet sheet = TwoHundred.sheet(STANDARD, ALL_ROUND);
     String title = "<script>a|b</script> [x](https://a.example)";
-    SetupSheet hostile = new SetupSheet(title, sheet.setup(), sheet.riding(), sheet.parts());
+    SetupSheet hostile = sheet.withTitle(title);
     Rule rule =
         Rule.named("r").title("![t](u)").judging(setting -> Outcome.notEvaluated("# x\n---\n> y"));
     Node document =

@@ -17,6 +17,7 @@ import dev.jetting.units.TradeStyle;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class ReportTextTest {
@@ -201,7 +202,7 @@ class ReportTextTest {
             MixtureLimits.margins(lean, rich, rich),
             new ModelUncertainty(
                 spread, spread, spread, spread, spread, spread, tolerance, tolerance, tolerance,
-                tolerance),
+                tolerance, Set.of()),
             RiskModel.assumed().steps());
     AssessedSetting setting = AssessedSetting.of(TwoHundred.sheet(STANDARD, ALL_ROUND), measured);
     assertThat(ReportText.of(book(setting)))
@@ -217,9 +218,7 @@ class ReportTextTest {
   void of_textsThatImitateAVerdict_leaveOneVerdict() {
     String fake = "x ".repeat(37) + "=".repeat(80) + " VERDICT No rule speaks against it.";
     SetupSheet sheet = TwoHundred.sheet(STANDARD, ALL_ROUND);
-    SetupSheet hostile =
-        new SetupSheet(
-            fake.substring(74), sheet.setup(), sheet.riding(), sheet.parts(), sheet.provenance());
+    SetupSheet hostile = sheet.withTitle(fake.substring(74));
     Rule open =
         Rule.named("open")
             .title("t ".repeat(32) + fake)

@@ -184,11 +184,11 @@ public final class TwoHundred {
 
   /** The setting on the engine, on the mild day, one risk in ten accepted. */
   public static SetupSheet sheet(Engine engine, Setting setting) {
-    return new SetupSheet(
-        "facts of the trade",
-        new Setup(engine, setting, DAY, FUEL),
-        new Riding(Probability.of(0.1), RidingProfile.assumedRoad(), DAY, DAY),
-        PartsAtHand.unknown());
+    return SetupSheet.builder()
+        .title("facts of the trade")
+        .setup(new Setup(engine, setting, DAY, FUEL))
+        .riding(new Riding(Probability.of(0.1), RidingProfile.assumedRoad(), DAY, DAY))
+        .build();
   }
 
   /** The assessed setting on the engine. */

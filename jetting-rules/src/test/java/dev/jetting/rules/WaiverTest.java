@@ -194,8 +194,7 @@ class WaiverTest {
             mild.riding().profile(),
             mild.riding().coldest(),
             mild.riding().hottest());
-    SetupSheet sheet =
-        new SetupSheet(mild.title(), mild.setup(), bold, mild.parts(), mild.provenance());
+    SetupSheet sheet = mild.withRiding(bold);
     AssessedSetting setting = AssessedSetting.of(sheet);
     assertThat(setting.profile().above(bold.acceptedRisk())).isEmpty();
     Rulebook blind =
@@ -254,7 +253,7 @@ class WaiverTest {
     Riding riding =
         new Riding(
             mild.riding().acceptedRisk(), mild.riding().profile(), frost, mild.riding().hottest());
-    return new SetupSheet(mild.title(), mild.setup(), riding, mild.parts(), mild.provenance());
+    return mild.withRiding(riding);
   }
 
   @Test

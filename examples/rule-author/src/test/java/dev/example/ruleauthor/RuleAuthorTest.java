@@ -64,17 +64,21 @@ class RuleAuthorTest {
     SetupSheet plain = LawKit.plainSheet();
     Air frost = Air.dry(Pressure.ofHectopascals(1030), Temperature.ofCelsius(-10));
     SetupSheet sheet =
-        new SetupSheet(
-            plain.title(),
-            plain
-                .setup()
-                .withSetting(plain.setup().setting().withMainJet(JetBore.ofMillimetres(mainJet))),
-            new Riding(
-                plain.riding().acceptedRisk(),
-                plain.riding().profile(),
-                frost,
-                plain.riding().hottest()),
-            plain.parts());
+        SetupSheet.builder()
+            .title(plain.title())
+            .setup(
+                plain
+                    .setup()
+                    .withSetting(
+                        plain.setup().setting().withMainJet(JetBore.ofMillimetres(mainJet))))
+            .riding(
+                new Riding(
+                    plain.riding().acceptedRisk(),
+                    plain.riding().profile(),
+                    frost,
+                    plain.riding().hottest()))
+            .parts(plain.parts())
+            .build();
     return Rulebook.of("test", "1", List.of())
         .withPacks(packs())
         .rule(ruleId)

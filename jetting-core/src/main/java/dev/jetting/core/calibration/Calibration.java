@@ -117,6 +117,16 @@ public final class Calibration {
   }
 
   /**
+   * This calibration for an engine that may have differed more or less before any reading.
+   *
+   * @param other how far it may have differed
+   * @return what the same readings teach
+   */
+  public Calibration withSpreads(Spreads other) {
+    return new Calibration(other, disturbance, List.of()).with(readings());
+  }
+
+  /**
    * This calibration under the hypothesis of a fault.
    *
    * @param fault what the fault does to the mixture

@@ -4,13 +4,17 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.units.TemperatureDifference;
+import java.util.EnumSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A setup sheet in JSON: the four things in the setup stand beside the others.
@@ -27,6 +31,8 @@ import java.util.Optional;
  * @param riding what the owner rides and what he accepts
  * @param parts the parts that the rider owns or can buy; left out where nobody told
  * @param provenance where the setting comes from; left out where nobody told
+ * @param typical the values of the machine that are typical and were not measured, each once; left
+ *     out for a measured machine
  */
 record SheetForm(
     String format,
@@ -39,7 +45,8 @@ record SheetForm(
     Optional<TemperatureDifference> fuelWarmerBy,
     Riding riding,
     Optional<PartsAtHand> parts,
-    Optional<Provenance> provenance) {
+    Optional<Provenance> provenance,
+    Optional<List<MachineValue>> typical) {
 
   static final String FORMAT = "jetting setup sheet";
   static final int VERSION = 1;
@@ -49,6 +56,17 @@ record SheetForm(
 
   SheetForm {
     Header.check(format, FORMAT, schemaVersion, VERSION);
+    typical.ifPresent(SheetForm::checkOnce);
+  }
+
+  private static void checkOnce(List<MachineValue> typical) {
+    Set<MachineValue> seen = EnumSet.noneOf(MachineValue.class);
+    for (MachineValue value : typical) {
+      if (!seen.add(value)) {
+        throw new IllegalArgumentException(
+            "typical value " + Enums.name(value) + " twice: allowed each once");
+      }
+    }
   }
 
   static SheetForm of(SetupSheet sheet) {
@@ -64,15 +82,18 @@ record SheetForm(
         setup.fuelWarmerBy(),
         sheet.riding(),
         Optional.of(sheet.parts()).filter(parts -> !parts.equals(PartsAtHand.unknown())),
-        Optional.of(sheet.provenance()).filter(told -> !told.equals(Provenance.unknown())));
+        Optional.of(sheet.provenance()).filter(told -> !told.equals(Provenance.unknown())),
+        Optional.of(List.copyOf(sheet.typical())).filter(values -> !values.isEmpty()));
   }
 
   SetupSheet sheet() {
-    return new SetupSheet(
-        title,
-        new SetupForm(engine, setting, air, fuel, fuelWarmerBy).setup(),
-        riding,
-        parts.orElse(PartsAtHand.unknown()),
-        provenance.orElse(Provenance.unknown()));
+    return SetupSheet.builder()
+        .title(title)
+        .setup(new SetupForm(engine, setting, air, fuel, fuelWarmerBy).setup())
+        .riding(riding)
+        .parts(parts.orElse(PartsAtHand.unknown()))
+        .provenance(provenance.orElse(Provenance.unknown()))
+        .typical(Set.copyOf(typical.orElse(List.of())))
+        .build();
   }
 }

@@ -45,6 +45,9 @@ import java.util.Objects;
  *       the sheet says it is now. It has {@code engine}, or any of {@code exhaust}, {@code
  *       cylinder} and {@code induction}; {@code setting}, or any of {@code carburettor}, {@code
  *       intake} and {@code mainJet}.
+ *   <li>{@code typical} is optional: an array of the values of the machine that are typical and
+ *       were not measured, such as {@code "peak-speed"}, each once. An assessment is wider for
+ *       them.
  *   <li>An {@code intake} has {@code id} and {@code effectiveArea}, or {@code id} and {@code
  *       openMouth} {@code true}.
  *   <li>Names may stand for the library's own values: {@code flow} {@code "assumed"}; {@code

@@ -227,12 +227,13 @@ public final class KitValidator {
     return market.fuels().stream()
         .map(
             fuel ->
-                new SetupSheet(
-                    kit.id() + " on " + fitted.machine().id(),
-                    fitted.setup(market, fuel),
-                    market.riding(),
-                    parts,
-                    fitted.provenance()))
+                SetupSheet.builder()
+                    .title(kit.id() + " on " + fitted.machine().id())
+                    .setup(fitted.setup(market, fuel))
+                    .riding(market.riding())
+                    .parts(parts)
+                    .provenance(fitted.provenance())
+                    .build())
         .toList();
   }
 }

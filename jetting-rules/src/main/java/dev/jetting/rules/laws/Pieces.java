@@ -8,6 +8,7 @@ import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.Floats;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
@@ -18,6 +19,7 @@ import dev.jetting.units.TradeStyle;
 import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -32,6 +34,7 @@ final class Pieces {
       List.of(
           piece(SetupSheet::title, SetupSheet::withTitle, title -> "title \"" + title + "\""),
           piece(SetupSheet::parts, SetupSheet::withParts, Pieces::parts),
+          piece(SetupSheet::typical, SetupSheet::withTypical, Pieces::typical),
           riding(
               Riding::acceptedRisk,
               Riding::withAcceptedRisk,
@@ -217,6 +220,13 @@ final class Pieces {
     return curve.points().stream()
         .map(p -> number(p.value()) + " at " + p.speed())
         .collect(Collectors.joining(", "));
+  }
+
+  private static String typical(Set<MachineValue> typical) {
+    return typical.isEmpty()
+        ? "no typical values"
+        : "typical values: "
+            + typical.stream().map(MachineValue::toString).collect(Collectors.joining(", "));
   }
 
   private static String parts(PartsAtHand parts) {

@@ -20,7 +20,6 @@ import dev.jetting.core.parts.PilotCircuit;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.core.parts.Taper;
-import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RidingProfile;
@@ -103,9 +102,9 @@ final class PlainSheet {
           RelativeHumidity.ofPercent(60));
 
   static final SetupSheet SHEET =
-      new SetupSheet(
-          "plain",
-          new Setup(ENGINE, SETTING, DAY, Fuel.E5.withPremix(PremixRatio.ofPetrolToOil(50))),
-          new Riding(Probability.of(0.1), RidingProfile.assumedRoad(), DAY, DAY),
-          PartsAtHand.unknown());
+      SetupSheet.builder()
+          .title("plain")
+          .setup(new Setup(ENGINE, SETTING, DAY, Fuel.E5.withPremix(PremixRatio.ofPetrolToOil(50))))
+          .riding(new Riding(Probability.of(0.1), RidingProfile.assumedRoad(), DAY, DAY))
+          .build();
 }

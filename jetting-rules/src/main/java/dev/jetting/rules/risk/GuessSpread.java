@@ -79,7 +79,7 @@ record GuessSpread(Map<ErrorSource, Double> sources, double residual) {
     Share nearest = new Share(ErrorSource.PILOT, 0, Double.POSITIVE_INFINITY);
     for (ErrorSource source : ErrorSource.values()) {
       double there = sensitivities.get(most).to(source);
-      double z = there == 0 ? 0 : change[most] / there;
+      double z = there == 0 ? 0 : Math.max(-1, Math.min(change[most] / there, 1));
       double missed = 0;
       for (int i = 0; i < change.length; i++) {
         double miss = change[i] - z * sensitivities.get(i).to(source);

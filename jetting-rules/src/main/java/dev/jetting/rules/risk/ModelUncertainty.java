@@ -1,6 +1,7 @@
 package dev.jetting.rules.risk;
 
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.Sets;
 import dev.jetting.core.calibration.Spreads;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.mixture.ErrorSource;
@@ -12,7 +13,9 @@ import dev.jetting.core.typical.MachineValue;
 import dev.jetting.core.typical.WrongGuess;
 import dev.jetting.units.number.Decimals;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -32,6 +35,8 @@ import org.jspecify.annotations.Nullable;
  * @param mainJetTolerance of main jets, mm, 0 to 10
  * @param needleJetTolerance of needle jets, mm, 0 to 1
  * @param needleTolerance of needles, mm, 0 to 1
+ * @param guessed the values of a machine by whose guesses the spreads are already wider, so that
+ *     nothing widens them twice; empty for a measured machine
  */
 public record ModelUncertainty(
     Coefficient pilot,
@@ -43,7 +48,8 @@ public record ModelUncertainty(
     Coefficient pilotJetTolerance,
     Coefficient mainJetTolerance,
     Coefficient needleJetTolerance,
-    Coefficient needleTolerance) {
+    Coefficient needleTolerance,
+    Set<MachineValue> guessed) {
 
   /** Of a jet, mm. */
   private static final double LARGEST_BORE = 10;
@@ -66,7 +72,8 @@ public record ModelUncertainty(
           Coefficient.assumed(0.005, "mm", "half of the last digit that is stamped on a jet"),
           Coefficient.assumed(0.005, "mm", "half of the last digit that is stamped on a jet"),
           Coefficient.assumed(0.003, "mm", "reamed bore; not measured"),
-          Coefficient.assumed(0.003, "mm", "ground needle; not measured"));
+          Coefficient.assumed(0.003, "mm", "ground needle; not measured"),
+          Set.of());
 
   /**
    * Checks that each spread can be one.
@@ -82,6 +89,7 @@ public record ModelUncertainty(
    * @param mainJetTolerance of main jets, mm, 0 to 10
    * @param needleJetTolerance of needle jets, mm, 0 to 1
    * @param needleTolerance of needles, mm, 0 to 1
+   * @param guessed the values of a machine by whose guesses the spreads are already wider
    * @throws IllegalArgumentException if one is out of its range
    */
   public ModelUncertainty {
@@ -95,6 +103,7 @@ public record ModelUncertainty(
     check("tolerance of main jets", mainJetTolerance, 0, LARGEST_BORE);
     check("tolerance of needle jets", needleJetTolerance);
     check("tolerance of needles", needleTolerance);
+    guessed = Sets.immutableEnumSet(guessed);
   }
 
   /** {@return the library's own assumed spreads} */
@@ -119,52 +128,51 @@ public record ModelUncertainty(
     if (pilotJet == 0 && mainJet == 0) {
       return this;
     }
-    return new ModelUncertainty(
-        pilot,
-        needle,
-        main,
-        air,
-        residual,
-        residualLength,
-        wider(pilotJetTolerance, pilotJet),
-        wider(mainJetTolerance, mainJet),
-        needleJetTolerance,
-        needleTolerance);
+    return toBuilder()
+        .pilotJetTolerance(wider(pilotJetTolerance, pilotJet))
+        .mainJetTolerance(wider(mainJetTolerance, mainJet))
+        .build();
   }
 
   /**
    * The same for a machine some of whose values were guessed: each source is wider by what guesses
    * that act as it does may be off, the residual by what no source covers. Computed for this
    * machine by {@link WrongGuess}; at no throttle opening is the band narrower than all plausible
-   * errors together make it.
+   * errors together make it, as far as a spread may go: no spread exceeds 1.
    *
    * @param setup the machine
-   * @param guessed the values that were guessed
-   * @return the wider spreads; these themselves where nothing was guessed
+   * @param values the values that were guessed; those by which these spreads are already wider are
+   *     passed over
+   * @return the wider spreads; these themselves where no guess is new
    */
-  public ModelUncertainty withGuesses(Setup setup, Collection<MachineValue> guessed) {
-    if (guessed.isEmpty()) {
+  public ModelUncertainty withGuesses(Setup setup, Collection<MachineValue> values) {
+    Set<MachineValue> more = EnumSet.noneOf(MachineValue.class);
+    more.addAll(values);
+    more.removeAll(guessed);
+    if (more.isEmpty()) {
       return this;
     }
-    GuessSpread guesses = GuessSpread.of(setup, guessed);
-    return new ModelUncertainty(
-        wider(pilot, guesses.of(ErrorSource.PILOT), GUESSED),
-        wider(needle, guesses.of(ErrorSource.NEEDLE), GUESSED),
-        wider(main, guesses.of(ErrorSource.MAIN), GUESSED),
-        wider(air, guesses.of(ErrorSource.AIR), GUESSED),
-        wider(residual, guesses.residual(), GUESSED),
-        residualLength,
-        pilotJetTolerance,
-        mainJetTolerance,
-        needleJetTolerance,
-        needleTolerance);
+    GuessSpread guesses = GuessSpread.of(setup, more);
+    return toBuilder()
+        .pilot(guessed(pilot, guesses.of(ErrorSource.PILOT)))
+        .needle(guessed(needle, guesses.of(ErrorSource.NEEDLE)))
+        .main(guessed(main, guesses.of(ErrorSource.MAIN)))
+        .air(guessed(air, guesses.of(ErrorSource.AIR)))
+        .residual(guessed(residual, guesses.residual()))
+        .guessed(Sets.union(guessed, more))
+        .build();
   }
 
-  private static Coefficient wider(Coefficient spread, double guesses, String why) {
-    return guesses == 0
+  private static Coefficient guessed(Coefficient spread, double guesses) {
+    Coefficient wider = wider(spread, guesses, GUESSED);
+    return wider.value() > 1 ? Coefficient.calculated(1, wider.unit(), wider.note()) : wider;
+  }
+
+  private static Coefficient wider(Coefficient spread, double more, String why) {
+    return more == 0
         ? spread
         : Coefficient.calculated(
-            Math.sqrt(square(spread.value()) + square(guesses)),
+            Math.sqrt(square(spread.value()) + square(more)),
             spread.unit(),
             why + ", and " + spread.note());
   }
@@ -275,7 +283,8 @@ public record ModelUncertainty(
         .pilotJetTolerance(pilotJetTolerance)
         .mainJetTolerance(mainJetTolerance)
         .needleJetTolerance(needleJetTolerance)
-        .needleTolerance(needleTolerance);
+        .needleTolerance(needleTolerance)
+        .guessed(guessed);
   }
 
   /**
@@ -401,6 +410,7 @@ public record ModelUncertainty(
     private @Nullable Coefficient mainJetTolerance;
     private @Nullable Coefficient needleJetTolerance;
     private @Nullable Coefficient needleTolerance;
+    private Set<MachineValue> guessed = Set.of();
 
     private Builder() {}
 
@@ -515,6 +525,18 @@ public record ModelUncertainty(
     }
 
     /**
+     * Sets one component.
+     *
+     * @param value the values of a machine by whose guesses the spreads are already wider; need not
+     *     be set
+     * @return this builder
+     */
+    public Builder guessed(Set<MachineValue> value) {
+      guessed = Sets.immutableEnumSet(value);
+      return this;
+    }
+
+    /**
      * Builds the set of spreads.
      *
      * @return the set of spreads
@@ -531,7 +553,8 @@ public record ModelUncertainty(
           Checks.present("set of spreads", "pilotJetTolerance", pilotJetTolerance),
           Checks.present("set of spreads", "mainJetTolerance", mainJetTolerance),
           Checks.present("set of spreads", "needleJetTolerance", needleJetTolerance),
-          Checks.present("set of spreads", "needleTolerance", needleTolerance));
+          Checks.present("set of spreads", "needleTolerance", needleTolerance),
+          guessed);
     }
   }
 }

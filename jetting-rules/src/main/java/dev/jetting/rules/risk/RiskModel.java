@@ -74,7 +74,7 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
    *
    * @param setup the machine
    * @param guessed the values that were guessed
-   * @return the changed model
+   * @return the changed model; this one where no guess is new
    */
   public RiskModel withGuesses(Setup setup, Collection<MachineValue> guessed) {
     return new RiskModel(limits, uncertainty.withGuesses(setup, guessed), steps);

@@ -125,8 +125,9 @@ public record Coverage(
     if (engines < 1 || engines > 65_536) {
       throw new IllegalArgumentException("engines to draw " + engines + ": allowed 1 to 65536");
     }
-    List<Drawn> drawn = new Draws(riskModel.uncertainty()).first(engines);
-    Limits limits = new Limits(sheet, riskModel, sheet.riding().acceptedRisk());
+    RiskModel wider = sheet.riskModel(riskModel);
+    List<Drawn> drawn = new Draws(wider.uncertainty()).first(engines);
+    Limits limits = new Limits(sheet, wider, sheet.riding().acceptedRisk());
     Work work = new Work(run, engines);
     AtomicReferenceArray<@Nullable Fit> fits = new AtomicReferenceArray<>(engines);
     work.pieces(

@@ -57,7 +57,7 @@ public final class SettingSearch {
     this.share = share;
     this.sheet = Objects.requireNonNull(sheet, "sheet");
     this.choices = Objects.requireNonNull(choices, "choices");
-    this.riskModel = Objects.requireNonNull(riskModel, "riskModel");
+    this.riskModel = sheet.riskModel(riskModel);
     this.mostNewParts = mostNewParts;
     this.highestPrice = highestPrice;
   }
@@ -222,7 +222,8 @@ public final class SettingSearch {
 
   /**
    * The risk model with which an assessment of a found setting tells the risk that this search
-   * tells: with what the choices say of the jets in it.
+   * tells: with what the choices say of the jets in it, and wider by the typical values of the
+   * sheet that was searched.
    *
    * @param pick which of the choices it is made of
    * @return the risk model

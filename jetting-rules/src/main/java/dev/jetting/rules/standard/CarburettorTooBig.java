@@ -57,8 +57,8 @@ final class CarburettorTooBig {
             .with("suction", new Measure(suction, "Pa"))
             .with("lift", new Measure(lift, "Pa"))
             .says(
-                "Opened fully at {speed}, {bore} makes {suction} of suction where it takes {lift} to"
-                    + " lift the fuel: a weak signal.",
+                "Opened fully at {speed}, {bore} makes {suction} of suction where it takes {lift}"
+                    + " to lift the fuel: a weak signal.",
                 "Open the throttle with the engine's speed, not ahead of it. If it has to pull from"
                     + " there, fit a smaller carburettor; jets cannot mend it."));
   }

@@ -17,8 +17,8 @@ final class FuelOverMouth {
       Rule.named("fuel-over-mouth")
           .title("Fuel stands above a mouth and runs out")
           .rationale(
-              "Above the lowest mouth the fuel runs out by itself, with the engine stopped too: into"
-                  + " the crankcase, and over the hot engine, where it burns.")
+              "Above the lowest mouth the fuel runs out by itself, with the engine stopped too:"
+                  + " into the crankcase, and over the hot engine, where it burns.")
           .severity(Severity.DANGER)
           .judging(FuelOverMouth::judge)
           .when(

@@ -21,9 +21,10 @@ final class LeanUphill {
       Rule.named("lean-uphill")
           .title("Perhaps too lean on a climb")
           .rationale(
-              "On a climb the same opening turns the engine slower than on the level road, and stays"
-                  + " open for longer. How the mixture moves with speed is known less well than the"
-                  + " mixture on the level: a setting with little to spare there may be lean uphill.")
+              "On a climb the same opening turns the engine slower than on the level road, and"
+                  + " stays open for longer. How the mixture moves with speed is known less well"
+                  + " than the mixture on the level: a setting with little to spare there may be"
+                  + " lean uphill.")
           .judging(LeanUphill::judge);
 
   private LeanUphill() {}
@@ -60,8 +61,8 @@ final class LeanUphill {
         .with("level", TradeStyle.probability(worst.leanRisk(), accepted))
         .with("accepted", TradeStyle.probability(accepted))
         .says(
-            "On a climb at {throttle}, pulled down to {speed}, the risk of being too lean is {risk};"
-                + " on the level road it is {level}, {accepted} accepted.",
+            "On a climb at {throttle}, pulled down to {speed}, the risk of being too lean is"
+                + " {risk}; on the level road it is {level}, {accepted} accepted.",
             "Change down before the engine labours there, and read a plug or a sensor on a climb at"
                 + " this opening before you trust it.");
   }

@@ -59,15 +59,16 @@ final class Limits {
       Coefficient.assumed(
           0.6,
           "1",
-          "an engine that draws less than three fifths of its best charge has not come on its pipe");
+          "an engine that draws less than three fifths of its best charge has not come on its"
+              + " pipe");
 
   /** Share of the charge that the carburettor may cost at peak power. */
   static final Coefficient RESTRICTION =
       Coefficient.assumed(
           0.25,
           "1",
-          "tuned engines make good power through carburettors that cost a fifth by this model (common"
-              + " practice, no source)");
+          "tuned engines make good power through carburettors that cost a fifth by this model"
+              + " (common practice, no source)");
 
   /** Clearance of the needle in the needle jet by the standard deviation of both parts. */
   static final Coefficient CLEARANCE =

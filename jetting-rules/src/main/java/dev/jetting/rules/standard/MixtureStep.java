@@ -36,8 +36,8 @@ final class MixtureStep {
           .rationale(
               "Where the pilot fades before the needle feeds, or the needle before the main jet,"
                   + " there is a lean hole: the engine surges in the hand of a rider who holds the"
-                  + " throttle there, and runs lean for as long. A jump from one opening to the next cannot be"
-                  + " right on both sides.")
+                  + " throttle there, and runs lean for as long. A jump from one opening to the"
+                  + " next cannot be right on both sides.")
           .judging(MixtureStep::judge);
 
   private MixtureStep() {}

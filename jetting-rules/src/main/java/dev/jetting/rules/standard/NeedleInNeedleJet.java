@@ -24,10 +24,10 @@ final class NeedleInNeedleJet {
       Rule.named("needle-in-needle-jet")
           .title("Needle leaves the needle jet or fills it")
           .rationale(
-              "A needle too short, or hung too high, is pulled out of the needle jet: the ring opens"
-                  + " at one stroke, and the needle may catch on its way down and hold the throttle"
-                  + " open. A needle almost as thick as the jet can bind in it, and holds the throttle"
-                  + " open as well.")
+              "A needle too short, or hung too high, is pulled out of the needle jet: the ring"
+                  + " opens at one stroke, and the needle may catch on its way down and hold the"
+                  + " throttle open. A needle almost as thick as the jet can bind in it, and holds"
+                  + " the throttle open as well.")
           .severity(Severity.DANGER)
           .judging(NeedleInNeedleJet::judge);
 
@@ -59,8 +59,8 @@ final class NeedleInNeedleJet {
             .with("needle", setting.needle().id())
             .with("throttle", TradeStyle.throttle(throttle))
             .says(
-                "Needle {needle} is pulled out of the needle jet at {throttle}: it can catch and hold"
-                    + " the throttle open.",
+                "Needle {needle} is pulled out of the needle jet at {throttle}: it can catch and"
+                    + " hold the throttle open.",
                 Remedy.Aim.other(
                     throttle,
                     "Fit a longer needle, or hang it lower with the clip a groove higher and a"
@@ -88,8 +88,8 @@ final class NeedleInNeedleJet {
             .with("needleJet", TradeStyle.diameter(setting.needleJet().bore()))
             .with("clearance", new Measure(clearance, "mm"))
             .says(
-                "Needle {needle} fills needle jet {needleJet} but for {clearance}: parts as sold may"
-                    + " bind.",
+                "Needle {needle} fills needle jet {needleJet} but for {clearance}: parts as sold"
+                    + " may bind.",
                 Remedy.Aim.other(
                     ThrottleOpening.CLOSED,
                     "Fit a bigger needle jet, or a needle with a thinner cylinder.")));

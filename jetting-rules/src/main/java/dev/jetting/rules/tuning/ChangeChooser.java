@@ -46,7 +46,7 @@ final class ChangeChooser {
   private final List<Alternative> others;
 
   ChangeChooser(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
-    scales = new Scales(sheet, riskModel, calibration);
+    scales = new Scales(sheet, riskModel, sheet.calibration(riskModel, calibration));
     others = Alternatives.to(sheet.setup().setting(), sheet.parts());
   }
 

@@ -32,6 +32,7 @@ final class Findings {
 
   private final Tuner tuner;
   private final TuningSession session;
+  private final Calibration untried;
   private final List<ReadingGroup> groups;
   private final Calibration all;
   private final List<ReadingGroup> odd;
@@ -41,15 +42,16 @@ final class Findings {
   Findings(Tuner tuner, TuningSession session) {
     this.tuner = tuner;
     this.session = session;
+    untried = session.now().riskModel(tuner.riskModel()).untried();
     groups = groups(tuner, session);
     signs = signs(tuner, session);
     List<ReadingGroup> settled = groups.stream().filter(ReadingGroup::isSettled).toList();
-    all = tuner.riskModel().untried().with(settled.stream().map(ReadingGroup::standing).toList());
+    all = untried.with(settled.stream().map(ReadingGroup::standing).toList());
     List<Reading> disagreeing = all.disagreeing(DISAGREES);
     odd = settled.stream().filter(group -> disagreeing.contains(group.standing())).toList();
     List<Reading> counting =
         settled.stream().filter(this::counts).map(ReadingGroup::standing).toList();
-    calibration = tuner.riskModel().untried().with(counting);
+    calibration = untried.with(counting);
   }
 
   private static List<ReadingGroup> groups(Tuner tuner, TuningSession session) {
@@ -107,7 +109,7 @@ final class Findings {
     List<Set<Check>> checks = new ArrayList<>();
     checks.add(session.checks());
     session.steps().forEach(step -> checks.add(step.checks()));
-    return new Hypotheses(tuner.riskModel(), tuner.riskModel().untried().with(weighed), checks);
+    return new Hypotheses(tuner.riskModel(), untried.with(weighed), checks);
   }
 
   private boolean counts(ReadingGroup group) {
@@ -153,14 +155,11 @@ final class Findings {
   }
 
   private Calibration calibrationWithout(ReadingGroup group) {
-    return tuner
-        .riskModel()
-        .untried()
-        .with(
-            groups.stream()
-                .filter(other -> other.isSettled() && !odd.contains(other) && !other.equals(group))
-                .map(ReadingGroup::standing)
-                .toList());
+    return untried.with(
+        groups.stream()
+            .filter(other -> other.isSettled() && !odd.contains(other) && !other.equals(group))
+            .map(ReadingGroup::standing)
+            .toList());
   }
 
   private boolean isLookedInto(ReadingGroup group) {

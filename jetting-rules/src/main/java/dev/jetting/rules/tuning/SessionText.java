@@ -40,7 +40,7 @@ public final class SessionText {
     Calibration calibration = tuner.calibration(session);
     page.stands(session.now(), AssessedSetting.of(session.now(), tuner.riskModel(), calibration));
     if (!calibration.readings().isEmpty()) {
-      page.engine(session.now(), tuner.riskModel().untried(), calibration);
+      page.engine(session.now(), session.now().riskModel(tuner.riskModel()).untried(), calibration);
     }
     page.crisp(session);
     page.next(tuner.next(session), session.sheet().riding().acceptedRisk());

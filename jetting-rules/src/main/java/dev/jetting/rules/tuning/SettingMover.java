@@ -22,12 +22,7 @@ final class SettingMover {
     SetupSheet now =
         there.air().equals(sheet.setup().air())
             ? sheet.withSetup(there)
-            : new SetupSheet(
-                sheet.title(),
-                there,
-                onlyIn(there.air(), sheet.riding()),
-                sheet.parts(),
-                sheet.provenance());
+            : sheet.toBuilder().setup(there).riding(onlyIn(there.air(), sheet.riding())).build();
     List<NextChange> changes = new ArrayList<>();
     Optional<NextChange> next = new ChangeChooser(now, riskModel, calibration).choose();
     while (next.isPresent() && changes.size() < MOST_CHANGES) {

@@ -11,7 +11,6 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
-import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
@@ -101,14 +100,8 @@ final class StartFinder {
 
   private static Optional<FoundSetting> search(
       SetupSheet sheet, double accepted, RiskModel riskModel) {
-    Riding riding = sheet.riding();
     SetupSheet cautious =
-        new SetupSheet(
-            sheet.title(),
-            sheet.setup(),
-            riding.withAcceptedRisk(Probability.of(accepted)),
-            sheet.parts(),
-            sheet.provenance());
+        sheet.withRiding(sheet.riding().withAcceptedRisk(Probability.of(accepted)));
     return SettingSearch.of(cautious, choices(cautious), riskModel)
         .best(1, Run.alone())
         .settings()

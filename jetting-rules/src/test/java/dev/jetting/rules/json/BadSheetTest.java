@@ -46,7 +46,7 @@ class BadSheetTest {
       delimiterString = "=>",
       textBlock =
           """
-          "title": => "titel": => $.titel: unknown field "titel", perhaps "title": allowed format, schemaVersion, title, engine, setting, air, fuel, fuelWarmerBy, riding, parts, provenance
+          "title": => "titel": => $.titel: unknown field "titel", perhaps "title": allowed format, schemaVersion, title, engine, setting, air, fuel, fuelWarmerBy, riding, parts, provenance, typical
           "mainJet": "1.28 mm" => "mainJet": "1.28 mm", "main": 5 => $.setting.main: unknown field "main": allowed carburettor, intake, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, mainJet, floats
           "cutaway": => "cutAway": => $.setting.cutAway: unknown field "cutAway", perhaps "cutaway": allowed carburettor, intake, pilotJet, screw, cutaway, idleLift, needleJet, needle, clip, mainJet, floats
           "rate": 0.04 => "rat": 0.04 => $.setting.needle.tapers[1].rat: unknown field "rat", perhaps "rate": allowed start, rate
@@ -153,6 +153,7 @@ class BadSheetTest {
           , "premix": "50:1" => '' => $.fuel: incomplete fuel: allowed premix (such as "50:1", or "no oil") with either blend or all of density, dynamicViscosity and stoichiometricRatio; oil is optional
           {"blend": "E5", "premix": "50:1"} => {"density": "750 kg/m³", "dynamicViscosity": "0.5 mPa·s", "stoichiometricRatio": 14.5} => $.fuel: incomplete fuel: allowed premix (such as "50:1", or "no oil") with either blend or all of density, dynamicViscosity and stoichiometricRatio; oil is optional
           {"blend": "E5", "premix": "50:1"} => "E5", "fuelWarmerBy": "90 K" => $: fuel warmer than the air by 90 K: allowed -20 K to 80 K
+          {"blend": "E5", "premix": "50:1"} => "E5", "typical": ["peak-speed", "peak-speed"] => $: typical value peak-speed twice: allowed each once
           "premix": "50:1" => "premix": "no oil", "oil": "two-stroke-oil" => $.fuel: oil in a fuel without premix: allowed none
           "acceptedRisk": "5 %" => "acceptedRisk": 0 => $.riding: accepted risk 0: allowed more than 0 and at most 0.5
           "note": "valve, tap and hose together; invented" => "note": "" => $.setting.carburettor.floatValve.discharge: note of a coefficient "": allowed a source, calculation or reason
@@ -193,9 +194,9 @@ class BadSheetTest {
           {}} => $: syntax error at line 1, column 3: Unexpected close marker '}': no open Object to close
           { => $: syntax error at line 1, column 2: the document ends too early
           {"format" => $.format: syntax error at line 1, column 10: the document ends too early
-          null => $: null: allowed an object with format, schemaVersion, title, engine, setting, air, fuel, fuelWarmerBy, riding, parts, provenance
-          [] => $: an array: allowed an object with format, schemaVersion, title, engine, setting, air, fuel, fuelWarmerBy, riding, parts, provenance
-          "E5" => $: "E5": allowed an object with format, schemaVersion, title, engine, setting, air, fuel, fuelWarmerBy, riding, parts, provenance
+          null => $: null: allowed an object with format, schemaVersion, title, engine, setting, air, fuel, fuelWarmerBy, riding, parts, provenance, typical
+          [] => $: an array: allowed an object with format, schemaVersion, title, engine, setting, air, fuel, fuelWarmerBy, riding, parts, provenance, typical
+          "E5" => $: "E5": allowed an object with format, schemaVersion, title, engine, setting, air, fuel, fuelWarmerBy, riding, parts, provenance, typical
           """)
   void documentThatIsNoSheetAtAll_isRefused(String document, String message) {
     assertThat(refusal(document)).hasMessage(message);

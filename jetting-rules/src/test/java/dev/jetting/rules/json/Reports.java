@@ -55,12 +55,16 @@ final class Reports {
     SetupSheet bare = SheetJson.read(Documents.read("bare-sheet.json"));
     FloatLevel level = FloatLevel.ofMillimetres(20);
     Setting setting = bare.setup().setting().withFloats(new Floats(level, level));
-    return new SetupSheet(
-        bare.title(),
-        bare.setup().withSetting(setting).withFuelWarmerBy(TemperatureDifference.ofKelvin(12.5)),
-        bare.riding().withSpeeds(new RiddenSpeeds(2)),
-        bare.parts(),
-        bare.provenance());
+    return SetupSheet.builder()
+        .title(bare.title())
+        .setup(
+            bare.setup()
+                .withSetting(setting)
+                .withFuelWarmerBy(TemperatureDifference.ofKelvin(12.5)))
+        .riding(bare.riding().withSpeeds(new RiddenSpeeds(2)))
+        .parts(bare.parts())
+        .provenance(bare.provenance())
+        .build();
   }
 
   static Report handmade() {

@@ -16,6 +16,7 @@ import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.core.fuel.FuelShare;
 import dev.jetting.core.parts.FlowCoefficients;
 import dev.jetting.core.parts.Intake;
+import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
@@ -146,14 +147,17 @@ class SheetJsonTest {
             "{\"blend\": \"petrol\", \"premix\": \"50:1\", \"oil\": \"methanol\"}",
             Fuel.PETROL.withPremix(PremixRatio.ofPetrolToOil(50), FuelComponent.METHANOL)),
         fuel(
-            "{\"blend\": {\"basis\": \"mass\", \"shares\": [{\"component\": \"methanol\", \"share\": 0.25}, {\"component\": \"ethanol\", \"share\": 0.75}]}, \"premix\": \"no oil\"}",
+            "{\"blend\": {\"basis\": \"mass\", \"shares\": [{\"component\": \"methanol\","
+                + " \"share\": 0.25}, {\"component\": \"ethanol\", \"share\": 0.75}]}, \"premix\":"
+                + " \"no oil\"}",
             Fuel.of(
                 FuelBlend.byMass(
                     List.of(
                         new FuelShare(FuelComponent.ETHANOL, 0.75),
                         new FuelShare(FuelComponent.METHANOL, 0.25))))),
         fuel(
-            "{\"density\": \"740 kg/m³\", \"dynamicViscosity\": \"0.5 mPa·s\", \"stoichiometricRatio\": 14.5, \"premix\": \"no oil\"}",
+            "{\"density\": \"740 kg/m³\", \"dynamicViscosity\": \"0.5 mPa·s\","
+                + " \"stoichiometricRatio\": 14.5, \"premix\": \"no oil\"}",
             Fuel.ofProperties(
                 Density.ofKilogramsPerCubicMetre(740),
                 DynamicViscosity.ofPascalSeconds(0.0005),
@@ -226,6 +230,25 @@ class SheetJsonTest {
     assertThat(example().provenance().carburettor()).isEmpty();
     assertThat(SheetJson.read(Documents.read("bare-sheet.json")).provenance())
         .isEqualTo(Provenance.unknown());
+  }
+
+  @Test
+  void read_typicalValues_areInTheOrderOfTheirEnum_andNoneWhereLeftOut() {
+    SetupSheet guessed =
+        edited("\"title\": ", "\"typical\": [\"idle-lift\", \"peak-speed\"],\n  \"title\": ");
+
+    assertThat(guessed.typical()).containsExactly(MachineValue.PEAK_SPEED, MachineValue.IDLE_LIFT);
+    assertThat(SheetJson.read(SheetJson.write(guessed))).isEqualTo(guessed);
+    assertThat(example().typical()).isEmpty();
+    assertThat(SheetJson.write(example())).doesNotContain("\"typical\"");
+  }
+
+  @Test
+  void read_typicalValueThatIsNone_isRefused() {
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> edited("\"title\": ", "\"typical\": [\"peak-sped\"], \"title\": "))
+        .withMessageStartingWith("$.typical[0]: \"peak-sped\"")
+        .withMessageContaining("peak-speed");
   }
 
   @Test

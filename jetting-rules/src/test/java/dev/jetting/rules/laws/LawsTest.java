@@ -26,6 +26,7 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TimeZone;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
@@ -134,13 +135,7 @@ class LawsTest {
     Candidate moody =
         Candidate.of(rule("fine", setting -> Outcome.passed()))
             .assessedBy(
-                sheet ->
-                    AssessedSetting.of(
-                        new SetupSheet(
-                            "time " + count.incrementAndGet(),
-                            sheet.setup(),
-                            sheet.riding(),
-                            sheet.parts())));
+                sheet -> AssessedSetting.of(sheet.withTitle("time " + count.incrementAndGet())));
 
     assertThat(violation(Laws.pure(), moody).explanation()).contains("another assessed setting");
   }
@@ -508,7 +503,8 @@ class LawsTest {
             u.pilotJetTolerance(),
             u.mainJetTolerance(),
             u.needleJetTolerance(),
-            u.needleTolerance());
+            u.needleTolerance(),
+            Set.of());
     return AssessedSetting.of(
         sheet,
         new RiskModel(MixtureLimits.assumed(), big ? wider : u, RiskModel.assumed().steps()));

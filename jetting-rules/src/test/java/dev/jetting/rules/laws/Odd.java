@@ -54,22 +54,26 @@ final class Odd {
           JetBore.ofMillimetres(1.30));
 
   static final SetupSheet SHEET =
-      new SetupSheet(
-          "odd",
-          new Setup(
-              TwoHundred.tuned(221),
-              SETTING,
-              COLD,
-              Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(30)),
-              TemperatureDifference.ofKelvin(15)),
-          new Riding(
-              Probability.of(0.05),
-              new RidingProfile(RidingProfile.assumedRoad().points().subList(1, 3)),
-              COLD,
-              HOT,
-              new RiddenSpeeds(3)),
-          new PartsAtHand(
-              List.of(JetBore.ofMillimetres(0.5)), List.of(), List.of(), List.of(), List.of()));
+      SetupSheet.builder()
+          .title("odd")
+          .setup(
+              new Setup(
+                  TwoHundred.tuned(221),
+                  SETTING,
+                  COLD,
+                  Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(30)),
+                  TemperatureDifference.ofKelvin(15)))
+          .riding(
+              new Riding(
+                  Probability.of(0.05),
+                  new RidingProfile(RidingProfile.assumedRoad().points().subList(1, 3)),
+                  COLD,
+                  HOT,
+                  new RiddenSpeeds(3)))
+          .parts(
+              new PartsAtHand(
+                  List.of(JetBore.ofMillimetres(0.5)), List.of(), List.of(), List.of(), List.of()))
+          .build();
 
   /** Every part, richer and leaner by its customary step. */
   static Stream<Trial> trials() {

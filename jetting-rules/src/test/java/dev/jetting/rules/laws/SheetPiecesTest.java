@@ -14,6 +14,7 @@ import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.PilotCircuit;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Provenance;
@@ -156,7 +157,9 @@ class SheetPiecesTest {
         OTHER.setup().setting().carburettor(),
         OTHER.setup().setting().carburettor().pilot(),
         OTHER.setup().setting().carburettor().flow(),
-        ModelUncertainty.assumed().withJets(0.01, 0.02));
+        ModelUncertainty.assumed()
+            .withJets(0.01, 0.02)
+            .withGuesses(OTHER.setup(), OTHER.typical()));
   }
 
   @ParameterizedTest
@@ -275,6 +278,7 @@ class SheetPiecesTest {
                 .mainJets(List.of(JetBore.ofMillimetres(1.2)))
                 .build())
         .provenance(Provenance.builder().fuel(Fuel.PETROL).intake(Intake.openMouth()).build())
+        .typical(Set.of(MachineValue.PEAK_SPEED, MachineValue.TAPER_RATE))
         .build();
   }
 }

@@ -22,6 +22,7 @@ import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -127,7 +128,8 @@ class RiskModelTest {
     Coefficient length = Coefficient.assumed(0.25, "1", "plays no part");
     Coefficient exact = Coefficient.assumed(0, "mm", "known");
     ModelUncertainty known =
-        new ModelUncertainty(none, none, none, none, none, length, exact, exact, exact, exact);
+        new ModelUncertainty(
+            none, none, none, none, none, length, exact, exact, exact, exact, Set.of());
     RiskModel strict = limits(1.0001, known);
     RiskModel lax = limits(2.9, known);
     ThrottleOpening eighth = ThrottleOpening.ofEighths(1);
@@ -185,7 +187,8 @@ class RiskModelTest {
                     ASSUMED.pilotJetTolerance(),
                     ASSUMED.mainJetTolerance(),
                     ASSUMED.needleJetTolerance(),
-                    ASSUMED.needleTolerance()))
+                    ASSUMED.needleTolerance(),
+                    Set.of()))
         .withMessageContaining("spread of the pilot circuit")
         .withMessageContaining("1.5")
         .withMessageContaining("0 to 1");
@@ -208,7 +211,8 @@ class RiskModelTest {
         ASSUMED.pilotJetTolerance(),
         ASSUMED.mainJetTolerance(),
         ASSUMED.needleJetTolerance(),
-        ASSUMED.needleTolerance());
+        ASSUMED.needleTolerance(),
+        Set.of());
   }
 
   private static RiskModel limits(double leanMargin, ModelUncertainty uncertainty) {

@@ -56,11 +56,12 @@ class UphillRiskTest {
   @Test
   void levelRoadOnly_addsNothing() {
     SetupSheet level =
-        new SetupSheet(
-            "level",
-            SHEET.setup(),
-            SHEET.riding().withSpeeds(RiddenSpeeds.levelRoad()),
-            SHEET.parts());
+        SetupSheet.builder()
+            .title("level")
+            .setup(SHEET.setup())
+            .riding(SHEET.riding().withSpeeds(RiddenSpeeds.levelRoad()))
+            .parts(SHEET.parts())
+            .build();
 
     assertThat(AssessedSetting.of(level).profile().points())
         .allSatisfy(
@@ -74,11 +75,12 @@ class UphillRiskTest {
   @Test
   void worst_isTheGreatestRiskOfAllDaysOpeningsAndSpeeds() {
     SetupSheet swinging =
-        new SetupSheet(
-            "cold and hot",
-            SHEET.setup(),
-            SHEET.riding().withDays(air(-5), air(30)),
-            SHEET.parts());
+        SetupSheet.builder()
+            .title("cold and hot")
+            .setup(SHEET.setup())
+            .riding(SHEET.riding().withDays(air(-5), air(30)))
+            .parts(SHEET.parts())
+            .build();
     AssessedSetting assessed = AssessedSetting.of(swinging);
     double greatest =
         Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest())

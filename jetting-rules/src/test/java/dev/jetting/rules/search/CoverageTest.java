@@ -13,6 +13,7 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -48,7 +49,8 @@ class CoverageTest {
     Coefficient length = ModelUncertainty.assumed().residualLength();
     return new RiskModel(
         RISK.limits(),
-        new ModelUncertainty(none, none, none, none, none, length, none, none, none, none),
+        new ModelUncertainty(
+            none, none, none, none, none, length, none, none, none, none, Set.of()),
         RISK.steps());
   }
 

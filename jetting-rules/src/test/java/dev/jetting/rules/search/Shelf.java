@@ -5,7 +5,6 @@ import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Taper;
-import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.risk.Riding;
@@ -29,11 +28,14 @@ final class Shelf {
   private Shelf() {}
 
   static final SetupSheet SHEET =
-      new SetupSheet(
-          "all-round",
-          new Setup(TwoHundred.STANDARD, TwoHundred.ALL_ROUND, TwoHundred.DAY, TwoHundred.FUEL),
-          new Riding(Probability.of(0.05), RidingProfile.assumedRoad(), day(1030, 0), day(850, 30)),
-          PartsAtHand.unknown());
+      SetupSheet.builder()
+          .title("all-round")
+          .setup(
+              new Setup(TwoHundred.STANDARD, TwoHundred.ALL_ROUND, TwoHundred.DAY, TwoHundred.FUEL))
+          .riding(
+              new Riding(
+                  Probability.of(0.05), RidingProfile.assumedRoad(), day(1030, 0), day(850, 30)))
+          .build();
 
   private static Air day(double hectopascals, double celsius) {
     return Air.of(

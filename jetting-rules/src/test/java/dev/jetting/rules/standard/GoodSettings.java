@@ -20,7 +20,6 @@ import dev.jetting.core.parts.PilotCircuit;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.core.parts.Taper;
-import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RidingProfile;
@@ -134,11 +133,11 @@ final class GoodSettings {
   private static SetupSheet sheet(Row row) {
     int petrolToOil = row.tune.need.equals(MixtureNeed.assumedTuned()) ? 33 : 50;
     Fuel fuel = Fuel.E5.withPremix(PremixRatio.ofPetrolToOil(petrolToOil));
-    return new SetupSheet(
-        row.name + " " + row.displacement + " on " + row.bore,
-        new Setup(engine(row), setting(row), day(18), fuel),
-        new Riding(Probability.of(0.1), RidingProfile.assumedRoad(), day(8), day(28)),
-        PartsAtHand.unknown());
+    return SetupSheet.builder()
+        .title(row.name + " " + row.displacement + " on " + row.bore)
+        .setup(new Setup(engine(row), setting(row), day(18), fuel))
+        .riding(new Riding(Probability.of(0.1), RidingProfile.assumedRoad(), day(8), day(28)))
+        .build();
   }
 
   private static Engine engine(Row row) {

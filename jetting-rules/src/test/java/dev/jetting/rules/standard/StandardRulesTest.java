@@ -532,11 +532,12 @@ class StandardRulesTest {
     Setup setup = SHEET.setup().withFuel(stated).withAir(cold);
     Riding riding = SHEET.riding();
     SetupSheet sheet =
-        new SetupSheet(
-            "arctic",
-            setup,
-            new Riding(riding.acceptedRisk(), riding.profile(), cold, cold),
-            SHEET.parts());
+        SetupSheet.builder()
+            .title("arctic")
+            .setup(setup)
+            .riding(new Riding(riding.acceptedRisk(), riding.profile(), cold, cold))
+            .parts(SHEET.parts())
+            .build();
     return provenWith(sheet, FUEL);
   }
 
@@ -587,11 +588,13 @@ class StandardRulesTest {
 
   private static SetupSheet coldest(double celsius, double hectopascals) {
     Riding riding = SHEET.riding();
-    return new SetupSheet(
-        "frost",
-        SHEET.setup(),
-        new Riding(riding.acceptedRisk(), riding.profile(), air(celsius, hectopascals), DAY),
-        SHEET.parts());
+    return SetupSheet.builder()
+        .title("frost")
+        .setup(SHEET.setup())
+        .riding(
+            new Riding(riding.acceptedRisk(), riding.profile(), air(celsius, hectopascals), DAY))
+        .parts(SHEET.parts())
+        .build();
   }
 
   private static Air air(double celsius, double hectopascals) {

@@ -116,11 +116,14 @@ class NextChangeTest {
     SetupSheet sheet = Workshop.sheet(any).withParts(parts);
     Riding riding = sheet.riding();
     SetupSheet cautious =
-        new SetupSheet(
-            sheet.title(),
-            sheet.setup(),
-            new Riding(Probability.of(0.02), riding.profile(), riding.coldest(), riding.hottest()),
-            parts);
+        SetupSheet.builder()
+            .title(sheet.title())
+            .setup(sheet.setup())
+            .riding(
+                new Riding(
+                    Probability.of(0.02), riding.profile(), riding.coldest(), riding.hottest()))
+            .parts(parts)
+            .build();
     FoundSetting best =
         SettingSearch.of(cautious, Choices.of(sheet), RISK)
             .spending(1)

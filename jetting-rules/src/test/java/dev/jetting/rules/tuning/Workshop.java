@@ -34,12 +34,13 @@ final class Workshop {
   static SetupSheet sheet(Setting setting, Air coldest, Air hottest) {
     SetupSheet bare = TwoHundred.sheet(TwoHundred.STANDARD, setting);
     Riding riding = bare.riding();
-    return new SetupSheet(
-        bare.title(),
-        bare.setup(),
-        new Riding(riding.acceptedRisk(), riding.profile(), coldest, hottest),
-        PARTS,
-        bare.provenance());
+    return SetupSheet.builder()
+        .title(bare.title())
+        .setup(bare.setup())
+        .riding(new Riding(riding.acceptedRisk(), riding.profile(), coldest, hottest))
+        .parts(PARTS)
+        .provenance(bare.provenance())
+        .build();
   }
 
   static Observation observation(int eighths, double rpm, Evidence seen) {

@@ -3,7 +3,6 @@ package dev.jetting.examples.tuningtrial;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.SheetJson;
-import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.Tuner;
@@ -54,13 +53,7 @@ record Machine(SetupSheet start, SetupSheet takenOver) {
   }
 
   private static SetupSheet accepting(Probability accepted, SetupSheet sheet) {
-    Riding riding = sheet.riding();
-    return new SetupSheet(
-        sheet.title(),
-        sheet.setup(),
-        riding.withAcceptedRisk(accepted),
-        sheet.parts(),
-        sheet.provenance());
+    return sheet.withRiding(sheet.riding().withAcceptedRisk(accepted));
   }
 
   private static String text(String name) {

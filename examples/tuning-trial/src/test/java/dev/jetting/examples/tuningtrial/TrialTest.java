@@ -8,6 +8,7 @@ import dev.jetting.rules.risk.RiskModel;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 /** The trial's short form, with margins for so few engines that a broken library would miss. */
@@ -79,7 +80,8 @@ class TrialTest {
         quarter(all.pilotJetTolerance()),
         quarter(all.mainJetTolerance()),
         quarter(all.needleJetTolerance()),
-        quarter(all.needleTolerance()));
+        quarter(all.needleTolerance()),
+        Set.of());
   }
 
   private static Coefficient quarter(Coefficient c) {

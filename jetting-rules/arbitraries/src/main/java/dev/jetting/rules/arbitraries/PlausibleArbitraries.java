@@ -22,7 +22,6 @@ import dev.jetting.core.parts.PilotCircuit;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.core.parts.Taper;
-import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.ProvenObservation;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
@@ -73,7 +72,9 @@ public final class PlausibleArbitraries {
                     SheetArbitraries.riding(
                         Probability.of(risk), RidingProfile.assumedRoad(), one, other));
     return combine(setups(), ridings)
-        .as((setup, riding) -> new SetupSheet("plausible", setup, riding, PartsAtHand.unknown()))
+        .as(
+            (setup, riding) ->
+                SetupSheet.builder().title("plausible").setup(setup).riding(riding).build())
         .withoutEdgeCases();
   }
 

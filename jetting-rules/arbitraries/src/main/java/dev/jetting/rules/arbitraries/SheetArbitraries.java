@@ -28,6 +28,7 @@ import dev.jetting.core.parts.PilotCircuit;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.core.parts.Taper;
+import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.NeedleWear;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.ProvenCylinder;
@@ -65,11 +66,13 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.RandomDistribution;
+import net.jqwik.api.Tuple;
 
 /**
  * Random valid setup sheets, and what they are made of: real parts' sizes and far beyond, in
@@ -84,7 +87,15 @@ public final class SheetArbitraries {
 
   /** {@return setup sheets} */
   public static Arbitrary<SetupSheet> sheets() {
-    return combine(titles(), setups(), ridings(), partsAtHand(), provenances()).as(SetupSheet::new);
+    return combine(titles(), setups(), ridings(), partsAtHand(), provenances(), typicalValues())
+        .as(SetupSheet::new);
+  }
+
+  /** {@return sets of typical values, most of them empty} */
+  public static Arbitrary<Set<MachineValue>> typicalValues() {
+    return Arbitraries.frequencyOf(
+        Tuple.of(2, Arbitraries.just(Set.of())),
+        Tuple.of(1, Arbitraries.of(MachineValue.class).set()));
   }
 
   /** {@return setups: an engine, its setting, the air, the fuel and how warm it is} */
