@@ -27,6 +27,22 @@ class EmbeddingExampleTest {
   }
 
   @Test
+  void readme_showsTheDemosOwnTable() throws IOException {
+    String page =
+        Files.readString(
+            Project.DIRECTORY.resolve(
+                "src/test/resources/dev/jetting/examples/quickstart/golden/lean-in-the-middle.txt"));
+    String table =
+        page.substring(
+            page.indexOf("                       90 % band"), page.indexOf("* an assumption"));
+    String worst =
+        page.substring(page.indexOf("worst        lean risk"), page.indexOf("riding       mean"));
+    assertThat(ROOT.resolve("README.md"))
+        .content(StandardCharsets.UTF_8)
+        .contains("```text\n" + table + "\n" + worst + "```\n");
+  }
+
+  @Test
   void assess_leanInTheMiddle_tellsWhereAndWhatToDo(@TempDir Path directory) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     boolean passes =
