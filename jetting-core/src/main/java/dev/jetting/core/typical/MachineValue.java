@@ -180,6 +180,9 @@ public enum MachineValue {
       "A hygrometer, or the weather service.",
       Lenses.HUMIDITY);
 
+  /** So often a guess is halved until a setup may have it. */
+  private static final int MOST_TRIES = 8;
+
   private final String text;
   private final String unit;
   private final Plausible error;
@@ -261,17 +264,25 @@ public enum MachineValue {
    *
    * @param setup the setup; it has this value
    * @param deviations by how many standard deviations, below zero for a smaller value
-   * @return the changed setup, with the value held where it keeps its meaning
+   * @return the changed setup, with the value held where it keeps its meaning and, at the end of
+   *     what a setup may be, less far off
    */
   Optional<Setup> off(Setup setup, double deviations) {
     OptionalDouble value = in(setup);
     if (value.isEmpty()) {
       return Optional.empty();
     }
-    double z = deviations * error.size.value();
-    double other =
-        error.isShare ? value.getAsDouble() * StrictMath.exp(z) : value.getAsDouble() + z;
-    return Optional.of(lens.write(setup, lens.held(setup, other)));
+    for (int tries = 0; tries < MOST_TRIES; tries++) {
+      double z = StrictMath.scalb(deviations, -tries) * error.size.value();
+      double other =
+          error.isShare ? value.getAsDouble() * StrictMath.exp(z) : value.getAsDouble() + z;
+      try {
+        return Optional.of(lens.write(setup, lens.held(setup, other)));
+      } catch (IllegalArgumentException e) {
+        continue; // no machine has it: half as far off
+      }
+    }
+    return Optional.of(setup);
   }
 
   /** {@return the value in plain words} */

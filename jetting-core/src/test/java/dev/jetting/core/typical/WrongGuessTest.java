@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.jetting.core.engine.Exhaust;
+import dev.jetting.core.engine.RpmCurve;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
@@ -66,6 +68,26 @@ class WrongGuessTest {
     assertThatThrownBy(() -> guess.changeAt(ThrottleOpening.ofEighths(3)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("0.375");
+  }
+
+  /** A tenth more delivery than this is more than any engine has. */
+  @Test
+  void guessAtTheEndOfWhatAnEngineMayHave_isLessFarOff() {
+    double most = 1.99 / SETUP.engine().deliveryRatioAt(SETUP.engine().loadLine().peak());
+    RpmCurve factor =
+        new RpmCurve(
+            SETUP.engine().exhaust().deliveryFactor().points().stream()
+                .map(p -> new RpmCurve.Point(p.speed(), p.value() * most))
+                .toList());
+    Exhaust exhaust = SETUP.engine().exhaust();
+    Setup full =
+        SETUP.withEngine(
+            SETUP
+                .engine()
+                .withExhaust(new Exhaust(exhaust.id(), factor, exhaust.blowbackFactor())));
+
+    assertThat(WrongGuess.of(full, Set.of(MachineValue.DELIVERY_AT_PEAK)).get(0).most())
+        .isPositive();
   }
 
   private static double at(MachineValue value, ThrottleOpening opening) {
