@@ -157,9 +157,9 @@ class LawKitTest {
     SetupSheet odd = Odd.SHEET.withProvenance(PROVEN);
 
     assertThat(shrinker.differences(LawKit.plainSheet())).isEmpty();
-    // The odd sheet shares only the flow coefficients and the unknown float level, and six parts
-    // that its proven engine and setting have in them.
-    assertThat(Pieces.ALL.size() - shrinker.differences(odd).size()).isEqualTo(2 + 6);
+    // The odd sheet shares only the flow coefficients, the unknown float level and that no value is
+    // typical, and six parts that its proven engine and setting have in them.
+    assertThat(Pieces.ALL.size() - shrinker.differences(odd).size()).isEqualTo(3 + 6);
     Trial shrunk = shrinker.shrunk(Trial.of(odd), trial -> true);
     assertThat(shrunk.sheet()).isEqualTo(LawKit.plainSheet());
   }
