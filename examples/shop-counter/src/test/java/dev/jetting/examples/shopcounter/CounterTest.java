@@ -53,6 +53,14 @@ class CounterTest {
   }
 
   @Test
+  void session_isToldInWordsAsPlainText() {
+    String machine = counter.demo("a", "mild-all-round");
+    HttpResponse<String> words = counter.get("a", machine + "/session/words");
+    assertThat(words.headers().firstValue("Content-Type").orElseThrow()).startsWith("text/plain");
+    assertThat(words.body()).contains("Milk cart").doesNotContain("<p");
+  }
+
+  @Test
   void note_withMarkup_isShownAsTyped() {
     String machine = counter.demo("a", "mild-all-round");
     counter.postForm("a", machine + "/log", Map.of("note", "<script>alert(1)</script> & \"so\""));

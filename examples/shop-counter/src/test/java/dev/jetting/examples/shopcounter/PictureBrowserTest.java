@@ -46,11 +46,12 @@ class PictureBrowserTest {
 
   @Test
   void richerPart_isAnsweredAtOnceAndFittedOnRequest() {
-    assertThat(browser.text("#bench > .verdict")).contains("Do not ride", "93 %");
+    String before = browser.text("#bench > .verdict");
+    assertThat(before).contains("Do not ride");
     browser.press("[data-key=needle_jet-rich]");
     browser.waitForText(".dial.changed", "2.15 mm");
     assertThat(browser.text(".dial.changed")).contains("fitted: 2.13 mm");
-    assertThat(browser.text("#bench > .verdict")).doesNotContain("93 %");
+    assertThat(browser.text("#bench > .verdict")).isNotEqualTo(before);
     browser.keep("picture");
     browser.press(".keep button");
     browser.until("the change is fitted", () -> browser.all(".dial.changed").isEmpty());

@@ -40,7 +40,7 @@ public record DayLine(
         key,
         name,
         TradeStyle.temperature(air.temperature()) + ", " + TradeStyle.pressure(air.pressure()),
-        Verdict.throttle(worst),
+        Verdict.throttle(worst.mixture().throttle()),
         TradeStyle.probability(worst.leanRisk(), accepted),
         worst.leanRisk().isMoreThan(accepted));
   }

@@ -29,15 +29,13 @@ import java.util.stream.IntStream;
  * @param step what to do next
  * @param bands how the band has narrowed
  * @param history what was tried and seen, in order
- * @param text the library's own words about all of it
  */
 public record SessionView(
     Machine machine,
     String with,
     StepView step,
     List<Band> bands,
-    List<Tried> history,
-    String text) {
+    List<Tried> history) {
 
   /**
    * The band at an opening.
@@ -75,8 +73,18 @@ public record SessionView(
         with,
         StepView.of(tuner.next(session)),
         bands(machine, tuner),
-        history(session),
-        SessionText.of(session, tuner));
+        history(session));
+  }
+
+  /**
+   * Returns a machine's session in the library's own words.
+   *
+   * @param machine the machine
+   * @param with what the rider reads with: plug or sensor
+   * @return the text
+   */
+  public static String words(Machine machine, String with) {
+    return SessionText.of(machine.session(), tuner(machine, with));
   }
 
   /**

@@ -2,7 +2,8 @@ package dev.jetting.examples.shopcounter.bench;
 
 import dev.jetting.rules.Report;
 import dev.jetting.rules.Severity;
-import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.risk.WorstSpot;
+import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.Locale;
 
@@ -41,15 +42,16 @@ public record Verdict(Kind kind, String sentence) {
   }
 
   static Verdict of(Report report) {
-    Worst worst = Worst.of(report);
+    WorstSpot worst = report.worst();
     String risk =
         "The lean risk is "
-            + TradeStyle.probability(
-                worst.point().leanRisk(), report.sheet().riding().acceptedRisk())
+            + TradeStyle.probability(worst.leanRisk(), report.sheet().riding().acceptedRisk())
             + " at most, at "
-            + throttle(worst.point())
-            + " "
-            + worst.when()
+            + throttle(worst.throttle())
+            + " and "
+            + Math.round(worst.speed().rpm())
+            + " rpm "
+            + when(worst.day())
             + ".";
     boolean warned = report.findings().stream().anyMatch(f -> f.severity() == Severity.WARNING);
     if (!report.passes()) {
@@ -60,21 +62,16 @@ public record Verdict(Kind kind, String sentence) {
         : new Verdict(Kind.GO, risk + " Confirm it with a plug chop.");
   }
 
-  static String throttle(RiskPoint point) {
-    String where = TradeStyle.throttle(point.mixture().throttle());
+  static String throttle(ThrottleOpening opening) {
+    String where = TradeStyle.throttle(opening);
     return where.endsWith("throttle") ? where : where + " throttle";
   }
 
-  /** The riskiest opening of the three days. */
-  record Worst(RiskPoint point, String when) {
-    static Worst of(Report report) {
-      Worst worst = new Worst(report.profile().worst(), "today");
-      worst = worst.or(new Worst(report.coldestDay().worst(), "on the coldest day"));
-      return worst.or(new Worst(report.hottestDay().worst(), "on the hottest day"));
-    }
-
-    private Worst or(Worst other) {
-      return other.point.leanRisk().isMoreThan(point.leanRisk()) ? other : this;
-    }
+  private static String when(WorstSpot.Day day) {
+    return switch (day) {
+      case TODAY -> "today";
+      case COLDEST -> "on the coldest day";
+      case HOTTEST -> "on the hottest day";
+    };
   }
 }

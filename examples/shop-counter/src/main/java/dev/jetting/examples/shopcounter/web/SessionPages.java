@@ -43,6 +43,7 @@ final class SessionPages {
 
   void on(RoutesConfig routes) {
     routes.get(PATH, this::show);
+    routes.get(PATH + "/words", this::words);
     routes.post(PATH + "/reading", this::read);
     routes.post(PATH + "/change", this::change);
     routes.post(PATH + "/checks", this::tickOff);
@@ -56,6 +57,12 @@ final class SessionPages {
         request,
         "session.jte",
         Map.of("session", SessionView.of(machine, with(request.queryParam("with")))));
+  }
+
+  private void words(Context request) {
+    request
+        .contentType("text/plain; charset=utf-8")
+        .result(SessionView.words(machine(request), with(request.queryParam("with"))));
   }
 
   private void read(Context request) {
