@@ -15,7 +15,6 @@ import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -71,7 +70,7 @@ class KilledTest {
       try (InputStream in = Objects.requireNonNull(Writer.class.getResourceAsStream(demo))) {
         var sheet = SheetJson.read(in);
         while (true) {
-          System.out.println(machines.add(VISITOR, sheet, Set.of()));
+          System.out.println(machines.add(VISITOR, sheet));
         }
       }
     }

@@ -16,23 +16,21 @@ import java.util.EnumSet;
  * What is known of a machine's engine.
  *
  * @param tuner limits, spreads and instruments
+ * @param riskModel the same spreads, wider by what its typical values may be off
  * @param calibration what its readings taught
  */
-record Knowledge(Tuner tuner, Calibration calibration) {
+record Knowledge(Tuner tuner, RiskModel riskModel, Calibration calibration) {
 
   static Knowledge of(Machine machine) {
-    RiskModel risk = RiskModel.assumed().withGuesses(machine.sheet().setup(), machine.typical());
-    Tuner tuner =
-        Tuner.readingWith(EnumSet.of(Instrument.PLUG, Instrument.FEEL)).withRiskModel(risk);
-    return new Knowledge(tuner, tuner.calibration(machine.session()));
-  }
-
-  RiskModel riskModel() {
-    return tuner.riskModel();
+    Tuner tuner = Tuner.readingWith(EnumSet.of(Instrument.PLUG, Instrument.FEEL));
+    return new Knowledge(
+        tuner,
+        machine.sheet().riskModel(tuner.riskModel()),
+        machine.sheet().calibration(tuner.riskModel(), tuner.calibration(machine.session())));
   }
 
   AssessedSetting assess(SetupSheet sheet) {
-    return AssessedSetting.of(sheet, riskModel(), calibration);
+    return AssessedSetting.of(sheet, tuner.riskModel(), calibration);
   }
 
   /** The report on a setting with its plan: some hundred settings are assessed for it. */

@@ -33,18 +33,13 @@ public record Measured(Machine machine, String text) {
   public static Measured of(Machine machine, @Nullable String key, @Nullable String number) {
     MachineValue value = value(machine, Objects.requireNonNullElse(key, ""));
     Setup setup = value.change(machine.sheet().setup(), number(number));
-    SetupSheet sheet = machine.sheet().withSetup(setup);
     Set<MachineValue> typical = EnumSet.copyOf(machine.typical());
     typical.remove(value);
+    SetupSheet sheet = machine.sheet().withSetup(setup).withTypical(typical);
     String unit = value.unit().equals("1") ? "" : " " + value.unit();
     return new Measured(
         new Machine(
-            machine.id(),
-            machine.name(),
-            sheet,
-            typical,
-            TuningSession.beginning(sheet),
-            machine.changed()),
+            machine.id(), machine.name(), sheet, TuningSession.beginning(sheet), machine.changed()),
         "Measured: " + value + " " + number(number) + unit);
   }
 

@@ -31,11 +31,7 @@ import java.util.stream.IntStream;
  * @param history what was tried and seen, in order
  */
 public record SessionView(
-    Machine machine,
-    String with,
-    StepView step,
-    List<Band> bands,
-    List<Tried> history) {
+    Machine machine, String with, StepView step, List<Band> bands, List<Tried> history) {
 
   /**
    * The band at an opening.
@@ -66,14 +62,10 @@ public record SessionView(
    * @return the page
    */
   public static SessionView of(Machine machine, String with) {
-    Tuner tuner = tuner(machine, with);
+    Tuner tuner = tuner(with);
     TuningSession session = machine.session();
     return new SessionView(
-        machine,
-        with,
-        StepView.of(tuner.next(session)),
-        bands(machine, tuner),
-        history(session));
+        machine, with, StepView.of(tuner.next(session)), bands(machine, tuner), history(session));
   }
 
   /**
@@ -84,7 +76,7 @@ public record SessionView(
    * @return the text
    */
   public static String words(Machine machine, String with) {
-    return SessionText.of(machine.session(), tuner(machine, with));
+    return SessionText.of(machine.session(), tuner(with));
   }
 
   /**
@@ -95,15 +87,15 @@ public record SessionView(
    * @return the step
    */
   public static NextStep next(Machine machine, String with) {
-    return tuner(machine, with).next(machine.session());
+    return tuner(with).next(machine.session());
   }
 
-  private static Tuner tuner(Machine machine, String with) {
+  private static Tuner tuner(String with) {
     Set<Instrument> instruments =
         with.equals("sensor")
             ? EnumSet.of(Instrument.WIDEBAND, Instrument.PLUG, Instrument.FEEL)
             : EnumSet.of(Instrument.PLUG, Instrument.FEEL);
-    return Tuner.readingWith(instruments).withRiskModel(Knowledge.of(machine).riskModel());
+    return Tuner.readingWith(instruments);
   }
 
   private static List<Band> bands(Machine machine, Tuner tuner) {

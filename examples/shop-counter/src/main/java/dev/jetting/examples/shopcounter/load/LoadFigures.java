@@ -145,8 +145,7 @@ public final class LoadFigures {
     return TuningSession.beginning(sheet)
         .checking(EnumSet.allOf(Check.class))
         .observing(
-            new Observation(
-                ThrottleOpening.FULL, speed, new Evidence.Colour(PlugColour.DARK)));
+            new Observation(ThrottleOpening.FULL, speed, new Evidence.Colour(PlugColour.DARK)));
   }
 
   /** The same at the counter. */

@@ -12,17 +12,16 @@ import java.util.Set;
  * @param id what its address contains
  * @param name what the visitor calls it
  * @param sheet the setting that is on the machine now
- * @param typical the values that are typical and not stated
  * @param session what was tried and seen since the session began
  * @param changed when it was last changed
  */
 public record Machine(
-    String id,
-    String name,
-    SetupSheet sheet,
-    Set<MachineValue> typical,
-    TuningSession session,
-    Instant changed) {
+    String id, String name, SetupSheet sheet, TuningSession session, Instant changed) {
+
+  /** {@return the values that are typical and not stated} */
+  public Set<MachineValue> typical() {
+    return sheet.typical();
+  }
 
   /**
    * A machine that nobody keeps.
@@ -31,7 +30,6 @@ public record Machine(
    * @return the machine
    */
   public static Machine passing(SetupSheet sheet) {
-    return new Machine(
-        "", sheet.title(), sheet, Set.of(), TuningSession.beginning(sheet), Instant.EPOCH);
+    return new Machine("", sheet.title(), sheet, TuningSession.beginning(sheet), Instant.EPOCH);
   }
 }

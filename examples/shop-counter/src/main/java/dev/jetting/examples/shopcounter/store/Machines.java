@@ -1,6 +1,5 @@
 package dev.jetting.examples.shopcounter.store;
 
-import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.SessionJson;
 import dev.jetting.rules.json.SheetJson;
@@ -13,13 +12,9 @@ import java.sql.SQLException;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The machines of all visitors. Every question names the visitor, and only his machines answer. */
@@ -28,10 +23,8 @@ public final class Machines {
   /** So that one visitor cannot fill the disk. */
   public static final int MOST = 200;
 
-  private static final Pattern BLANK = Pattern.compile(" ");
   private static final SecureRandom RANDOM = new SecureRandom();
-  private static final String COLUMNS =
-      "SELECT id, name, sheet, typical, session, changed FROM machine";
+  private static final String COLUMNS = "SELECT id, name, sheet, session, changed FROM machine";
 
   private final Database database;
   private final Clock clock;
@@ -78,11 +71,10 @@ public final class Machines {
    *
    * @param visitor the visitor
    * @param sheet the setting that is on it
-   * @param typical the values that are typical and not stated
    * @return its id
    * @throws IllegalArgumentException if the visitor has {@value #MOST} machines
    */
-  public String add(String visitor, SetupSheet sheet, Set<MachineValue> typical) {
+  public String add(String visitor, SetupSheet sheet) {
     byte[] random = new byte[12];
     RANDOM.nextBytes(random);
     String id = HexFormat.of().formatHex(random);
@@ -94,13 +86,11 @@ public final class Machines {
           }
           update(
               connection,
-              "INSERT INTO machine (id, visitor, name, sheet, typical, changed)"
-                  + " VALUES (?, ?, ?, ?, ?, ?)",
+              "INSERT INTO machine (id, visitor, name, sheet, changed)" + " VALUES (?, ?, ?, ?, ?)",
               id,
               visitor,
               sheet.title(),
               SheetJson.write(sheet),
-              names(typical),
               now());
           log(connection, id, Entry.Kind.ENTERED, sheet.title(), sheet);
           return id;
@@ -118,26 +108,6 @@ public final class Machines {
    */
   public void keep(String visitor, String id, TuningSession session, Entry.Kind kind, String text) {
     database.transact(connection -> keep(connection, visitor, id, session, kind, text));
-  }
-
-  /**
-   * Keeps a machine of which a value was measured; its session goes on from there.
-   *
-   * @param visitor the visitor
-   * @param machine the machine as it is known now
-   * @param text what was measured, for people
-   */
-  public void keepMeasured(String visitor, Machine machine, String text) {
-    database.transact(
-        connection -> {
-          update(
-              connection,
-              "UPDATE machine SET typical = ? WHERE visitor = ? AND id = ?",
-              names(machine.typical()),
-              visitor,
-              machine.id());
-          return keep(connection, visitor, machine.id(), machine.session(), Entry.Kind.READ, text);
-        });
   }
 
   /**
@@ -255,14 +225,13 @@ public final class Machines {
 
   private static Machine machine(ResultSet row) throws SQLException {
     SetupSheet sheet = SheetJson.read(row.getString(3));
-    String session = row.getString(5);
+    String session = row.getString(4);
     return new Machine(
         row.getString(1),
         row.getString(2),
         sheet,
-        values(row.getString(4)),
         session == null ? TuningSession.beginning(sheet) : SessionJson.read(session),
-        Instant.parse(row.getString(6)));
+        Instant.parse(row.getString(5)));
   }
 
   private static int update(Connection connection, String sql, @Nullable String... arguments)
@@ -278,19 +247,5 @@ public final class Machines {
     for (int i = 0; i < arguments.length; i++) {
       statement.setString(i + 1, arguments[i]);
     }
-  }
-
-  private static String names(Set<MachineValue> values) {
-    return values.stream().map(MachineValue::name).collect(Collectors.joining(" "));
-  }
-
-  private static Set<MachineValue> values(String names) {
-    Set<MachineValue> values = EnumSet.noneOf(MachineValue.class);
-    BLANK
-        .splitAsStream(names)
-        .filter(n -> !n.isEmpty())
-        .map(MachineValue::valueOf)
-        .forEach(values::add);
-    return values;
   }
 }

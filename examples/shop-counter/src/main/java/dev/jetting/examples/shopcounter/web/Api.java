@@ -168,7 +168,7 @@ final class Api {
   }
 
   private void add(Context request) {
-    String id = machines.add(known(request), sheetIn(request), Set.of());
+    String id = machines.add(known(request), sheetIn(request));
     request.status(201).header("Location", "/api/machines/" + id);
     answer(request, Map.of("id", id));
   }

@@ -24,7 +24,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 
 /** The visitor's machines: the list, the picture, the log. */
 final class MachinePages {
@@ -66,13 +65,13 @@ final class MachinePages {
   }
 
   private void addDemo(Context request) {
-    String id = machines.add(Visitor.of(request), Demos.sheet(request.pathParam("name")), Set.of());
+    String id = machines.add(Visitor.of(request), Demos.sheet(request.pathParam("name")));
     request.redirect("/machines/" + id, HttpStatus.SEE_OTHER);
   }
 
   private void addSheet(Context request) {
     String sheet = Objects.requireNonNullElse(request.formParam("sheet"), "");
-    String id = machines.add(Visitor.of(request), SheetJson.read(sheet), Set.of());
+    String id = machines.add(Visitor.of(request), SheetJson.read(sheet));
     request.redirect("/machines/" + id, HttpStatus.SEE_OTHER);
   }
 
@@ -88,7 +87,7 @@ final class MachinePages {
       form(request, form);
       return;
     }
-    String id = machines.add(Visitor.of(request), machine.get().sheet(), machine.get().typical());
+    String id = machines.add(Visitor.of(request), machine.get().sheet());
     request.redirect("/machines/" + id, HttpStatus.SEE_OTHER);
   }
 
@@ -119,7 +118,12 @@ final class MachinePages {
   private void measure(Context request) {
     Measured measured =
         Measured.of(machine(request), request.formParam("value"), request.formParam("number"));
-    machines.keepMeasured(Visitor.of(request), measured.machine(), measured.text());
+    machines.keep(
+        Visitor.of(request),
+        measured.machine().id(),
+        measured.machine().session(),
+        Entry.Kind.READ,
+        measured.text());
     request.redirect("/machines/" + measured.machine().id() + "/known", HttpStatus.SEE_OTHER);
   }
 
