@@ -106,7 +106,8 @@ public record StepView(
   }
 
   private static String hurt(Observation seen) {
-    return capital(seen.text()) + ": the engine is being hurt there. Ride nothing before. ";
+    return capital(seen.text())
+        + ": the engine is being hurt there. Do not ride before you have changed it. ";
   }
 
   private static StepView end(NextStep step) {
