@@ -1,6 +1,5 @@
 package dev.jetting.core.calibration;
 
-import com.google.common.base.Supplier;
 import com.google.common.base.Suppliers;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
@@ -9,6 +8,7 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * What readings have taught about an engine and its carburettor.

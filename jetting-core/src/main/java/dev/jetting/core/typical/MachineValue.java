@@ -279,7 +279,7 @@ public enum MachineValue {
       try {
         return Optional.of(lens.write(setup, lens.held(setup, other)));
       } catch (IllegalArgumentException e) {
-        continue; // no machine has it: half as far off
+        // No machine has it: half as far off.
       }
     }
     return Optional.of(setup);

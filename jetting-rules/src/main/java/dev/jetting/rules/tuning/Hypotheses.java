@@ -69,7 +69,7 @@ final class Hypotheses {
 
   private static double missed(Fault fault, List<Set<Check>> checks) {
     long looked = checks.stream().filter(round -> round.contains(fault.settledBy())).count();
-    return StrictMath.pow(MISSED, looked);
+    return StrictMath.pow(MISSED, (double) looked);
   }
 
   /** The faults, the most likely first. */

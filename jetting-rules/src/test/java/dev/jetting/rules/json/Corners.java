@@ -86,7 +86,7 @@ final class Corners {
         collect(node.get(i), at.appendIndex(i), leaves);
       }
     } else if (!TEXTS.contains(String.valueOf(at.last().getMatchingProperty()))
-        && (node.isNumber() || node.isTextual() && NUMBER.matcher(node.asText()).matches())) {
+        && (node.isNumber() || (node.isTextual() && NUMBER.matcher(node.asText()).matches()))) {
       leaves.add(at);
     }
   }

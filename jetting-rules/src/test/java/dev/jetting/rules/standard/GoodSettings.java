@@ -51,6 +51,7 @@ import java.util.List;
  */
 final class GoodSettings {
 
+  @SuppressWarnings("ImmutableEnumChecker") // records of immutable parts
   private enum Tune {
     UTILITY(1400, 0.50, 0.62, 0.62, Induction.assumedMild(), MixtureNeed.assumedVeryMild()),
     MILD(1400, 0.50, 0.64, 0.72, Induction.assumedMild(), MixtureNeed.assumedMild()),

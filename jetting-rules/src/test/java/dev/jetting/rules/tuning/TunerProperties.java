@@ -77,16 +77,16 @@ class TunerProperties {
   @Property(tries = 15, shrinking = ShrinkingMode.OFF)
   void next_toTheEnd_keepsTheRefusalsOfTheTrade(@ForAll("led") Led led) {
     List<Taken> all = led.toItsEnd();
-    ends(led, all);
+    ends(all);
     ridesAfterHarmOnlyOnceRicherThere(led, all);
     makesRicherWhereTheSignWas(led, all);
     leansOnlyAfterAReadingAndByLittle(led, all);
-    changesOnePartAndNoLeap(led, all);
+    changesOnePartAndNoLeap(all);
     confirmsOnlyWhereFullThrottleWasRead(led, all);
-    testsWhereTheThrottleCanBeHeld(led, all);
+    testsWhereTheThrottleCanBeHeld(all);
   }
 
-  private static void ends(Led led, List<Taken> all) {
+  private static void ends(List<Taken> all) {
     assertThat(last(all).step.isEnd()).isTrue();
   }
 
@@ -151,7 +151,7 @@ class TunerProperties {
   }
 
   /** One part at a time, and a jet by two sizes or a tenth at most. */
-  private static void changesOnePartAndNoLeap(Led led, List<Taken> all) {
+  private static void changesOnePartAndNoLeap(List<Taken> all) {
     for (Taken taken : all) {
       Optional<NextChange> change = Sessions.change(taken.step);
       if (change.isPresent()) {
@@ -188,7 +188,7 @@ class TunerProperties {
   }
 
   /** Tests are asked for where a rider can hold the throttle. */
-  private static void testsWhereTheThrottleCanBeHeld(Led led, List<Taken> all) {
+  private static void testsWhereTheThrottleCanBeHeld(List<Taken> all) {
     for (Taken taken : all) {
       Sessions.test(taken.step)
           .ifPresent(test -> assertThat(Held.OPENINGS).contains(test.throttle()));

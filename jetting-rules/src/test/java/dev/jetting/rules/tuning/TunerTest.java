@@ -205,9 +205,10 @@ class TunerTest {
   @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
   void next_sixtyRandomPlugs_isNoEndThatCallsItGood(long seed) {
     Random chance = new Random(seed);
+    List<PlugColour> colours = List.of(PlugColour.values());
     TuningSession session = begun();
     for (int i = 0; i < 60; i++) {
-      PlugColour colour = PlugColour.values()[chance.nextInt(PlugColour.values().length)];
+      PlugColour colour = colours.get(chance.nextInt(colours.size()));
       int eighths = List.of(8, 6, 4, 2, 1, 0).get(chance.nextInt(6));
       session =
           session.observing(
