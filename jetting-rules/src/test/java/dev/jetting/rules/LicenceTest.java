@@ -5,8 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.units.JetBore;
 import java.io.IOException;
-import java.net.URI;
 import java.net.URISyntaxException;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,8 +19,18 @@ class LicenceTest {
   @ParameterizedTest
   @ValueSource(classes = {JetBore.class, MixtureModel.class, Report.class})
   void module_bringsLicenceAndNotice(Class<?> type) throws IOException, URISyntaxException {
-    URI place = type.getProtectionDomain().getCodeSource().getLocation().toURI();
-    Path metaInf = Path.of(place).resolve("META-INF");
+    Path place = Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+    if (Files.isDirectory(place)) {
+      bringsLicenceAndNotice(place);
+      return;
+    }
+    try (FileSystem jar = FileSystems.newFileSystem(place)) {
+      bringsLicenceAndNotice(jar.getPath("/"));
+    }
+  }
+
+  private static void bringsLicenceAndNotice(Path root) throws IOException {
+    Path metaInf = root.resolve("META-INF");
     assertThat(Files.readString(metaInf.resolve("LICENSE"))).contains("Apache License");
     assertThat(Files.readString(metaInf.resolve("NOTICE"))).contains("META-INF/LICENSE");
   }
