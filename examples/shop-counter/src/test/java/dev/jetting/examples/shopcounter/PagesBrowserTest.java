@@ -51,8 +51,8 @@ class PagesBrowserTest {
     browser.expectNothingToObjectTo();
     browser.press("input[value=fit]");
     browser.press("form button");
-    browser.until("all are checked", () -> browser.all("[data-running]").isEmpty());
-    assertThat(browser.text("#check .verdict")).contains("12 of 12", "2 are no kits");
+    browser.waitForText("#check .verdict", "12 of 12");
+    assertThat(browser.text("#check .verdict")).contains("2 are no kits");
     assertThat(browser.text(".kit.no_kit")).contains("Line 5");
     assertThat(browser.text("#check")).contains("of series \"mains long\"");
     browser.expectNothingToObjectTo();
