@@ -9,19 +9,29 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptException;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.remote.http.ClientConfig;
+import org.openqa.selenium.support.ui.FluentWait;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** One visitor's browser: the system's Chromium without a window. */
@@ -30,7 +40,7 @@ final class Browser implements AutoCloseable {
   private static final String AXE = script();
 
   /** Long enough for a machine that is busy with other things. */
-  private static final Duration PATIENCE = Duration.ofMinutes(2);
+  private static final Duration PATIENCE = Duration.ofMinutes(5);
 
   private final ChromeDriver driver;
 
@@ -59,9 +69,12 @@ final class Browser implements AutoCloseable {
         new ChromeDriverService.Builder()
             .usingDriverExecutable(chromedriver.toFile())
             .usingAnyFreePort()
+            .withTimeout(PATIENCE)
             .build();
-    ChromeDriver driver = new ChromeDriver(service, options);
-    driver.manage().timeouts().scriptTimeout(PATIENCE);
+    // An answer of the driver takes as long as the page load or script that it waits for.
+    ClientConfig client = ClientConfig.defaultConfig().readTimeout(PATIENCE.multipliedBy(2));
+    ChromeDriver driver = new ChromeDriver(service, options, client);
+    driver.manage().timeouts().scriptTimeout(PATIENCE).pageLoadTimeout(PATIENCE);
     return new Browser(driver);
   }
 
@@ -80,27 +93,54 @@ final class Browser implements AutoCloseable {
     driver.get(address);
   }
 
-  WebElement find(String css) {
-    return new WebDriverWait(driver, PATIENCE)
-        .until(d -> d.findElements(By.cssSelector(css)).stream().findFirst().orElse(null));
+  /** Waits for an element that the page, or a script of it, is about to show. */
+  void await(String css) {
+    until("there is " + css, () -> count(css) > 0);
   }
 
-  List<WebElement> all(String css) {
-    return driver.findElements(By.cssSelector(css));
+  long count(String css) {
+    return ((Number) js("return document.querySelectorAll(arguments[0]).length", css)).longValue();
   }
 
+  /** Read in one call, so that no script of the page replaces the element in between. */
   String text(String css) {
-    return find(css).getText();
+    return read(css, "innerText.trim()");
   }
 
+  String value(String css) {
+    return read(css, "value");
+  }
+
+  private String read(String css, String property) {
+    String script =
+        "const found = document.querySelector(arguments[0]);"
+            + "return found === null ? null : found."
+            + property;
+    return waiting(css).until(d -> (String) js(script, css));
+  }
+
+  /** A press that the page answers without leaving it. */
   void press(String css) {
-    WebElement target = find(css);
-    js("arguments[0].scrollIntoView({block: 'center'})", target);
-    target.click();
+    withElement(
+        css,
+        target -> {
+          js("arguments[0].scrollIntoView({block: 'center'})", target);
+          target.click();
+        });
+  }
+
+  /** A press that leads to another page; returns when that page is there. */
+  void follow(String css) {
+    leave(() -> press(css));
+  }
+
+  /** Types into a field and enters its form; returns when the page that answers is there. */
+  void enter(String css, String text) {
+    leave(() -> type(css, text, Keys.ENTER));
   }
 
   void type(String css, CharSequence... keys) {
-    find(css).sendKeys(keys);
+    withElement(css, target -> target.sendKeys(keys));
   }
 
   /** Sends keys to whatever has the focus. */
@@ -108,18 +148,44 @@ final class Browser implements AutoCloseable {
     driver.switchTo().activeElement().sendKeys(keys);
   }
 
-  WebElement focused() {
-    return driver.switchTo().activeElement();
+  /** A data attribute of what has the focus, or an empty text. */
+  String focused(String attribute) {
+    return String.valueOf(
+        js("return document.activeElement.getAttribute(arguments[0]) || ''", attribute));
   }
 
-  void until(String what, java.util.function.BooleanSupplier holds) {
-    new WebDriverWait(driver, PATIENCE)
-        .ignoring(org.openqa.selenium.StaleElementReferenceException.class)
-        .withMessage(what)
-        .until(d -> holds.getAsBoolean());
+  /** The click alone does not wait: without the mark the old page would be read. */
+  private void leave(Runnable action) {
+    js("window.oldPage = true");
+    action.run();
+    waiting("another page")
+        .ignoring(WebDriverException.class)
+        .until(
+            d -> js("return window.oldPage === undefined && document.readyState === 'complete'"));
   }
 
-  void waitForText(String css, String part) {
+  private void withElement(String css, Consumer<WebElement> action) {
+    waiting(css)
+        .until(
+            d -> {
+              Optional<WebElement> found = d.findElements(By.cssSelector(css)).stream().findFirst();
+              found.ifPresent(action);
+              return found.isPresent();
+            });
+  }
+
+  void until(String what, BooleanSupplier holds) {
+    waiting(what).until(d -> holds.getAsBoolean());
+  }
+
+  /** A script fails where the page under it is replaced, and is asked again on the new one. */
+  private FluentWait<WebDriver> waiting(String what) {
+    return new WebDriverWait(driver, PATIENCE)
+        .ignoring(StaleElementReferenceException.class, JavascriptException.class)
+        .withMessage(what);
+  }
+
+  void expectText(String css, String part) {
     until(css + " contains " + part, () -> text(css).contains(part));
   }
 
@@ -136,6 +202,7 @@ final class Browser implements AutoCloseable {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", width < 500));
+    paint();
   }
 
   void media(String media, String scheme) {
@@ -146,6 +213,14 @@ final class Browser implements AutoCloseable {
             media,
             "features",
             List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+    paint();
+  }
+
+  /** The charts are drawn anew when a frame notices that the view or the scheme is another. */
+  private void paint() {
+    driver.executeAsyncScript(
+        "const done = arguments[0];"
+            + "requestAnimationFrame(() => requestAnimationFrame(() => done()))");
   }
 
   /** By how much the page is wider than the view. */
@@ -170,10 +245,26 @@ final class Browser implements AutoCloseable {
   }
 
   /** Everything that the browser complained about since the last time. */
-  List<String> complaints() {
+  private List<String> complaints() {
     return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
         .map(Object::toString)
         .toList();
+  }
+
+  /** Forgets what was complained about until now. */
+  void dropComplaints() {
+    complaints();
+  }
+
+  void expectNoComplaint() {
+    assertThat(complaints()).isEmpty();
+  }
+
+  /** Expects complaints about a refused request, and no others. */
+  void expectRefusal(int status) {
+    List<String> found = new ArrayList<>();
+    until("complaint about " + status, () -> found.addAll(complaints()));
+    assertThat(found).allMatch(line -> line.contains(String.valueOf(status)));
   }
 
   /** The page as it goes to the printer. */

@@ -3,14 +3,10 @@ package dev.jetting.examples.shopcounter;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.openqa.selenium.Keys;
 
 /** From a machine that a rider describes to a session on it. */
-class MachineBrowserTest {
+class MachineBrowserTest extends BrowserTests {
 
   private static final Map<String, String> FIELD_CART =
       Map.of(
@@ -23,45 +19,19 @@ class MachineBrowserTest {
           "needlejet", "2.15",
           "height", "900 m");
 
-  private static Running counter;
-  private static Browser browser;
-
-  @BeforeAll
-  static void start() {
-    browser = Browser.open();
-    counter = Running.start();
-  }
-
-  @AfterAll
-  static void stop() {
-    if (browser != null) {
-      browser.close();
-    }
-    if (counter != null) {
-      counter.close();
-    }
-  }
-
-  @BeforeEach
-  void begin() {
-    browser.media("", "light");
-    browser.view(1280, 900);
-    browser.complaints();
-  }
-
   @Test
   void form_saysWhatIsMissing_andKeepsWhatWasSaid() {
     browser.go(counter.address("/machines/new"));
     browser.expectNothingToObjectTo();
     browser.type("#displacement", "a lot");
     browser.type("#bore", "24");
-    browser.press("form.stack > button");
+    browser.follow("form.stack > button");
+    browser.expectRefusal(422);
     assertThat(browser.text("#displacement-about")).contains("a lot");
     assertThat(browser.text("#main-about")).contains("Say this, too");
-    assertThat(browser.find("#bore").getDomProperty("value")).isEqualTo("24");
+    assertThat(browser.value("#bore")).isEqualTo("24");
     browser.expectNothingToObjectTo();
-    browser.view(360, 740);
-    browser.until("the form fits a phone", () -> browser.overhang() <= 0);
+    expectToFitAPhone();
   }
 
   @Test
@@ -72,11 +42,11 @@ class MachineBrowserTest {
     browser.go(machine + "/known");
     browser.expectNothingToObjectTo();
     browser.keep("known");
-    int open = browser.all(".guesses li").size();
+    long open = browser.count(".guesses li");
     String taken = browser.text(".guesses li b").replaceAll("[^0-9.].*", "");
     browser.type(".guesses li input[name=number]", taken);
-    browser.press(".guesses li button");
-    browser.until("one less", () -> browser.all(".guesses li").size() == open - 1);
+    browser.follow(".guesses li button");
+    assertThat(browser.count(".guesses li")).isEqualTo(open - 1);
     browser.go(machine);
     assertThat(width()).isLessThan(before);
   }
@@ -89,14 +59,13 @@ class MachineBrowserTest {
     tickAllOff();
     browser.keep("session");
     browser.press("input[name=seen][value=black]");
-    browser.press("form[action$='/reading'] button");
-    browser.waitForText(".log", "a black plug");
-    assertThat(browser.all(".beside tbody tr:last-child td").get(2).getText()).isNotEqualTo("0 %");
+    browser.follow("form[action$='/reading'] button");
+    assertThat(browser.text(".log")).contains("a black plug");
+    assertThat(browser.text(".beside tbody tr:last-child td:nth-of-type(3)")).isNotEqualTo("0 %");
     browser.expectNothingToObjectTo();
-    browser.view(360, 740);
-    browser.until("the session fits a phone", () -> browser.overhang() <= 0);
-    browser.press("form[action$='/undo'] button");
-    browser.waitForText(".log", "nothing read yet");
+    expectToFitAPhone();
+    browser.follow("form[action$='/undo'] button");
+    assertThat(browser.text(".log")).contains("nothing read yet");
   }
 
   @Test
@@ -105,16 +74,16 @@ class MachineBrowserTest {
     browser.go(machine + "/session");
     tickAllOff();
     browser.press("input[name=seen][value=pings]");
-    browser.press("form[action$='/reading'] button");
-    browser.waitForText(".next.stop h2", "Stop");
+    browser.follow("form[action$='/reading'] button");
+    assertThat(browser.text(".next.stop h2")).contains("Stop");
     browser.expectNothingToObjectTo();
     browser.keep("stop");
   }
 
-  private static void tickAllOff() {
+  private void tickAllOff() {
     browser.js("document.querySelectorAll('input[name=check]').forEach(box => box.click())");
-    browser.press("form[action$='/checks'] button");
-    browser.until("the checks are done", () -> browser.all("form[action$='/checks']").isEmpty());
+    browser.follow("form[action$='/checks'] button");
+    assertThat(browser.count("form[action$='/checks']")).isZero();
   }
 
   @Test
@@ -122,12 +91,13 @@ class MachineBrowserTest {
     String machine = enter();
     browser.go(machine + "/session?with=sensor");
     browser.press("input[name=seen][value=lambda]");
-    browser.type("input[name=lambda]", "rich", Keys.ENTER);
-    browser.waitForText(".big", "rich");
+    browser.enter("input[name=lambda]", "rich");
+    assertThat(browser.text(".big")).contains("rich");
+    browser.expectRefusal(422);
   }
 
   /** How wide the band is at full throttle. */
-  private static double width() {
+  private double width() {
     return ((Number)
             browser.js(
                 "const d = JSON.parse(document.getElementById('bench').dataset.charts).days.today;"
@@ -135,14 +105,14 @@ class MachineBrowserTest {
         .doubleValue();
   }
 
-  private static String enter() {
+  private String enter() {
     browser.go(counter.address("/machines/new"));
     FIELD_CART.forEach(
         (field, value) ->
             browser.js("document.getElementById(arguments[0]).value = arguments[1]", field, value));
     browser.press("input[name=tune][value=utility]");
-    browser.press("form.stack > button");
-    browser.find("#plot-lambda canvas");
+    browser.follow("form.stack > button");
+    browser.await("#plot-lambda canvas");
     return browser.address();
   }
 }

@@ -2,46 +2,15 @@ package dev.jetting.examples.shopcounter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
 
-class PictureBrowserTest {
-
-  private static Running counter;
-  private static Browser browser;
-
-  @BeforeAll
-  static void start() {
-    browser = Browser.open();
-    counter = Running.start();
-  }
-
-  @AfterAll
-  static void stop() {
-    if (browser != null) {
-      browser.close();
-    }
-    if (counter != null) {
-      counter.close();
-    }
-  }
+class PictureBrowserTest extends BrowserTests {
 
   @BeforeEach
   void openAMachineThatIsLean() {
-    browser.media("", "light");
-    browser.view(1280, 900);
-    browser.go(counter.address("/"));
-    browser.press("form[action$='lean-in-the-middle'] button");
-    browser.find("#plot-lambda canvas");
-  }
-
-  @AfterEach
-  void nothingWasComplainedAbout() {
-    assertThat(browser.complaints()).isEmpty();
+    open("lean-in-the-middle");
   }
 
   @Test
@@ -49,20 +18,20 @@ class PictureBrowserTest {
     String before = browser.text("#bench > .verdict");
     assertThat(before).contains("Do not ride");
     browser.press("[data-key=needle_jet-rich]");
-    browser.waitForText(".dial.changed", "2.15 mm");
+    browser.expectText(".dial.changed", "2.15 mm");
     assertThat(browser.text(".dial.changed")).contains("fitted: 2.13 mm");
     assertThat(browser.text("#bench > .verdict")).isNotEqualTo(before);
     browser.keep("picture");
-    browser.press(".keep button");
-    browser.until("the change is fitted", () -> browser.all(".dial.changed").isEmpty());
-    browser.press(".tabs a[href$='/log']");
+    browser.follow(".keep button");
+    assertThat(browser.count(".dial.changed")).isZero();
+    browser.follow(".tabs a[href$='/log']");
     assertThat(browser.text(".log")).contains("Needle jet 2.13 mm → 2.15 mm");
   }
 
   @Test
   void slider_readsTheNumbersByKeyboard() {
     browser.type("#throttle", Keys.HOME, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
-    assertThat(browser.text("#where")).startsWith("1/64 throttle");
+    browser.expectText("#where", "1/64 throttle");
     assertThat(browser.text("#numbers")).contains("lean limit", "lean risk", "needle");
     String today = browser.text("#numbers");
     browser.press("input[name=day][value=coldest]");
@@ -72,7 +41,7 @@ class PictureBrowserTest {
   @Test
   void finding_pointsAtItsPlace() {
     browser.press(".found .point");
-    browser.waitForText("#where", "7/64");
+    browser.expectText("#where", "7/64");
   }
 
   @Test
@@ -80,20 +49,18 @@ class PictureBrowserTest {
     browser.js("document.getElementById('content').focus()");
     for (int i = 0; i < 12; i++) {
       browser.keys(Keys.TAB);
-      if ("main-rich".equals(browser.focused().getDomAttribute("data-key"))) {
+      if (browser.focused("data-key").equals("main-rich")) {
         break;
       }
     }
     browser.keys(Keys.ENTER);
-    browser.waitForText(".dial.changed", "100");
-    browser.until(
-        "the focus stays", () -> "main-rich".equals(browser.focused().getDomAttribute("data-key")));
+    browser.expectText(".dial.changed", "100");
+    browser.until("the focus stays", () -> browser.focused("data-key").equals("main-rich"));
   }
 
   @Test
   void phone_isNotWiderThanItsScreen() {
-    browser.view(360, 740);
-    browser.until("the charts fit", () -> browser.overhang() <= 0);
+    expectToFitAPhone();
     browser.expectNothingToObjectTo();
     browser.keep("phone");
   }
@@ -120,9 +87,9 @@ class PictureBrowserTest {
   void badInput_isExplainedInPlainWords() {
     browser.go(counter.address("/"));
     browser.type("#sheet", "{\"format\": \"jetting setup sheet\"");
-    browser.press("form[action='/machines/sheet'] button");
+    browser.follow("form[action='/machines/sheet'] button");
     assertThat(browser.text("h1")).isEqualTo("Input that cannot be used");
-    assertThat(browser.complaints()).allMatch(line -> line.contains("422"));
+    browser.expectRefusal(422);
   }
 
   @Test
@@ -132,7 +99,7 @@ class PictureBrowserTest {
       other.go(machine);
       assertThat(other.text("h1")).isEqualTo("Not found");
       other.go(counter.address("/"));
-      assertThat(other.all(".ticket")).isEmpty();
+      assertThat(other.count(".ticket")).isZero();
     }
     browser.go(machine);
     assertThat(browser.text("h1")).contains("Milk cart");
