@@ -238,7 +238,7 @@ public final class SetupArbitraries extends DomainContextBase {
                         Length.ofMillimetres(idle))));
   }
 
-  /** Floats that are meant to be set to 20 mm; half of the settings do not tell. */
+  /** Floats that are meant to be set to 20 mm; in half of the settings they are unknown. */
   private static Arbitrary<Optional<Floats>> floats(Arbitrary<Double> levels) {
     return levels
         .map(set -> new Floats(FloatLevel.ofMillimetres(set), FloatLevel.ofMillimetres(20)))

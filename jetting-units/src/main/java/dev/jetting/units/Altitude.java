@@ -19,7 +19,7 @@ public final class Altitude extends Scalar<Altitude> {
   }
 
   /**
-   * Returns the altitude of so many metres.
+   * Creates an altitude from metres.
    *
    * @param metres metres, from -5000 to 80000
    * @return the altitude
@@ -30,7 +30,7 @@ public final class Altitude extends Scalar<Altitude> {
   }
 
   /**
-   * Returns the altitude of so many feet.
+   * Creates an altitude from feet.
    *
    * @param feet feet, from about −16404 to about 262467
    * @return the altitude

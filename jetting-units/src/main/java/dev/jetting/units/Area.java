@@ -16,7 +16,7 @@ public final class Area extends Scalar<Area> {
   }
 
   /**
-   * Returns the area of so many square millimetres.
+   * Creates an area from square millimetres.
    *
    * @param squareMillimetres square millimetres, from 0 to 1000000
    * @return the area

@@ -9,10 +9,10 @@ import org.jspecify.annotations.Nullable;
  * end it counts, because "the second" is richer or leaner depending on both. A groove nearer to the
  * bottom raises the needle and is richer.
  *
- * <p>Equality and order go by the groove, whichever end it was counted from: 2 of 5 from the top
- * equals 4 of 5 from the bottom, and each still prints as it was given. Positions on needles with
- * the same number of grooves are ordered from the top groove to the bottom one, others by the
- * number of grooves.
+ * <p>Equality and order depend on the groove, not on the end from which it was counted: 2 of 5 from
+ * the top equals 4 of 5 from the bottom. Each prints as it was given. Positions on needles with the
+ * same number of grooves are ordered from the top groove to the bottom one, others by the number of
+ * grooves.
  *
  * <p>Not the height of the needle, which takes the distance between its grooves and the washers
  * under its clip.

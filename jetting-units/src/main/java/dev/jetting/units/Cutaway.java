@@ -17,7 +17,7 @@ public final class Cutaway extends Scalar<Cutaway> {
   }
 
   /**
-   * Returns the cutaway of so many millimetres.
+   * Creates a cutaway from millimetres.
    *
    * @param millimetres millimetres, from 0 to 50
    * @return the cutaway
@@ -28,7 +28,7 @@ public final class Cutaway extends Scalar<Cutaway> {
   }
 
   /**
-   * Returns the cutaway of so many tenths of a millimetre.
+   * Creates a cutaway from tenths of a millimetre.
    *
    * @param tenths tenths of a millimetre, from 0 to 500
    * @return the cutaway

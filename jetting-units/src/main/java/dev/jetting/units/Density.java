@@ -16,7 +16,7 @@ public final class Density extends Scalar<Density> {
   }
 
   /**
-   * Returns the density of so many kilograms in a cubic metre.
+   * Creates a density from kilograms in a cubic metre.
    *
    * @param kilogramsPerCubicMetre kilograms in a cubic metre, above 0 up to 25000
    * @return the density

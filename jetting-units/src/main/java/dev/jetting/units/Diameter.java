@@ -16,7 +16,7 @@ public final class Diameter extends Scalar<Diameter> {
   }
 
   /**
-   * Returns the diameter of so many millimetres.
+   * Creates a diameter from millimetres.
    *
    * @param millimetres millimetres, above 0 up to 1000
    * @return the diameter

@@ -16,7 +16,7 @@ public final class Displacement extends Scalar<Displacement> {
   }
 
   /**
-   * Returns the displacement of so many cubic centimetres.
+   * Creates a displacement from cubic centimetres.
    *
    * @param cubicCentimetres cubic centimetres, above 0 up to 100000
    * @return the displacement

@@ -21,7 +21,7 @@ public final class DynamicViscosity extends Scalar<DynamicViscosity> {
   }
 
   /**
-   * Returns the dynamic viscosity of so many pascal seconds.
+   * Creates a dynamic viscosity from pascal seconds.
    *
    * @param pascalSeconds pascal seconds, above 0 up to 1000
    * @return the dynamic viscosity
@@ -32,7 +32,7 @@ public final class DynamicViscosity extends Scalar<DynamicViscosity> {
   }
 
   /**
-   * Returns the dynamic viscosity of so many millipascal seconds, which are centipoises.
+   * Creates a dynamic viscosity from millipascal seconds, which are centipoises.
    *
    * @param millipascalSeconds millipascal seconds, above 0 up to 1000000
    * @return the dynamic viscosity

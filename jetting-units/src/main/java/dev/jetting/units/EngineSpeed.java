@@ -16,7 +16,7 @@ public final class EngineSpeed extends Scalar<EngineSpeed> {
   }
 
   /**
-   * Returns the engine speed of so many turns a minute.
+   * Creates an engine speed from turns a minute.
    *
    * @param rpm turns a minute, from 0 to 100000
    * @return the engine speed

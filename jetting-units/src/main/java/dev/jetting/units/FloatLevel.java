@@ -17,7 +17,7 @@ public final class FloatLevel extends Scalar<FloatLevel> {
   }
 
   /**
-   * Returns the float level of so many millimetres.
+   * Creates a float level from millimetres.
    *
    * @param millimetres millimetres, from 0 to 200
    * @return the float level

@@ -27,7 +27,7 @@ public final class FuelConsumption extends Scalar<FuelConsumption> {
   }
 
   /**
-   * Returns the fuel consumption of so many litres on 100 km.
+   * Creates a fuel consumption from litres on 100 km.
    *
    * @param litres litres on 100 km, from 0.01 to 10000
    * @return the fuel consumption
@@ -38,7 +38,7 @@ public final class FuelConsumption extends Scalar<FuelConsumption> {
   }
 
   /**
-   * Returns the fuel consumption of so many miles per imperial gallon.
+   * Creates a fuel consumption from miles per imperial gallon.
    *
    * @param miles miles per imperial gallon, from about 0.02825 to about 28248
    * @return the fuel consumption
@@ -49,7 +49,7 @@ public final class FuelConsumption extends Scalar<FuelConsumption> {
   }
 
   /**
-   * Returns the fuel consumption of so many miles per US gallon.
+   * Creates a fuel consumption from miles per US gallon.
    *
    * @param miles miles per US gallon, from about 0.02352 to about 23521
    * @return the fuel consumption

@@ -20,7 +20,7 @@ public final class JetBore extends Scalar<JetBore> {
   }
 
   /**
-   * Returns the jet bore of so many millimetres.
+   * Creates a jet bore from millimetres.
    *
    * @param millimetres millimetres, above 0 up to 10
    * @return the jet bore
@@ -31,7 +31,7 @@ public final class JetBore extends Scalar<JetBore> {
   }
 
   /**
-   * Returns the jet bore of so many hundredths of a millimetre.
+   * Creates a jet bore from hundredths of a millimetre.
    *
    * @param hundredths hundredths of a millimetre, above 0 up to 1000
    * @return the jet bore
@@ -72,7 +72,7 @@ public final class JetBore extends Scalar<JetBore> {
   }
 
   /**
-   * Returns the bore as a diameter, to reckon areas with.
+   * Returns the bore as a diameter, for the computation of areas.
    *
    * @return the same number of millimetres
    */

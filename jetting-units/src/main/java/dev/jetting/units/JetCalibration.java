@@ -138,7 +138,7 @@ public record JetCalibration(
    * @param flow its flow on the bench
    * @param head the height of liquid above the jet, more than none
    * @param liquid what flowed
-   * @param relativeUncertainty the standard uncertainty of flows reckoned with it, as a share, from
+   * @param relativeUncertainty the standard uncertainty of flows computed with it, as a share, from
    *     0 to 0.5
    * @return the calibration
    * @throws QuantityException if there is no head, if more would flow than the ideal flow, or if

@@ -22,7 +22,7 @@ public final class JetFlow extends Scalar<JetFlow> {
   }
 
   /**
-   * Returns the jet flow of so many cubic centimetres a minute.
+   * Creates a jet flow from cubic centimetres a minute.
    *
    * @param cubicCentimetresPerMinute cubic centimetres a minute, above 0 up to 10000
    * @return the jet flow

@@ -168,7 +168,7 @@ public final class JetSeries<J extends Quantity<J>> {
   }
 
   /**
-   * Tells whether a size is one of the series.
+   * Returns whether a size is one of the series.
    *
    * @param size the size to look for
    * @return whether {@link #sizes()} has an equal one
@@ -200,7 +200,7 @@ public final class JetSeries<J extends Quantity<J>> {
   }
 
   /**
-   * Returns the size that lies so many steps away.
+   * Returns the size a number of steps away.
    *
    * @param size a size of the series
    * @param steps how many sizes up; down if negative

@@ -46,7 +46,7 @@ record Kind(String name, Range range, List<Unit> units, boolean readsFractions) 
     return parse(Objects.requireNonNull(text, "text"), text);
   }
 
-  /** Reads one text and quotes another, of which the first is a respelling. */
+  /** Reads the first text, a respelling of the second. Errors quote the second. */
   double parse(String respelled, String text) {
     NumberText number = NumberText.at(respelled, readsFractions);
     if (number != null) {

@@ -17,7 +17,7 @@ public final class KinematicViscosity extends Scalar<KinematicViscosity> {
   }
 
   /**
-   * Returns the kinematic viscosity of so many square millimetres a second, which are centistokes.
+   * Creates a kinematic viscosity from square millimetres a second, which are centistokes.
    *
    * @param squareMillimetresPerSecond square millimetres a second, above 0 up to 1000000
    * @return the kinematic viscosity

@@ -16,7 +16,7 @@ public final class Length extends Scalar<Length> {
   }
 
   /**
-   * Returns the length of so many millimetres.
+   * Creates a length from millimetres.
    *
    * @param millimetres millimetres, from 0 to 100000
    * @return the length

@@ -24,7 +24,7 @@ public final class MassFlow extends Scalar<MassFlow> {
   }
 
   /**
-   * Returns the mass flow of so many grams a second.
+   * Creates a mass flow from grams a second.
    *
    * @param gramsPerSecond grams a second, from 0 to 1000000
    * @return the mass flow
@@ -35,7 +35,7 @@ public final class MassFlow extends Scalar<MassFlow> {
   }
 
   /**
-   * Returns the mass flow of so many kilograms an hour.
+   * Creates a mass flow from kilograms an hour.
    *
    * @param kilogramsPerHour kilograms an hour, from 0 to 3600000
    * @return the mass flow
@@ -46,7 +46,7 @@ public final class MassFlow extends Scalar<MassFlow> {
   }
 
   /**
-   * Returns the mass flow of so many kilograms a second.
+   * Creates a mass flow from kilograms a second.
    *
    * @param kilogramsPerSecond kilograms a second, from 0 to 1000
    * @return the mass flow

@@ -22,7 +22,9 @@ record NumberText(double value, String rest) {
           "½", "1/2", "⅓", "1/3", "⅔", "2/3", "¼", "1/4", "¾", "3/4", "⅛", "1/8", "⅜", "3/8", "⅝",
           "5/8", "⅞", "7/8");
 
-  /** A double holds every number of so many digits, and over a power of ten it rounds once. */
+  /**
+   * A double holds every number with at most 15 digits. Its quotient by a power of ten rounds once.
+   */
   private static final int LONGEST_PLAIN = 15;
 
   private static final String PLAIN_SIGNS = "°²³";

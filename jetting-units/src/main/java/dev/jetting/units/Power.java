@@ -5,7 +5,7 @@ package dev.jetting.units;
  *
  * <p>Kept in kilowatts, from 0 to 1000000.
  *
- * <p>Not a torque, and not a power corrected to standard air unless whoever made it says so. Metric
+ * <p>Not a torque, and not a power corrected to standard air unless its source says so. Metric
  * horsepower (PS) is 75 kgf·m/s, mechanical horsepower (hp) 550 ft·lbf/s, both exactly, with
  * standard gravity, the foot and the pound by definition.
  */
@@ -25,7 +25,7 @@ public final class Power extends Scalar<Power> {
   }
 
   /**
-   * Returns the power of so many kilowatts.
+   * Creates a power from kilowatts.
    *
    * @param kilowatts kilowatts, from 0 to 1000000
    * @return the power
@@ -36,7 +36,7 @@ public final class Power extends Scalar<Power> {
   }
 
   /**
-   * Returns the power of so many metric horsepower.
+   * Creates a power from metric horsepower.
    *
    * @param metricHorsepower metric horsepower, from 0 to about 1.36e6
    * @return the power
@@ -47,7 +47,7 @@ public final class Power extends Scalar<Power> {
   }
 
   /**
-   * Returns the power of so many mechanical horsepower.
+   * Creates a power from mechanical horsepower.
    *
    * @param mechanicalHorsepower mechanical horsepower, from 0 to about 1.34e6
    * @return the power

@@ -28,7 +28,7 @@ public final class PremixRatio extends Scalar<PremixRatio> {
   }
 
   /**
-   * Returns the premix of so many parts of petrol on one part of oil, by volume.
+   * Creates a premix from parts of petrol on one part of oil, by volume.
    *
    * @param petrolToOil parts of petrol, from 1 to 10000
    * @return the premix ratio
@@ -39,7 +39,7 @@ public final class PremixRatio extends Scalar<PremixRatio> {
   }
 
   /**
-   * Returns the premix of so many parts of oil on a hundred parts of petrol, by volume.
+   * Creates a premix from parts of oil on a hundred parts of petrol, by volume.
    *
    * @param percent parts of oil: 0, which is {@link #NO_OIL}, or from 0.01 to 100
    * @return the premix ratio
@@ -67,7 +67,7 @@ public final class PremixRatio extends Scalar<PremixRatio> {
   }
 
   /**
-   * Tells whether there is oil in the petrol.
+   * Returns whether there is oil in the petrol.
    *
    * @return false for {@link #NO_OIL} only
    */

@@ -30,7 +30,7 @@ public final class Pressure extends Scalar<Pressure> {
   }
 
   /**
-   * Returns the pressure of so many pascals.
+   * Creates a pressure from pascals.
    *
    * @param pascals pascals, from 0 to 100000000
    * @return the pressure
@@ -41,7 +41,7 @@ public final class Pressure extends Scalar<Pressure> {
   }
 
   /**
-   * Returns the pressure of so many hectopascals.
+   * Creates a pressure from hectopascals.
    *
    * @param hectopascals hectopascals, from 0 to 1000000
    * @return the pressure
@@ -52,7 +52,7 @@ public final class Pressure extends Scalar<Pressure> {
   }
 
   /**
-   * Returns the pressure of so many millibars.
+   * Creates a pressure from millibars.
    *
    * @param millibars millibars, from 0 to 1000000
    * @return the pressure
@@ -63,7 +63,7 @@ public final class Pressure extends Scalar<Pressure> {
   }
 
   /**
-   * Returns the pressure of so many conventional inches of mercury.
+   * Creates a pressure from conventional inches of mercury.
    *
    * @param inchesOfMercury conventional inches of mercury, from 0 to about 29530
    * @return the pressure
@@ -74,7 +74,7 @@ public final class Pressure extends Scalar<Pressure> {
   }
 
   /**
-   * Returns the pressure of so many conventional millimetres of mercury.
+   * Creates a pressure from conventional millimetres of mercury.
    *
    * @param millimetresOfMercury conventional millimetres of mercury, from 0 to about 750062
    * @return the pressure

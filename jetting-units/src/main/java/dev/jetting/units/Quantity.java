@@ -30,7 +30,7 @@ public sealed interface Quantity<Q extends Quantity<Q>> extends Comparable<Q>
     permits Scalar, ClipPosition {
 
   /**
-   * Tells whether this comes before the other in the type's order.
+   * Returns whether this comes before the other in the type's order.
    *
    * @param other the value to compare with
    * @return whether {@code compareTo(other) < 0}
@@ -41,7 +41,7 @@ public sealed interface Quantity<Q extends Quantity<Q>> extends Comparable<Q>
   }
 
   /**
-   * Tells whether this comes after the other in the type's order.
+   * Returns whether this comes after the other in the type's order.
    *
    * @param other the value to compare with
    * @return whether {@code compareTo(other) > 0}

@@ -14,7 +14,7 @@ public enum ScrewKind {
   AIR;
 
   /**
-   * Tells whether turning the screw out makes the idle mixture richer.
+   * Returns whether turning the screw out makes the idle mixture richer.
    *
    * @return true for the mixture screw, false for the air screw
    */

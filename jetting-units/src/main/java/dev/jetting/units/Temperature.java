@@ -19,7 +19,7 @@ public final class Temperature extends Scalar<Temperature> {
   }
 
   /**
-   * Returns the temperature of so many kelvin.
+   * Creates a temperature from kelvin.
    *
    * @param kelvin kelvin, above 0 up to 5000
    * @return the temperature
@@ -30,7 +30,7 @@ public final class Temperature extends Scalar<Temperature> {
   }
 
   /**
-   * Returns the temperature of so many degrees Celsius.
+   * Creates a temperature from degrees Celsius.
    *
    * @param celsius degrees Celsius, above −273.15 up to 4726.85
    * @return the temperature
@@ -41,7 +41,7 @@ public final class Temperature extends Scalar<Temperature> {
   }
 
   /**
-   * Returns the temperature of so many degrees Fahrenheit.
+   * Creates a temperature from degrees Fahrenheit.
    *
    * @param fahrenheit degrees Fahrenheit, above −459.67 up to 8540.33
    * @return the temperature

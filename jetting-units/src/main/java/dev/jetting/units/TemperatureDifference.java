@@ -22,7 +22,7 @@ public final class TemperatureDifference extends Scalar<TemperatureDifference> {
   }
 
   /**
-   * Returns the temperature difference of so many kelvin, which are degrees Celsius.
+   * Creates a temperature difference from kelvin, which are degrees Celsius.
    *
    * @param kelvin kelvin, from -5000 to 5000
    * @return the temperature difference
@@ -33,7 +33,7 @@ public final class TemperatureDifference extends Scalar<TemperatureDifference> {
   }
 
   /**
-   * Returns the temperature difference of so many degrees Fahrenheit.
+   * Creates a temperature difference from degrees Fahrenheit.
    *
    * @param fahrenheitDegrees degrees Fahrenheit, from −9000 to 9000
    * @return the temperature difference

@@ -6,7 +6,7 @@ import java.util.Objects;
 
 /**
  * Prints quantities as the trade writes them: main 118, cutaway 35, clip 2 of 5 from top, 1½ turns.
- * Rounds to what can be told apart on a workbench; the text is the same in every locale.
+ * Rounds to what can be distinguished on a workbench; the text is the same in every locale.
  *
  * <p>For people only. Not for storing or sending values: {@code toString} and {@code parse} of the
  * quantity do not round.
@@ -14,13 +14,16 @@ import java.util.Objects;
 public final class TradeStyle {
   private static final String[] EIGHTHS = {"", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"};
 
-  /** In eighths of a turn: what two decimals of a turn do not tell apart, and rounding. */
+  /** In eighths of a turn: a difference that two decimals of a turn do not show, and rounding. */
   private static final double SAME_TURN = 0.0401;
 
-  /** Openings are told by parts of a power of two, down to this one. */
+  /** Openings are printed as fractions; the denominator is a power of two, at most this one. */
   private static final int FINEST = 128;
 
-  /** As a share of full lift: what one decimal of a percent does not tell apart, and rounding. */
+  /**
+   * As a share of full lift: a difference that one decimal of a per cent does not show, and
+   * rounding.
+   */
   private static final double SAME_OPENING = 0.000501;
 
   private TradeStyle() {}
@@ -252,14 +255,13 @@ public final class TradeStyle {
   }
 
   /**
-   * Prints a probability beside a limit that is printed with {@link #probability}: with as many
-   * decimals as it takes to tell the two apart, so that 10.4 % is not shown to be above "10 %" as
-   * "10 %".
+   * Prints a probability beside a limit that is printed with {@link #probability}: with enough
+   * decimals to distinguish the two. So 10.4 % beside a limit of 10 % is not printed as "10 %".
    *
    * @param probability the probability
    * @param limit the limit
    * @return such as {@code 12 %} beside 10 %, {@code 10.4 %} beside 10 %, {@code just over 10 %}
-   *     where four decimals do not tell them apart; the limit's own text if they are equal
+   *     where four decimals do not distinguish them; the limit's own text if they are equal
    */
   public static String probability(Probability probability, Probability limit) {
     Objects.requireNonNull(limit, "limit");
@@ -278,7 +280,7 @@ public final class TradeStyle {
     return (order > 0 ? "just over " : "just under ") + of;
   }
 
-  /** What is left of a number that is printed with so many decimals: what is read back. */
+  /** The number that a reader gets back from a print with the given decimals. */
   private static double shown(double value, int decimals) {
     return Double.parseDouble(Decimals.fixed(value, decimals));
   }

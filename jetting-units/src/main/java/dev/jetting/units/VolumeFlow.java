@@ -25,7 +25,7 @@ public final class VolumeFlow extends Scalar<VolumeFlow> {
   }
 
   /**
-   * Returns the volume flow of so many litres an hour.
+   * Creates a volume flow from litres an hour.
    *
    * @param litresPerHour litres an hour, from 0 to 1000000000
    * @return the volume flow
@@ -36,7 +36,7 @@ public final class VolumeFlow extends Scalar<VolumeFlow> {
   }
 
   /**
-   * Returns the volume flow of so many cubic centimetres a minute.
+   * Creates a volume flow from cubic centimetres a minute.
    *
    * @param cubicCentimetresPerMinute cubic centimetres a minute, from 0 to about 1.67e10
    * @return the volume flow
@@ -47,7 +47,7 @@ public final class VolumeFlow extends Scalar<VolumeFlow> {
   }
 
   /**
-   * Returns the volume flow of so many cubic metres a second.
+   * Creates a volume flow from cubic metres a second.
    *
    * @param cubicMetresPerSecond cubic metres a second, from 0 to about 277.8
    * @return the volume flow

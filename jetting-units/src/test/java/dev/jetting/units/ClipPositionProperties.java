@@ -41,7 +41,7 @@ class ClipPositionProperties {
         .as((before, n, o, m, f, after) -> before + n + o + m + f + after);
   }
 
-  /** The form told in the Javadoc, as an expression, tells which texts are read and as what. */
+  /** The form in the Javadoc, as an expression, decides which texts are read and as what. */
   @Property(tries = 10_000)
   void text_isReadIfItHasTheForm(@ForAll("texts") String text) {
     Matcher form = FORM.matcher(text);

@@ -83,7 +83,9 @@ class NumberTextProperties {
     }
   }
 
-  /** Up to twenty digits: of so many some would be rounded twice, were they not left alone. */
+  /**
+   * Up to twenty digits: some of the long ones would be rounded twice if they were read as plain.
+   */
   @Property(tries = 5000)
   void decimal_isTheNearestDouble(
       @ForAll @BigRange(min = "0", max = "100000") @Scale(15) BigDecimal decimal) {

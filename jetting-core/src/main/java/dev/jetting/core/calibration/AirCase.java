@@ -5,13 +5,13 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One of the few ways in which the engine's air may differ that stand for all of them.
+ * One of nine quadrature nodes over the error of the engine's air.
  *
- * <p>ln λ has a kink in the air where the main path cuts in, so that no one slope tells how it
- * answers. The normal distribution of the difference is replaced by nine of its values, about three
- * quarters of a standard deviation apart, by their densities, and drawn out by 0.4 % so that its
- * variance is kept: the trapezoidal rule, on a smooth function all but exact, and near a kink
- * better than a Gauss rule. Assumed: as many as that, for more cost more.
+ * <p>ln λ has a kink in the air where the main path cuts in, so one slope does not describe its
+ * answer. Nine nodes replace the normal distribution of the difference. They lie about three
+ * quarters of a standard deviation apart and are weighted by their densities; a stretch of 0.4 %
+ * keeps the variance. This trapezoidal rule is nearly exact on a smooth function, and better than a
+ * Gauss rule near a kink. The number of nodes is assumed: more cost more.
  *
  * @param probability of this case, more than 0 and at most 1
  * @param z by how much the air differs in it, as {@link Calibration#difference} has it; −5 to 5

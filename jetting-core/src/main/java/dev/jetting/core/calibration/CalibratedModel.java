@@ -18,9 +18,9 @@ import org.jspecify.annotations.Nullable;
  * ln λ of an engine with a setup, by the model and by what readings have taught.
  *
  * <p>In each {@link AirCase} the model is worked out with that air, and ln λ is normal: linear in
- * the three errors that act on the fuel alone, which have no kink. λ rises with each part made
- * leaner in each case, and with it, but for the change of the spread in the case, the probability
- * of too much.
+ * the three errors that act on the fuel alone, which have no kink. In each case, a leaner part
+ * raises λ. The probability of a mixture that is too lean rises with it, except where the spread
+ * within the case falls.
  */
 public final class CalibratedModel {
 
@@ -100,7 +100,7 @@ public final class CalibratedModel {
    * expected: that of the {@link NormalCases#middle} case, for less work.
    *
    * @param throttle throttle opening
-   * @return the mixture; but for rounding the model's own without readings
+   * @return the mixture; without readings it is the model's own, except for rounding
    */
   public Lambda expected(ThrottleOpening throttle) {
     Node middle = nodes.get(nodes.size() / 2);

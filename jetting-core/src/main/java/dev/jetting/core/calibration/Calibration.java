@@ -13,17 +13,17 @@ import java.util.function.Supplier;
 /**
  * What readings have taught about an engine and its carburettor.
  *
- * <p>ln λ = ln λ_model + Σ z_c S_c + g: four errors z_c that belong to the engine and its
- * carburettor and not to the jets in it, so that readings taken with different jets add up, each
- * through its sensitivity S_c; and a Gaussian process g over the throttle for what is left.
- * Measured λ conditions it in closed form; bands, such as plug colours, by expectation propagation.
+ * <p>ln λ = ln λ_model + Σ z_c S_c + g. The four errors z_c belong to the engine and its
+ * carburettor, not to the jets in it. So readings taken with different jets add up, each through
+ * its sensitivity S_c. A Gaussian process g over the throttle models the residual. Measured λ
+ * conditions it in closed form; bands, such as plug colours, by expectation propagation.
  *
- * <p>Readings are linear in the errors, and so is what is foretold of ln λ but for the air, of
- * which a few cases are worked out ({@link AirCase}): good for the ten or twenty per cent by which
- * engines differ, not for an engine with an air leak or a blocked passage, which shows as readings
- * that disagree. A reading taken just where the main path cuts in is used along its chord in the
- * air and foretold along its curve, so that there λ may be foretold a per cent or so richer than
- * read.
+ * <p>Readings are linear in the errors. The prediction of ln λ is linear in the errors except that
+ * of the air, for which nine cases are computed ({@link AirCase}). That serves for the ten or
+ * twenty per cent by which engines differ. It does not serve for an air leak or a blocked passage,
+ * which shows as readings that disagree. A reading taken just where the main path cuts in is used
+ * along its chord in the air, and predicted along its curve. There the predicted λ may be about a
+ * per cent richer than the reading.
  */
 public final class Calibration {
 
@@ -189,7 +189,7 @@ public final class Calibration {
     return on(model).lnLambda(throttle, speed);
   }
 
-  /** {@return the cases that are told apart by the engine's air, from little air to much} */
+  /** {@return the cases that differ in the engine's air, from little air to much} */
   public List<AirCase> airCases() {
     return AirCase.of(difference(ErrorSource.AIR));
   }
@@ -206,8 +206,8 @@ public final class Calibration {
   }
 
   /**
-   * The model of the engine as it is expected: with the differences that readings tell of. What is
-   * left over the throttle, and how sure anything is, stays out.
+   * The model of the engine as expected: with the mean differences that readings show. The residual
+   * over the throttle and all spreads stay out.
    *
    * @param model the mixture model of a setup
    * @return the other model; the same without readings

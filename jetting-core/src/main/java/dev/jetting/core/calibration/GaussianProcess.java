@@ -85,8 +85,8 @@ final class GaussianProcess<X> {
       return new Normal(0, Math.sqrt(variance));
     }
     RealVector to = covariancesTo(input);
-    RealVector told = told(to);
-    double left = Math.max(0, variance - told.dotProduct(told));
+    RealVector explained = explained(to);
+    double left = Math.max(0, variance - explained.dotProduct(explained));
     return new Normal(to.dotProduct(weights), Math.sqrt(left));
   }
 
@@ -101,11 +101,14 @@ final class GaussianProcess<X> {
     double covariance = kernel.covariance(one, other);
     return observations.isEmpty()
         ? covariance
-        : covariance - told(covariancesTo(one)).dotProduct(told(covariancesTo(other)));
+        : covariance - explained(covariancesTo(one)).dotProduct(explained(covariancesTo(other)));
   }
 
-  /** L⁻¹ k, whose square is what the observations tell; the inverse would lose digits. */
-  private RealVector told(RealVector covariances) {
+  /**
+   * L⁻¹ k, whose square is the variance that the observations explain. The inverse would lose
+   * digits.
+   */
+  private RealVector explained(RealVector covariances) {
     RealVector solved = covariances.copy();
     MatrixUtils.solveLowerTriangularSystem(factor, solved);
     return solved;

@@ -4,8 +4,8 @@ import dev.jetting.core.checks.Checks;
 import java.util.Objects;
 
 /**
- * A value of a Gaussian process of which only the interval was seen, through noise: a colour
- * between two others, or a symptom that means "leaner than".
+ * An interval in which a value of a Gaussian process was seen, through noise: a colour between two
+ * others, or a symptom that means "leaner than".
  *
  * @param input where
  * @param low lower end; minus infinity for none

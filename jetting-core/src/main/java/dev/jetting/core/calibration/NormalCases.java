@@ -106,6 +106,6 @@ public record NormalCases(List<Case> cases) {
     for (Case each : cases) {
       above += each.probability() * each.value().above(number);
     }
-    return Math.min(above, 1); // the probabilities' sum is 1 but for rounding
+    return Math.min(above, 1); // the sum of the probabilities is 1, except for rounding
   }
 }

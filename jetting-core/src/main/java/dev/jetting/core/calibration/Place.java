@@ -17,8 +17,8 @@ import dev.jetting.units.ThrottleOpening;
 record Place(Sensitivities slopes, double throttle, boolean hasResidual) {
 
   /**
-   * The chord reaches so many standard deviations to each side: the slope of the line that fits
-   * best under the normal distribution, by the three-point Gauss–Hermite rule.
+   * The chord's reach to each side, in standard deviations. By the three-point Gauss–Hermite rule,
+   * its slope is that of the line that fits best under the normal distribution.
    */
   private static final double CHORD = Math.sqrt(3);
 

@@ -9,7 +9,7 @@ package dev.jetting.core.flow;
  *
  * <p>As a restriction it is linearised: the square of 1/Cdu + b'/Re is taken as 1/Cdu² + (2/Cdu)
  * b'/Re, without the small last term of the correlation, so that jets in series have a closed form.
- * How far that is from the full correlation is checked in the tests and told in MODEL.md.
+ * The tests check the difference from the full correlation, and MODEL.md states it.
  */
 public final class ShortOrifice {
 

@@ -1,6 +1,6 @@
 package dev.jetting.core.mixture;
 
-/** The four fields of the throttle range that a tuner tells apart. */
+/** The four fields of the throttle range that a tuner distinguishes. */
 public enum Circuit {
   /** Pilot jet and screw. */
   PILOT,

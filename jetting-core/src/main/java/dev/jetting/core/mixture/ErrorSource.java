@@ -11,6 +11,6 @@ public enum ErrorSource {
   NEEDLE,
   /** The main jet passes more than the model says. */
   MAIN,
-  /** The engine draws more air than its signal at the carburettor tells, by the model. */
+  /** The engine draws more air than the model derives from the signal at the carburettor. */
   AIR
 }

@@ -20,8 +20,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * The mixture that a setup gives, at any throttle opening and engine speed.
  *
- * <p>Physics on mean values, from geometry and a few named coefficients; the equations and their
- * sources are told in MODEL.md of this module. Immutable and safe for any number of threads.
+ * <p>Physics on mean values, from geometry and a few named coefficients. MODEL.md of this module
+ * has the equations and their sources. Immutable and safe for any number of threads.
  *
  * <p>Not a prediction to the percent for an engine that nobody has measured: the level is
  * calibrated by hand, and what a part changes is known better than where it starts from. Not for

@@ -69,7 +69,7 @@ public record MixturePoint(
   }
 
   /**
-   * What stands for any mixture leaner than itself, no fuel at all included: λ 100, far beyond what
+   * The value for this and any leaner mixture, no fuel at all included: λ 100, far beyond what
    * burns.
    */
   public static final Lambda LEANEST = Lambda.of(100);

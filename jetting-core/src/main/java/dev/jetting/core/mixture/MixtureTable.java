@@ -71,8 +71,8 @@ public final class MixtureTable {
    * @param setup engine, air, fuel, and a setting whose carburettor, intake, slide, idle lift and
    *     floats count; its jets and needle do not
    * @param throttles the openings; at least one
-   * @param airCases the differences of the engine's air in which {@link #local} tells ln λ: natural
-   *     logarithms as in {@link ErrorSource#AIR}, each −5 to 5
+   * @param airCases the differences of the engine's air in which {@link #local} computes ln λ:
+   *     natural logarithms as in {@link ErrorSource#AIR}, each −5 to 5
    * @return the table
    * @throws IllegalArgumentException if there is no opening, a difference is out of range, or the
    *     air is colder than −40 °C and the fuel is a blend
@@ -121,7 +121,7 @@ public final class MixtureTable {
   }
 
   /**
-   * Fuel and oil with which λ is 1; that by the fuel flow is λ, but for rounding, unless it is
+   * Fuel and oil with which λ is 1; divided by the fuel flow it is λ, except for rounding and
    * beyond {@link MixturePoint#LEANEST}.
    *
    * @param opening index of the throttle opening
@@ -216,8 +216,8 @@ public final class MixtureTable {
   }
 
   /**
-   * ln λ of a setting at an opening in an air case and how it answers, as {@link
-   * MixtureModel#fuelSensitivities} tells.
+   * ln λ of a setting at an opening in an air case, and its slopes, as {@link
+   * MixtureModel#fuelSensitivities} computes them.
    *
    * @param pilot the pilot circuit, of this table
    * @param ring the ring, of this table
@@ -266,7 +266,7 @@ public final class MixtureTable {
     /**
      * The mixture on the closed throttle after a long open run.
      *
-     * @return λ on the pilot's fuel alone, as {@link Overrun#lambda()} tells
+     * @return λ on the pilot's fuel alone, as in {@link Overrun#lambda()}
      */
     public double overrunLambda() {
       return circuits.lambda(shut.airFlow(), 0, fuel(shut));

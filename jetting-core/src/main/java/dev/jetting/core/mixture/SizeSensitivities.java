@@ -4,7 +4,7 @@ package dev.jetting.core.mixture;
  * How ln λ at an operating point answers to the sizes of the parts as made: ∂ ln λ/∂ size, 1/mm.
  *
  * <p>In closed form, from the equations of MODEL.md. For sizes that differ by hundredths of a
- * millimetre; what a whole step does tells {@link PartEffect}. All 0 where λ is that of {@link
+ * millimetre; {@link PartEffect} has the effect of a whole step. All 0 where λ is that of {@link
  * MixturePoint#LEANEST}.
  *
  * @param pilotJet to the bore of the pilot jet, zero or less

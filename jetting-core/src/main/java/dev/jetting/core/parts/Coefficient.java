@@ -6,8 +6,8 @@ import java.util.Locale;
 import java.util.Objects;
 
 /**
- * A number of the model together with where it comes from, so that a reader of a result can tell
- * what was measured from what was supposed.
+ * A number of the model with its source. It shows a reader of a result what was measured and what
+ * was assumed.
  *
  * <p>Not for quantities that a person sets or buys: those are the types of {@code
  * dev.jetting.units}.

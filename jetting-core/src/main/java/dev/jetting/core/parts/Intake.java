@@ -7,8 +7,8 @@ import java.util.Optional;
 /**
  * What stands before the carburettor: an open mouth, or a filter or box that the air has to pass.
  *
- * <p>A filter is told by the effective area of the plain opening that would hinder the air as much
- * (discharge coefficient included). Not for the length or tuning of an intake.
+ * <p>A filter is described by the effective area of the plain opening that hinders the air as much,
+ * discharge coefficient included. Not for the length or tuning of an intake.
  *
  * @param id plain name
  * @param effectiveArea the filter's effective area, 1 mm² or more; empty for an open mouth

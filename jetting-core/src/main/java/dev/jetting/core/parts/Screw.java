@@ -8,8 +8,8 @@ import java.util.Objects;
  * How far the screw of the pilot circuit is out, and which kind of screw the advice was meant for.
  *
  * <p>On the engine side of the slide the screw meters mixture, out is richer; on the filter side it
- * meters air, out is leaner. The model goes by the kind that the carburettor has; a setting that
- * names the other kind is a finding of the rulebook.
+ * meters air, out is leaner. The model uses the kind that the carburettor has. A setting that names
+ * the other kind is a finding of the rulebook.
  *
  * @param kind the kind that this number of turns is meant for
  * @param turns turns out from gently seated

@@ -22,8 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param needle the needle
  * @param clip where the clip sits; counts the needle's grooves
  * @param mainJet bore of the main jet, more than zero
- * @param floats how the floats are set; empty where nobody told: the model then takes the fuel to
- *     stand as high as the carburettor's heads say
+ * @param floats how the floats are set; empty if unknown: the model then assumes that the fuel
+ *     stands as high as the carburettor's heads state
  */
 public record Setting(
     Carburettor carburettor,
@@ -86,7 +86,7 @@ public record Setting(
   }
 
   /**
-   * A setting with the floats set as nobody told.
+   * A setting with an unknown float level.
    *
    * @param carburettor the carburettor
    * @param intake what stands before it
@@ -126,16 +126,16 @@ public record Setting(
   }
 
   /**
-   * By how much the fuel stands lower than the carburettor's heads say.
+   * By how much the fuel stands lower than the carburettor's heads state.
    *
-   * @return mm; below zero if it stands higher, 0 where nobody told how the floats are set
+   * @return mm; below zero if it stands higher, 0 for an unknown float level
    */
   public double fuelLowerBy() {
     return floats.map(Floats::lowerBy).orElse(0.0);
   }
 
   /**
-   * This setting in another carburettor: the parts moved over, the floats set as nobody told.
+   * This setting in another carburettor: the parts moved over, the float level unknown.
    *
    * @param other the carburettor
    * @return the changed setting
@@ -402,8 +402,8 @@ public record Setting(
     /**
      * Sets one component.
      *
-     * @param value how the floats are set; empty where nobody told: the model then takes the fuel
-     *     to stand as high as the carburettor's heads say; need not be set
+     * @param value how the floats are set; empty if unknown: the model then assumes that the fuel
+     *     stands as high as the carburettor's heads state; need not be set
      * @return this builder
      */
     public Builder floats(Optional<Floats> value) {

@@ -14,7 +14,7 @@ record Lens(
     Setup write(Setup setup, double value);
   }
 
-  /** A number that may be anything above zero; {@code NaN} from the reader stands for none. */
+  /** A number that may be anything above zero; {@code NaN} from the reader means none. */
   Lens(ToDoubleFunction<Setup> reader, Writer writer) {
     this(reader, writer, (setup, value) -> value);
   }

@@ -100,7 +100,7 @@ public record TypicalCarburettor(Diameter bore, ScrewKind screwKind) {
   }
 
   /**
-   * A needle of which only the thickness is known.
+   * A needle with a known thickness and otherwise typical values.
    *
    * @param id plain name
    * @param cylinder diameter above the first taper, more than zero

@@ -82,7 +82,7 @@ class CalibrationTest {
     }
   }
 
-  /** So many exact readings that the air is all but known must not lose the digits of the rest. */
+  /** Exact readings that leave the air nearly certain must not lose the digits of the rest. */
   @Test
   void lnLambda_airAllButKnown_keepsAnOrderlySpread() {
     Spreads wide = new Spreads(0.06, 0.06, 0.03, 1, 0, 0.25);
@@ -103,7 +103,7 @@ class CalibrationTest {
     }
   }
 
-  /** Told apart by the air and put together again, what readings teach is what they teach. */
+  /** Split by the air and put together again, the cases have the moments of the whole process. */
   @Test
   void lnLambda_overTheCases_isThatOfTheWholeProcess() {
     Random random = new Random(19);
@@ -196,9 +196,9 @@ class CalibrationTest {
     ThrottleOpening half = ThrottleOpening.ofEighths(4);
     MixtureModel model = MixtureModel.of(SETUP);
     double modelled = model.at(half).lambda().value();
-    Calibration told =
+    Calibration read =
         Calibration.untried(SPREADS).with(List.of(band(modelled * 1.05, modelled * 1.15, half)));
-    NormalCases found = told.lnLambda(model, half, model.at(half).speed());
+    NormalCases found = read.lnLambda(model, half, model.at(half).speed());
     assertThat(found.mean()).isBetween(StrictMath.log(modelled), StrictMath.log(modelled * 1.15));
   }
 

@@ -17,7 +17,7 @@ class ExpectationPropagationTest {
 
   private static final Kernel<Double> KERNEL = Kernel.squaredExponential(0.1, 0.3);
 
-  /** With one interval the moments are exact but for the arithmetic. */
+  /** With one interval the moments are exact, except for the arithmetic. */
   @ParameterizedTest
   @CsvSource({
     "-0.05, 0.05, 0.07",
@@ -77,7 +77,7 @@ class ExpectationPropagationTest {
     }
     mean /= sum;
     double deviation = Math.sqrt(square / sum - mean * mean);
-    // A twentieth of a deviation: far below what a plug colour can tell.
+    // A twentieth of a deviation: far below what a plug colour can show.
     assertThat(found.at(0.2).mean()).isCloseTo(mean, within(0.05 * deviation));
     assertThat(found.at(0.2).deviation()).isCloseTo(deviation, within(0.05 * deviation));
   }

@@ -59,7 +59,7 @@ class IsentropicFlowTest {
 
   @Test
   void dropBehindPump_ofANozzleThatIsWide_isTheIncompressibleOne() {
-    // Ψ = √(2 drop) for a small drop, and r is 1 but for the drop, so drop = 1/(2c²) but for
+    // Ψ = √(2 drop) for a small drop, and r is 1 less the drop, so drop = 1/(2c²) up to
     // terms of its own size, 5e-13: digits are lost only if the form cancels.
     assertThat(IsentropicFlow.dropBehindPump(1e6, GAMMA) * 2e12).isCloseTo(1, within(1e-11));
   }

@@ -96,10 +96,10 @@ class MixtureModelProperties {
   void fuelSensitivities_areTheSlopesOfEnginesThatDiffer(
       @ForAll Setup setup, @ForAll ThrottleOpening throttle, @ForAll EngineSpeed speed) {
     MixtureModel model = MixtureModel.of(setup);
-    FuelSensitivities told = model.fuelSensitivities(throttle, speed);
+    FuelSensitivities given = model.fuelSensitivities(throttle, speed);
     double z = 1e-4;
 
-    assertThat(told.lnLambda())
+    assertThat(given.lnLambda())
         .isEqualTo(StrictMath.log(model.at(throttle, speed).lambda().value()));
     for (ErrorSource source : List.of(ErrorSource.PILOT, ErrorSource.NEEDLE, ErrorSource.MAIN)) {
       double up = model.differing(source, z).fuelSensitivities(throttle, speed).lnLambda();
@@ -107,7 +107,7 @@ class MixtureModelProperties {
       if (Math.max(up, down) < StrictMath.log(99)) { // beyond it λ is held
         assertThat((up - down) / (2 * z))
             .as("%s", source)
-            .isCloseTo(told.with(0).to(source), within(1e-7));
+            .isCloseTo(given.with(0).to(source), within(1e-7));
       }
     }
   }
@@ -118,15 +118,15 @@ class MixtureModelProperties {
       @ForAll Setup setup, @ForAll ThrottleOpening throttle, @ForAll EngineSpeed speed) {
     Setting s = setup.setting();
     Needle n = s.needle();
-    SizeSensitivities told = MixtureModel.of(setup).fuelSensitivities(throttle, speed).sizes();
+    SizeSensitivities given = MixtureModel.of(setup).fuelSensitivities(throttle, speed).sizes();
     Map<DoubleFunction<Setting>, Double> slopes =
         Map.of(
-            off -> s.withPilotJet(bigger(s.pilotJet(), off)), told.pilotJet(),
-            off -> s.withMainJet(bigger(s.mainJet(), off)), told.mainJet(),
+            off -> s.withPilotJet(bigger(s.pilotJet(), off)), given.pilotJet(),
+            off -> s.withMainJet(bigger(s.mainJet(), off)), given.mainJet(),
             off ->
                     s.withNeedleJet(
                         new NeedleJet(bigger(s.needleJet().bore(), off), s.needleJet().neck())),
-                told.needleJet(),
+                given.needleJet(),
             off ->
                     s.withNeedle(
                         new Needle(
@@ -137,7 +137,7 @@ class MixtureModelProperties {
                             n.groovePitch(),
                             n.tip()),
                         s.clip()),
-                told.needle());
+                given.needle());
     double off = 1e-5;
     slopes.forEach(
         (made, slope) -> {

@@ -33,7 +33,7 @@ import org.hipparchus.ode.nonstiff.DormandPrince853Integrator;
  */
 public final class CrankcaseCycle {
 
-  /** After so many turns a state that does not repeat is given up (assumed). */
+  /** The most turns to compute until the state repeats (assumed). */
   private static final int MOST_TURNS = 2000;
 
   private static final double CLOSED = 1e-7;

@@ -22,7 +22,7 @@ import java.util.List;
  *     without inertia, where {@code meanDrop} drives one of endless inertia
  * @param mainFuel mean mass flow of fuel through the main jet
  * @param pilotFuel mean mass flow of fuel through the pilot jet
- * @param lambda λ of the mixture; 100 stands for that and anything leaner
+ * @param lambda λ of the mixture; 100 also represents anything leaner
  * @param cycles turns until the state repeated
  * @param closure relative difference between the state at the beginning and the end of the last
  *     turn; above a millionth it has not become periodic
