@@ -92,6 +92,11 @@ final class Codec<T> {
   }
 
   T read(Reader in) throws IOException {
+    return read(text(in));
+  }
+
+  /** What a reader gives, to its end or the limit, without a byte order mark. */
+  String text(Reader in) throws IOException {
     StringBuilder text = new StringBuilder();
     char[] chunk = new char[CHUNK];
     for (int n = in.read(chunk); n >= 0 && text.length() <= limits.characters(); ) {
@@ -99,13 +104,17 @@ final class Codec<T> {
       n = in.read(chunk);
     }
     boolean marked = text.length() > 0 && text.charAt(0) == BYTE_ORDER_MARK;
-    return read(marked ? text.substring(1) : text.toString());
+    return marked ? text.substring(1) : text.toString();
   }
 
   T read(InputStream in) throws IOException {
+    return read(text(in));
+  }
+
+  String text(InputStream in) throws IOException {
     try {
       // A decoder reports what is no UTF-8; a charset would put something else in its place.
-      return read(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
+      return text(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
     } catch (CharacterCodingException e) {
       throw new JsonInputException(
           Path.ROOT.toString(), "bytes that are not UTF-8", "", "UTF-8", 1, 1);
@@ -125,6 +134,11 @@ final class Codec<T> {
             throw spot.refused(path, spot.found() ? spot.value() : Failures.MISSING, value);
           }
         });
+  }
+
+  /** A text that this reads, for places in it. */
+  Document document(String text) {
+    return Document.of(text, factory, limits);
   }
 
   String write(T value) {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * A place in a document.
@@ -53,6 +54,13 @@ record Path(List<Object> steps) {
 
   String lastName() {
     return String.valueOf(steps.get(steps.size() - 1));
+  }
+
+  /** The path as a JSON Pointer (RFC 6901). */
+  String pointer() {
+    return steps.stream()
+        .map(step -> "/" + String.valueOf(step).replace("~", "~0").replace("/", "~1"))
+        .collect(Collectors.joining());
   }
 
   /** The path for people; a very long one without its middle. */

@@ -1,11 +1,13 @@
 package dev.jetting.rules.json;
 
 import dev.jetting.rules.Rule;
+import dev.jetting.rules.kit.Catalogue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Rules that somebody wrote without Java, as a JSON document. They stand in a rulebook beside rules
@@ -85,9 +87,17 @@ public final class RuleFile {
   private final RuleFileForm form;
   private final List<Rule> rules;
 
+  /** The document that it was read from; empty if another mapper read it. */
+  private final Optional<String> source;
+
   RuleFile(RuleFileForm form, List<Rule> rules) {
+    this(form, rules, Optional.empty());
+  }
+
+  private RuleFile(RuleFileForm form, List<Rule> rules, Optional<String> source) {
     this.form = form;
     this.rules = List.copyOf(rules);
+    this.source = source;
   }
 
   /**
@@ -98,7 +108,8 @@ public final class RuleFile {
    * @throws JsonInputException if the document is no rule file
    */
   public static RuleFile read(String json) {
-    return CODEC.read(Objects.requireNonNull(json, "json"));
+    RuleFile file = CODEC.read(Objects.requireNonNull(json, "json"));
+    return new RuleFile(file.form, file.rules, Optional.of(json));
   }
 
   /**
@@ -111,7 +122,7 @@ public final class RuleFile {
    * @throws IOException if the reader fails
    */
   public static RuleFile read(Reader json) throws IOException {
-    return CODEC.read(Objects.requireNonNull(json, "json"));
+    return read(CODEC.text(Objects.requireNonNull(json, "json")));
   }
 
   /**
@@ -124,7 +135,7 @@ public final class RuleFile {
    * @throws IOException if the stream fails
    */
   public static RuleFile read(InputStream json) throws IOException {
-    return CODEC.read(Objects.requireNonNull(json, "json"));
+    return read(CODEC.text(Objects.requireNonNull(json, "json")));
   }
 
   /** {@return the name of the file, as it says itself} */
@@ -148,6 +159,35 @@ public final class RuleFile {
    */
   public String toJson() {
     return CODEC.write(this);
+  }
+
+  /**
+   * Reviews the rules: conditions that never hold or always do, parts that add nothing, rules that
+   * another one implies. It works on the range of each measure, and keeps silent where it is not
+   * sure.
+   *
+   * @return the remarks, in the order of the document; places are those of the document that this
+   *     file was read from, or of {@link #toJson()} where another mapper read it
+   */
+  public List<RuleRemark> review() {
+    return review(KnownTexts.always());
+  }
+
+  /**
+   * Reviews the rules as {@link #review()} does, and looks for texts that occur nowhere in a
+   * catalogue.
+   *
+   * @param catalogue what the rules are meant for; a kind of thing that it does not list is not
+   *     looked for
+   * @return the remarks, in the order of the document
+   */
+  public List<RuleRemark> review(Catalogue catalogue) {
+    return review(KnownTexts.in(catalogue));
+  }
+
+  private List<RuleRemark> review(KnownTexts known) {
+    Document document = CODEC.document(source.orElseGet(this::toJson));
+    return new RuleReview(form, known, document).remarks();
   }
 
   /** A rule as the only one of its file, on one line. */

@@ -80,6 +80,11 @@ final class RuleFileReader {
         .judging(judge::judge);
   }
 
+  /** The condition that stands at a place of a rule that was read before. */
+  static Condition condition(ThrottleBand band, Path path, ConditionForm form) {
+    return new Conditions(band).read(path, form, 1);
+  }
+
   private static void once(Path path, String id, Set<String> taken) {
     if (!taken.add(id)) {
       throw new Misplaced(path, "rule id " + Quote.quoted(id) + " twice", "each id once");

@@ -1,0 +1,261 @@
+package dev.jetting.rules.json;
+
+import static dev.jetting.rules.json.Dimension.LENGTH;
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static java.util.stream.Collectors.joining;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.rules.json.RuleRemark.Kind;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class RuleReviewTest {
+
+  private static final String MAIN = "{'measure': 'setting.mainJet', ";
+  private static final String RISK = "{'measure': 'mixture.leanRisk', 'take': 'highest', ";
+
+  static Stream<Arguments> odd() {
+    return Stream.of(
+        odd(
+            MAIN + "'atLeast': '1.40 mm', 'atMost': '1.10 mm'}",
+            Kind.NEVER_HOLDS,
+            "/rules/0/require",
+            "no setting meets this, so that the rule never passes: "
+                + "(main jet at most 1.10 mm and main jet at least 1.40 mm)"),
+        odd(
+            RISK + "'atMost': '100 %'}",
+            Kind.ALWAYS_HOLDS,
+            "/rules/0/require",
+            "every setting meets this"),
+        odd(
+            "{'measure': 'riding.acceptedRisk', 'atMost': '60 %'}",
+            Kind.ALWAYS_HOLDS, "/rules/0/require", "accepted risk at most 60.0 %"),
+        odd(
+            "{'all': [" + MAIN + "'atLeast': '1.10 mm'}, " + MAIN + "'atLeast': '1.00 mm'}]}",
+            Kind.ADDS_NOTHING,
+            "/rules/0/require/all/1",
+            "adds nothing to the conditions beside it: main jet at least 1.00 mm"),
+        odd(
+            "{'any': [" + MAIN + "'atLeast': '1.10 mm'}, " + MAIN + "'atLeast': '1.20 mm'}]}",
+            Kind.ADDS_NOTHING,
+            "/rules/0/require/any/1",
+            "main jet at least 1.20 mm"),
+        odd(
+            "{'any': [" + MAIN + "'atMost': '1.10 mm'}, " + MAIN + "'atLeast': '1.10 mm'}]}",
+            Kind.ALWAYS_HOLDS,
+            "/rules/0/require",
+            "every setting meets this"),
+        odd(
+            "{'not': {'not': {'all': ["
+                + MAIN
+                + "'atMost': '1.10 mm'}, {'not': "
+                + MAIN
+                + "'atMost': '1.10 mm'}}]}}}",
+            Kind.NEVER_HOLDS,
+            "/rules/0/require",
+            "no setting meets this"),
+        odd(
+            "{'all': [{'measure': 'setting.needle.id', 'is': 'one'}, "
+                + "{'measure': 'setting.needle.id', 'oneOf': ['two', 'three']}]}",
+            Kind.NEVER_HOLDS,
+            "/rules/0/require",
+            "needle is one and needle is two or three"),
+        odd(
+            "{'all': [{'measure': 'mixture.lambda', 'take': 'highest', 'atMost': '0.9'}, "
+                + "{'measure': 'mixture.lambda', 'take': 'lowest', 'atLeast': '1.0'}]}",
+            Kind.NEVER_HOLDS,
+            "/rules/0/require",
+            "no setting meets this"),
+        odd(
+            "{'measure': 'setting.pilotJet', 'atMost': {'measure': 'setting.pilotJet'}}",
+            Kind.ALWAYS_HOLDS,
+            "/rules/0/require",
+            "every setting meets this"),
+        odd(
+            "{'measure': 'setting.screw.kind', 'is': 'fuel'}",
+            Kind.UNKNOWN_TEXT,
+            "/rules/0/require/is",
+            "setting.screw.kind is never \"fuel\"; known \"air\", \"mixture\""));
+  }
+
+  private static Arguments odd(String require, Kind kind, String pointer, String words) {
+    return Arguments.of(require, kind, pointer, words);
+  }
+
+  @ParameterizedTest
+  @MethodSource("odd")
+  void review_ofAnOddCondition_remarksOnItAlone(
+      String require, Kind kind, String pointer, String words) {
+    List<RuleRemark> remarks = RuleFile.read(file(rule("one", "warning", require))).review();
+
+    assertThat(remarks).hasSize(1);
+    assertThat(remarks.get(0).kind()).isEqualTo(kind);
+    assertThat(remarks.get(0).pointer()).isEqualTo(pointer);
+    assertThat(remarks.get(0).message()).contains(words);
+  }
+
+  /** Each is a condition that a careful author may write. */
+  static Stream<String> sound() {
+    return Stream.of(
+        MAIN + "'atLeast': '1.10 mm', 'atMost': '1.10 mm'}",
+        MAIN + "'atLeast': '1.10 mm', 'atMost': '1.40 mm'}",
+        RISK + "'atMost': '99 %'}",
+        "{'measure': 'overrun.fuelShareOfOpen', 'atMost': '100 %'}",
+        "{'all': [{'measure': 'mixture.lambda', 'take': 'highest', 'atMost': '1.1'}, "
+            + "{'measure': 'mixture.lambda', 'take': 'mean', 'atMost': '1.0'}]}",
+        "{'any': [" + MAIN + "'atLeast': '1.40 mm'}, " + MAIN + "'atMost': '1.10 mm'}]}",
+        "{'measure': 'setting.pilotJet', 'atMost': {'measure': 'setting.mainJet', 'times': 0.5}}");
+  }
+
+  @ParameterizedTest
+  @MethodSource("sound")
+  void review_ofASoundCondition_keepsSilent(String require) {
+    assertThat(RuleFile.read(file(rule("one", "warning", require))).review()).isEmpty();
+  }
+
+  @Test
+  void review_namesLineAndColumnOfTheDocumentThatWasRead() {
+    String json =
+        file(rule("one", "warning", MAIN + "'atLeast': '1.40 mm', 'atMost': '1.10 mm'}"))
+            .replace("\"require\": ", "\n\n  \"require\":\n    ");
+
+    RuleRemark remark = RuleFile.read(json).review().get(0);
+
+    assertThat(json.lines().toList().get(remark.line() - 1).substring(remark.column() - 1))
+        .startsWith("{\"measure\": \"setting.mainJet\"");
+    assertThat(remark).hasToString("line 4, column 5, rule one: " + remark.message());
+  }
+
+  @Test
+  void review_whereTheRuleAppliesAlone() {
+    String applies = "'when': " + MAIN + "'atMost': '1.10 mm'}, ";
+    RuleFile never =
+        RuleFile.read(file(applies + rule("one", "note", MAIN + "'atLeast': '1.20 mm'}")));
+    RuleFile always =
+        RuleFile.read(file(applies + rule("one", "note", MAIN + "'atMost': '1.20 mm'}")));
+
+    assertThat(never.review())
+        .singleElement()
+        .extracting(RuleRemark::kind)
+        .isEqualTo(Kind.NEVER_HOLDS);
+    assertThat(always.review())
+        .singleElement()
+        .extracting(RuleRemark::kind)
+        .isEqualTo(Kind.ALWAYS_HOLDS);
+    assertThat(always.review().get(0).message()).contains("where the rule applies");
+  }
+
+  @Test
+  void review_findsRulesThatAnotherImpliesOrDoubles() {
+    String wide = MAIN + "'atMost': '1.20 mm'}";
+    String narrow = MAIN + "'atMost': '1.40 mm'}";
+
+    assertThat(remarks(rule("one", "danger", wide), rule("two", "warning", narrow)))
+        .containsExactly(Kind.IMPLIED + " two: fails only where rule one fails too");
+    assertThat(remarks(rule("one", "danger", narrow), rule("two", "danger", wide)))
+        .containsExactly(Kind.IMPLIED + " one: fails only where rule two fails too");
+    assertThat(
+            remarks(rule("one", "danger", wide), rule("two", "danger", "{'all': [" + wide + "]}")))
+        .containsExactly(Kind.DOUBLED + " two: fails just where rule one fails");
+  }
+
+  /** A warning that becomes a danger further on is no mistake. */
+  @Test
+  void review_ofARuleThatMattersMore_keepsSilent() {
+    assertThat(
+            remarks(
+                rule("one", "warning", MAIN + "'atMost': '1.20 mm'}"),
+                rule("two", "danger", MAIN + "'atMost': '1.40 mm'}")))
+        .isEmpty();
+  }
+
+  @Test
+  void review_withACatalogue_findsTextsThatOccurNowhereInIt() throws Exception {
+    String catalogue;
+    try (var in = getClass().getResourceAsStream("example-catalogue.json")) {
+      catalogue = new String(in.readAllBytes(), UTF_8);
+    }
+    var read = CatalogueJson.read(catalogue);
+    String known = read.families().get(0).carburettor().id();
+    String carburettor = "{'measure': 'setting.carburettor.id', ";
+    String json =
+        file(
+            "'when': "
+                + carburettor
+                + "'oneOf': ['"
+                + known
+                + "', 'slide-30']}, "
+                + rule("one", "danger", MAIN + "'atMost': '1.40 mm'}"));
+
+    assertThat(RuleFile.read(json).review()).isEmpty();
+    assertThat(RuleFile.read(json).review(read))
+        .singleElement()
+        .satisfies(
+            remark -> {
+              assertThat(remark.kind()).isEqualTo(Kind.UNKNOWN_TEXT);
+              assertThat(remark.pointer()).isEqualTo("/rules/0/when/oneOf/1");
+              assertThat(remark.message())
+                  .startsWith("setting.carburettor.id is never \"slide-30\"")
+                  .contains("\"" + known + "\"");
+            });
+  }
+
+  /** No setting meets it, but that shows only after 128 cases, more than are looked at. */
+  @Test
+  void review_ofTooManyCases_keepsSilent() {
+    List<String> measures =
+        Gauges.all().stream()
+            .filter(gauge -> gauge instanceof Gauge.Plain plain && plain.dimension() == LENGTH)
+            .map(gauge -> "{'measure': '" + gauge.name() + "', 'atMost': '2 mm'}")
+            .limit(8)
+            .toList();
+    String anys =
+        IntStream.range(0, 7)
+            .mapToObj(
+                i ->
+                    "{'any': ["
+                        + measures.get(i)
+                        + ", "
+                        + measures.get(i + 1).replace("'2 mm'", "'1 mm'")
+                        + "]}, ")
+            .collect(joining());
+    String never =
+        "{'any': [" + MAIN + "'atMost': '1.1 mm'}]}, {'any': [" + MAIN + "'atLeast': '1.2 mm'}]}";
+
+    assertThat(review("{'all': [" + anys + never + "]}")).isEmpty();
+    assertThat(review("{'all': [" + never + "]}")).hasSize(1);
+  }
+
+  private static List<RuleRemark> review(String require) {
+    return RuleFile.read(file(rule("one", "note", require))).review();
+  }
+
+  private static List<String> remarks(String... rules) {
+    return RuleFile.read(file(rules)).review().stream()
+        .map(remark -> remark.kind() + " " + remark.ruleId() + ": " + remark.message())
+        .toList();
+  }
+
+  private static String rule(String id, String severity, String require) {
+    return "'id': '"
+        + id
+        + "', 'severity': '"
+        + severity
+        + "', 'title': 't', 'rationale': 'r', 'require': "
+        + require
+        + ", 'message': 'm', 'remedy': 'r'";
+  }
+
+  private static String file(String... rules) {
+    return ("{'format': 'jetting rule file', 'schemaVersion': 1, 'name': 'n', 'version': '1',"
+            + " 'rules': [{"
+            + String.join("}, {", rules)
+            + "}]}")
+        .replace('\'', '"');
+  }
+}
