@@ -19,7 +19,7 @@ final class Caution {
           "Petrol vapour burns: change jets outdoors, with the engine cold, no flame and no spark"
               + " near.",
           "Exhaust, cylinder and plug stay hot long after the engine has stopped.",
-          "What the engine's builder says, and the law of the place, go before this report.",
+          "The law of the place and the engine's builder go before this report.",
           "A calculation on assumed coefficients is no measurement: start from the rich side and"
               + " confirm with plug chops, one change at a time.");
 

@@ -3,6 +3,7 @@ package dev.jetting.rules;
 import static java.util.stream.Collectors.joining;
 
 import dev.jetting.rules.Outcome.Status;
+import dev.jetting.rules.ReportWords.Assumptions;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -30,34 +31,45 @@ public final class ReportMarkdown {
   }
 
   /**
-   * Renders a report.
+   * Renders a report, with the number of the values that are assumptions.
    *
    * @param report the report; not null
    * @return its Markdown; never a promise of safety
    */
   public static String of(Report report) {
-    return new ReportMarkdown(report).render();
+    return new ReportMarkdown(report).render(Assumptions.COUNTED);
   }
 
-  private String render() {
+  /**
+   * Renders a report like {@link #of}, with each assumed value in place of their number.
+   *
+   * @param report the report; not null
+   * @return its Markdown; never a promise of safety
+   */
+  public static String inFull(Report report) {
+    return new ReportMarkdown(report).render(Assumptions.LISTED);
+  }
+
+  private String render(Assumptions extent) {
     line("# Report on: " + text(report.sheet().title()));
     paragraph("**Verdict:** " + text(words.verdict()));
+    paragraph("**Worst:** " + text(words.worst().text()));
     entries("what", words.what());
     heading("Over the throttle range");
     table(words.table());
     entries("beside it", words.besides());
-    findings();
     words.plan().ifPresent(this::plan);
+    findings();
     unusedWaivers();
     unanswered("Could not be evaluated", "missing", Status.NOT_EVALUATED);
     unanswered("Broken rules", "broke with", Status.BROKEN);
-    if (!words.assumptions().isEmpty()) {
-      heading("Assumed, neither measured nor published");
-      paragraph(text(words.assumptions()));
-    }
     heading("Cautions");
     line("");
     report.cautions().forEach(caution -> line("- " + text(caution)));
+    String assumptions = words.assumptions(extent);
+    if (!assumptions.isEmpty()) {
+      paragraph(text(assumptions));
+    }
     paragraph(text(words.versions()));
     return page.toString();
   }
@@ -78,7 +90,7 @@ public final class ReportMarkdown {
             .collect(joining("|", "|", "|")));
     table.cells().forEach(cells -> row(cells.stream()));
     if (words.marksLimits()) {
-      paragraph(text("* an assumption, neither measured nor published; see below"));
+      paragraph(text("* an assumption, neither measured nor published"));
     }
   }
 

@@ -1,6 +1,7 @@
 package dev.jetting.rules;
 
 import dev.jetting.rules.Outcome.Status;
+import dev.jetting.rules.ReportWords.Assumptions;
 import java.util.List;
 import java.util.Objects;
 
@@ -24,13 +25,25 @@ public final class ReportText {
   }
 
   /**
-   * Renders a report on pages of eighty columns.
+   * Renders a report for a rider, eighty columns wide: the verdict and the worst spot first, then
+   * the machine, the table, the plan and the findings. At the end stand the cautions and how many
+   * values are assumptions.
    *
    * @param report the report; not null
-   * @return its text, ending with the verdict; never a promise of safety
+   * @return its text; never a promise of safety
    */
   public static String of(Report report) {
-    return new ReportText(report).render();
+    return new ReportText(report).render(Assumptions.COUNTED);
+  }
+
+  /**
+   * Renders a report like {@link #of}, with each assumed value in place of their number.
+   *
+   * @param report the report; not null
+   * @return its text; never a promise of safety
+   */
+  public static String inFull(Report report) {
+    return new ReportText(report).render(Assumptions.LISTED);
   }
 
   /**
@@ -48,22 +61,23 @@ public final class ReportText {
     return new ReportText(report).lines();
   }
 
-  private String render() {
-    what();
+  private String render(Assumptions extent) {
+    headline();
     throttleRange();
     page.blank();
     words.besides().forEach(this::entry);
-    findings();
     words.plan().ifPresent(this::plan);
+    findings();
     unusedWaivers();
     unanswered("Could not be evaluated", "missing: ", Status.NOT_EVALUATED);
     unanswered("Broken rules", "broke with: ", Status.BROKEN);
-    assumptions();
     page.heading("Cautions");
     report.cautions().forEach(caution -> page.wrapped("- ", caution, "  "));
     page.blank();
-    page.doubleRule();
-    entry(new ReportWords.Entry("VERDICT", words.verdict()));
+    String assumptions = words.assumptions(extent);
+    if (!assumptions.isEmpty()) {
+      page.wrapped(assumptions);
+    }
     page.wrapped("", words.versions(), "  ");
     return page.toString();
   }
@@ -97,9 +111,12 @@ public final class ReportText {
     return result.severity() + " rule: " + result.title() + ": " + result.outcome().reason();
   }
 
-  private void what() {
+  private void headline() {
     page.line(TextPage.shortened("Report on: " + report.sheet().title()));
     page.doubleRule();
+    entry(new ReportWords.Entry("VERDICT", words.verdict()));
+    entry(words.worst());
+    page.blank();
     words.what().forEach(this::entry);
   }
 
@@ -107,7 +124,7 @@ public final class ReportText {
     page.heading("Over the throttle range");
     words.table().lines().forEach(page::line);
     if (words.marksLimits()) {
-      page.line("* an assumption, neither measured nor published; see below");
+      page.line("* an assumption, neither measured nor published");
     }
   }
 
@@ -118,17 +135,23 @@ public final class ReportText {
     }
     int number = 0;
     for (RankedFinding ranked : report.findings()) {
-      if (number++ > 0) {
-        page.blank();
-      }
       Finding finding = ranked.finding();
-      page.line(number + ". " + ranked.severity() + ", " + ReportWords.where(finding.band()));
+      page.wrapped(
+          ++number + ". ",
+          ranked.severity()
+              + ", "
+              + ReportWords.where(finding.band())
+              + " ["
+              + ranked.ruleId()
+              + ", "
+              + finding.subject()
+              + "]",
+          "   ");
       page.wrapped("   ", finding.text(), "   ");
       page.wrapped("   What to do: ", words.remedy(finding), "   ");
       ranked
           .waiver()
           .ifPresent(waiver -> page.wrapped("   Waived ", ReportWords.words(waiver), "   "));
-      page.line("   [" + ranked.ruleId() + ", " + finding.subject() + "]");
     }
   }
 
@@ -162,13 +185,6 @@ public final class ReportText {
       page.wrapped(result.severity() + " rule: ", result.title(), "  ");
       page.wrapped("   " + reason, result.outcome().reason(), "   ");
       page.line("   [" + result.ruleId() + "]");
-    }
-  }
-
-  private void assumptions() {
-    if (!words.assumptions().isEmpty()) {
-      page.heading("Assumed, neither measured nor published");
-      page.wrapped(words.assumptions());
     }
   }
 

@@ -27,9 +27,15 @@ final class ReportWords {
   /** A piece of text with what it is about. */
   record Entry(String label, String text) {}
 
+  /** How much of what a report rests on is listed. */
+  enum Assumptions {
+    COUNTED,
+    LISTED
+  }
+
   private final Report report;
   private final RangeTable table;
-  private final String assumptions;
+  private final List<String> assumptions;
 
   ReportWords(Report report) {
     this.report = report;
@@ -37,7 +43,7 @@ final class ReportWords {
         report.assumptions().entrySet().stream()
             .filter(entry -> entry.getValue().origin() == Origin.ASSUMED)
             .map(entry -> entry.getKey() + " " + number(entry.getValue()))
-            .collect(joining("; "));
+            .toList();
     table = new RangeTable(report, marksLimits() ? "*" : "");
   }
 
@@ -54,9 +60,16 @@ final class ReportWords {
     return table;
   }
 
-  /** The assumed numbers that the report rests on; empty if there are none. */
-  String assumptions() {
-    return assumptions.isEmpty() ? "" : assumptions + ".";
+  /** What the report rests on, their number or each; empty if nothing is assumed. */
+  String assumptions(Assumptions extent) {
+    if (assumptions.isEmpty()) {
+      return "";
+    }
+    return extent == Assumptions.LISTED
+        ? "Assumed, neither measured nor published: " + String.join("; ", assumptions) + "."
+        : "The report rests on "
+            + assumptions.size()
+            + " assumed values, neither measured nor published. The full form lists them.";
   }
 
   List<Entry> what() {
@@ -116,7 +129,6 @@ final class ReportWords {
                 + " % of full throttle's"),
         new Entry("coldest", day(report.sheet().riding().coldest(), report.coldestDay().worst())),
         new Entry("hottest", day(report.sheet().riding().hottest(), report.hottestDay().worst())),
-        new Entry("worst", worst(report.worst())),
         new Entry(
             "riding",
             "mean lean risk "
@@ -125,7 +137,11 @@ final class ReportWords {
                 + accepted()));
   }
 
-  /** Over all days and at all ridden speeds. */
+  /** The highest lean risk over all days and at all ridden speeds. */
+  Entry worst() {
+    return new Entry("worst", worst(report.worst()));
+  }
+
   private String worst(WorstSpot worst) {
     return "lean risk "
         + TradeStyle.probability(worst.leanRisk(), report.sheet().riding().acceptedRisk())
@@ -136,8 +152,14 @@ final class ReportWords {
         + " rpm, "
         + (worst.day() == WorstSpot.Day.TODAY
             ? "today"
-            : "on the " + worst.day().name().toLowerCase(Locale.ROOT) + " day")
-        + "; climbs counted, where the mixture is known less well";
+            : worst.day().name().toLowerCase(Locale.ROOT) + " day")
+        + (onLevelRoad(worst) ? "" : ", uphill");
+  }
+
+  private boolean onLevelRoad(WorstSpot worst) {
+    return report.today().points().stream()
+        .map(RiskPoint::mixture)
+        .anyMatch(m -> m.throttle().equals(worst.throttle()) && m.speed().equals(worst.speed()));
   }
 
   private String day(Air air, RiskPoint riskiest) {
@@ -165,18 +187,13 @@ final class ReportWords {
     return report.plan().filter(plan -> !plan.steps().isEmpty() || !report.findings().isEmpty());
   }
 
-  /** A remedy that the plan has as well is told there at length. */
+  /** What to do about a finding; a step of the plan is named by its number. */
   String remedy(Finding finding) {
     if (finding.remedy() instanceof Remedy.Change change) {
       List<Remedy.Change> steps = report.plan().map(Plan::steps).orElse(List.of());
       for (int i = 0; i < steps.size(); i++) {
         if (steps.get(i).part() == change.part() && steps.get(i).to().equals(change.to())) {
-          return "Step "
-              + (i + 1)
-              + " below"
-              + (change.enough() ? ". " : ", which is not enough alone. ")
-              + change.deed()
-              + ".";
+          return "step " + (i + 1) + (change.enough() ? "." : ", which is not enough alone.");
         }
       }
     }

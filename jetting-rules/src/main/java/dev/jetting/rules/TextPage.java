@@ -32,9 +32,9 @@ final class TextPage {
     return line("");
   }
 
-  /** A blank line and a heading with a rule under it. */
+  /** A blank line and a heading with a rule after it. */
   TextPage heading(String heading) {
-    return blank().line(heading).line("-".repeat(heading.length()));
+    return blank().line(heading + " " + "-".repeat(WIDTH - heading.length() - 1));
   }
 
   /** A paragraph. */

@@ -121,8 +121,15 @@ class ReportMarkdownTest {
     Node document = read(report);
     assertThat(MarkdownReader.texts(document, ListItem.class)).containsAll(report.cautions());
     assertThat(paragraphs(report))
-        .anyMatch(text -> text.contains("lean limit by λ wanted 1.16;"))
-        .contains("* an assumption, neither measured nor published; see below");
+        .anyMatch(text -> text.contains(" assumed values, neither measured nor published"))
+        .contains("* an assumption, neither measured nor published");
+  }
+
+  @Test
+  void inFull_assumedValues_areListed() {
+    Node document = MarkdownReader.read(ReportMarkdown.inFull(report()));
+    assertThat(MarkdownReader.texts(document, Paragraph.class))
+        .anyMatch(text -> text.contains("lean limit by λ wanted 1.16;"));
   }
 
   @Test

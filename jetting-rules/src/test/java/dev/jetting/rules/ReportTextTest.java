@@ -86,16 +86,15 @@ class ReportTextTest {
     String text = text(SMALL_MAIN, rule("a-note", Severity.NOTE), rule("bad", Severity.DANGER));
     assertThat(flat(text))
         .containsSubsequence(
-            "1. DANGER, whole throttle range bad is wrong.",
+            "1. DANGER, whole throttle range [bad, setting] bad is wrong.",
             "What to do: cure bad.",
-            "[bad, setting]",
             "2. NOTE",
             "cure a-note.");
   }
 
   @Test
   void of_noFindings_saysSo() {
-    assertThat(text(ALL_ROUND)).containsPattern("Findings, the most dangerous first\n-+\nnone\n");
+    assertThat(text(ALL_ROUND)).containsPattern("Findings, the most dangerous first -+\nnone\n");
   }
 
   @Test
@@ -182,10 +181,42 @@ class ReportTextTest {
   }
 
   @Test
-  void of_assumedLimits_areMarkedInTheTableAndListed() {
-    assertThat(flat(text(ALL_ROUND)))
+  void of_verdictAndWorstSpot_standFirst() {
+    assertThat(text(SMALL_MAIN, rule("bad", Severity.DANGER)))
+        .containsPattern(
+            "^Report on: .*\n=+\nVERDICT      Do not ride like this[^=]*\n"
+                + "worst        lean risk over 99 % at ");
+  }
+
+  /** Sixty-six lines are a page of a line printer; a report with three findings stays within. */
+  @Test
+  void of_threeFindings_fitOnOnePage() {
+    String text =
+        text(
+            SMALL_MAIN,
+            rule("bad", Severity.DANGER),
+            rule("worse", Severity.DANGER),
+            rule("odd", Severity.WARNING));
+    assertThat(text.lines().count()).isLessThanOrEqualTo(66);
+  }
+
+  @Test
+  void of_assumedLimits_areMarkedInTheTableAndCounted() {
+    Report report = book(assessed(ALL_ROUND));
+    long assumed =
+        report.assumptions().values().stream()
+            .filter(value -> value.origin() == Coefficient.Origin.ASSUMED)
+            .count();
+    assertThat(flat(ReportText.of(report)))
         .contains("limit*")
         .contains("* an assumption, neither measured nor published")
+        .contains("rests on " + assumed + " assumed values, neither measured nor published")
+        .doesNotContain("lean limit by λ wanted");
+  }
+
+  @Test
+  void inFull_assumedValues_areListed() {
+    assertThat(flat(ReportText.inFull(book(assessed(ALL_ROUND)))))
         .contains("Assumed, neither measured nor published")
         .contains("lean limit by λ wanted 1.16;")
         .contains("tolerance of pilot jets 0.005 mm; tolerance of main jets 0.005 mm;");
@@ -205,7 +236,7 @@ class ReportTextTest {
                 tolerance, Set.of()),
             RiskModel.assumed().steps());
     AssessedSetting setting = AssessedSetting.of(TwoHundred.sheet(STANDARD, ALL_ROUND), measured);
-    assertThat(ReportText.of(book(setting)))
+    assertThat(ReportText.inFull(book(setting)))
         .contains("limit ")
         .doesNotContain("limit*")
         .doesNotContain("an assumption")
@@ -236,7 +267,7 @@ class ReportTextTest {
       assertThat(text.chars().filter(c -> c != '\n'))
           .noneMatch(c -> Character.isISOControl(c) || c == 0x202e || c == 0x2028);
     }
-    assertThat(ReportText.of(report).lines().filter(line -> line.matches("=+"))).hasSize(2);
+    assertThat(ReportText.of(report).lines().filter(line -> line.matches("=+"))).hasSize(1);
   }
 
   @Test

@@ -81,6 +81,9 @@ final class Quickstart implements Callable<Integer> {
     @Option(names = "--compact", description = "Print a line for each finding.")
     private boolean compact;
 
+    @Option(names = "--full", description = "Print the report with each assumed value.")
+    private boolean full;
+
     @Option(names = "--json", description = "Print the report as JSON.")
     private boolean json;
 
@@ -145,8 +148,15 @@ final class Quickstart implements Callable<Integer> {
     if (form != null && form.markdown) {
       return ReportMarkdown.of(report);
     }
-    String text = form != null && form.compact ? ReportText.compact(report) : ReportText.of(report);
+    String text = text(report);
     return colour && Ansi.AUTO.enabled() ? Colour.of(text) : text;
+  }
+
+  private String text(Report report) {
+    if (form != null && form.compact) {
+      return ReportText.compact(report);
+    }
+    return form != null && form.full ? ReportText.inFull(report) : ReportText.of(report);
   }
 
   private static Report report(SetupSheet sheet) throws UnreadableException {

@@ -1,5 +1,6 @@
 package dev.jetting.examples.quickstart;
 
+import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
@@ -20,10 +21,12 @@ class EmbeddingExampleTest {
   void snippet_isTenLinesInTheReadme() throws IOException {
     String snippet = snippet();
     assertThat(snippet.lines()).hasSize(10);
+    String imports =
+        source().lines().filter(line -> line.startsWith("import dev.")).collect(joining("\n"));
     assertThat(ROOT.resolve("README.md"))
         .as("README.md must show the snippet of Embedding.java in a block of ```java")
         .content(StandardCharsets.UTF_8)
-        .contains("```java\n" + snippet + "```\n");
+        .contains("```java\n" + imports + "\n\n" + snippet + "```\n");
   }
 
   @Test
@@ -36,7 +39,7 @@ class EmbeddingExampleTest {
         page.substring(
             page.indexOf("                       90 % band"), page.indexOf("* an assumption"));
     String worst =
-        page.substring(page.indexOf("worst        lean risk"), page.indexOf("riding       mean"));
+        page.lines().filter(line -> line.startsWith("worst  ")).findFirst().orElseThrow() + "\n";
     assertThat(ROOT.resolve("README.md"))
         .content(StandardCharsets.UTF_8)
         .contains("```text\n" + table + "\n" + worst + "```\n");
@@ -69,10 +72,7 @@ class EmbeddingExampleTest {
   }
 
   private static String snippet() throws IOException {
-    String source =
-        Files.readString(
-            Project.DIRECTORY.resolve(
-                "src/test/java/dev/jetting/examples/quickstart/Embedding.java"));
+    String source = source();
     String start = "// snippet\n";
     // Without its end: stripIndent takes an empty last line for one without indentation.
     return source
@@ -80,6 +80,11 @@ class EmbeddingExampleTest {
             .stripTrailing()
             .stripIndent()
         + "\n";
+  }
+
+  private static String source() throws IOException {
+    return Files.readString(
+        Project.DIRECTORY.resolve("src/test/java/dev/jetting/examples/quickstart/Embedding.java"));
   }
 
   private static Path file(Path directory, Demo demo) throws IOException {

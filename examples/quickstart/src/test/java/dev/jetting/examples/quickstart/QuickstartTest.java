@@ -58,7 +58,7 @@ class QuickstartTest {
   }
 
   private static List<Run> everyForm() {
-    return Stream.of("--colour", "--compact", "--markdown", "--json")
+    return Stream.of("--colour", "--compact", "--full", "--markdown", "--json")
         .map(form -> Run.with(form))
         .toList();
   }
@@ -101,6 +101,12 @@ class QuickstartTest {
           .contains(found.finding().text(), found.ruleId());
     }
     assertThat(lines.get(lines.size() - 1)).startsWith("VERDICT Do not ride like this");
+  }
+
+  @Test
+  void full_listsWhatTheOtherFormsCount() {
+    assertThat(Run.with("--full").out()).contains("lean limit by λ wanted");
+    assertThat(Run.with().out()).doesNotContain("lean limit by λ wanted").contains("assumed values");
   }
 
   @Test
