@@ -21,7 +21,8 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One liquid in a fuel: petrol, ethanol, oil. Each of its numbers names its source. Immutable.
+ * One liquid of which a fuel is mixed: petrol, ethanol, oil. Each of its numbers says where it
+ * comes from. Immutable.
  *
  * <p>The built-in components are typical liquids, not what a given pump sells: an embedder that
  * knows better starts from {@link #toBuilder()}. Not for what flows through the jets: that is a
@@ -65,8 +66,8 @@ public final class FuelComponent {
               Coefficient.calculated(
                   795.2,
                   KG_PER_M3,
-                  "specific gravity 0.796 (US DOE Alternative Fuels Data Center) times water at 60"
-                      + " °F, 999.0 kg/m³"))
+                  "specific gravity 0.796 (US DOE Alternative Fuels Data Center) times water at 60 °F,"
+                      + " 999.0 kg/m³"))
           .thermalExpansion(
               Coefficient.assumed(1.09e-3, PER_KELVIN, "handbook figure, from memory"))
           .viscosity(

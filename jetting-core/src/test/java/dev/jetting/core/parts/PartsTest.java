@@ -16,7 +16,7 @@ import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 
-/** The error of a wrong part names it, its value with the unit, and what is allowed. */
+/** What a wrong part is told: what it is, its value with the unit, and what is allowed. */
 class PartsTest {
 
   private static final Setting SETTING = ReferenceSetup.setting();
@@ -142,8 +142,7 @@ class PartsTest {
         "cylinder of needle reference needle 2.33 mm: allowed less than the needle jet's 2.33 mm");
     refused(
         () -> SETTING.withClip(ClipPosition.fromTop(2, 4)),
-        "clip position 2 of 4 from top: allowed a count on the 5 grooves of needle reference"
-            + " needle");
+        "clip position 2 of 4 from top: allowed a count on the 5 grooves of needle reference needle");
     assertThat(idle(0.01).idleLift()).isEqualTo(Length.ofMillimetres(0.01));
   }
 

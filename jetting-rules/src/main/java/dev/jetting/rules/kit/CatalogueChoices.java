@@ -25,9 +25,10 @@ import java.util.stream.Stream;
  * The parts of a catalogue that fit a family, as choices for a search, and the way back from what
  * was found to the parts.
  *
- * <p>Of parts that are the same to the mixture model, such as equal jets of two series, one stands
- * for all: one that is owned, of these the least well known; else the best known, of these the
- * cheapest, of these the first of the catalogue. How well a jet is known, its bench tells.
+ * <p>Parts that are equal to the mixture model, such as equal jets of two series, become one
+ * choice. An owned part comes first, of these the least well known. Else it is the best known part,
+ * of these the cheapest, of these the first of the catalogue. The bench of a jet states how well
+ * the jet is known.
  */
 public final class CatalogueChoices {
 
@@ -144,13 +145,13 @@ public final class CatalogueChoices {
   }
 
   /**
-   * The part that stands for what a setting has.
+   * The part of the catalogue for a part of a setting.
    *
    * @param kind the kind of part
    * @param setting a setting that was found among {@link #choices()}, or among what was made of
    *     them, such as by {@link Choices#keeping}
-   * @return the part; empty for screw and clip, of which there is nothing to buy, and for what is
-   *     none of the catalogue's parts that fit
+   * @return the part; empty for screw and clip, where there is nothing to buy, and if no part of
+   *     the catalogue that fits matches
    */
   public Optional<Part> part(PartKind kind, Setting setting) {
     return switch (kind) {
@@ -164,13 +165,13 @@ public final class CatalogueChoices {
   }
 
   /**
-   * The part that stands for a choice.
+   * The part of the catalogue for a choice.
    *
    * @param among {@link #choices()}, or choices made of them, such as by {@link Choices#keeping}
    * @param kind the kind of part
    * @param index its place in the list of its kind in those choices, from 0
-   * @return the part; empty for screw and clip, of which there is nothing to buy, and for what is
-   *     none of the catalogue's parts that fit
+   * @return the part; empty for screw and clip, where there is nothing to buy, and if no part of
+   *     the catalogue that fits matches
    * @throws IndexOutOfBoundsException if there is no such place
    */
   public Optional<Part> part(Choices among, PartKind kind, int index) {
@@ -212,14 +213,14 @@ public final class CatalogueChoices {
         known(PartKind.MAIN_JET, setting, setting.mainJet()));
   }
 
-  private Part known(PartKind kind, Setting setting, Object told) {
+  private Part known(PartKind kind, Setting setting, Object name) {
     return part(kind, setting)
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
                     kind.name().toLowerCase(Locale.ROOT).replace('_', ' ')
                         + " "
-                        + told
+                        + name
                         + " of the setting: allowed a part of the catalogue "
                         + catalogue.title()
                         + " that fits"));

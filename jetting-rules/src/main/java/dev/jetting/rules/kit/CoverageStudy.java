@@ -17,7 +17,9 @@ import java.util.stream.Stream;
 /** For how many engines a kit has a right setting, which of its parts serve, and which would. */
 final class CoverageStudy {
 
-  /** How many engines are drawn: tells the share to about three per cent (assumed enough). */
+  /**
+   * How many engines are drawn. The error of the share is about three per cent (assumed enough).
+   */
   static final int ENGINES = 256;
 
   private final Catalogue catalogue;

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * What a seller puts into one box, and how he says to set it on each machine that he sells it for.
- * Everything is told by its id in a {@link Catalogue}; whether that has it is a matter for {@link
- * KitValidator}, so a kit with a slip of the pen is a kit with a finding.
+ * What a seller puts into one box, and the setting that he recommends for each machine. Everything
+ * is named by its id in a {@link Catalogue}. {@link KitValidator} checks that the catalogue has the
+ * id, so a kit with a wrong id is a kit with a finding.
  *
  * @param id its name
  * @param description a line for people

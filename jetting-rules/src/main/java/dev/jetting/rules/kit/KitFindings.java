@@ -48,7 +48,9 @@ final class KitFindings {
                 "Take a part of a series that the family takes."));
   }
 
-  /** Told with what helps: a part that does not fit is of no use in the kit either. */
+  /**
+   * The remedy depends on whether the part fits: a part that does not fit is of no use in the kit.
+   */
   void notInKit(String subject, Part part, boolean fits) {
     danger(
         "kit-part-in-kit",
@@ -73,11 +75,11 @@ final class KitFindings {
                 "Name a part of the kind that is asked for."));
   }
 
-  void screwKind(String subject, ScrewKind told, ScrewKind has) {
+  void screwKind(String subject, ScrewKind meantFor, ScrewKind has) {
     danger(
         "kit-screw-kind",
         amiss(subject)
-            .with("told", word(told))
+            .with("told", word(meantFor))
             .with("has", word(has))
             .says(
                 "Meant for a carburettor with a screw for {told}; this one has a screw for {has},"
@@ -200,7 +202,7 @@ final class KitFindings {
         : add;
   }
 
-  /** Told so that what is short of the least is not printed as the least. */
+  /** Prints a share below the least so that it does not read as the least. */
   private static String share(Probability share) {
     return TradeStyle.probability(share, KitCoverage.LEAST);
   }

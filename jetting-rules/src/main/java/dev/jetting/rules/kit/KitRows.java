@@ -17,7 +17,7 @@ import java.util.Optional;
  * between), {@code market}, {@code machine}, {@code pilotJet}, {@code screwKind}, {@code
  * screwTurns}, {@code slide}, {@code idleLift}, {@code needleJet}, {@code needle}, {@code clip},
  * {@code mainJet}, {@code fittedScrew} and {@code floatValve}; all but {@code description} and the
- * last two must be filled. Float levels are told in JSON only.
+ * last two must be filled. Float levels have a field in JSON only.
  */
 public final class KitRows {
 

@@ -21,15 +21,16 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * Looks into kits before they are sold: whether the parts fit each other, whether what the seller
- * recommends is safe on every day and with every fuel of the market, and for how many engines of
- * each kind the kit has a setting that is right. Immutable; any number of threads may share one.
+ * A validator of kits before they are sold. It checks that the parts fit each other, and that what
+ * the seller recommends is safe on every day and with every fuel of the market. It counts for how
+ * many engines of each kind the kit has a right setting. Immutable; any number of threads may share
+ * one.
  *
- * <p>What it finds on the kit itself goes by these ids: {@code kit-unknown-id}, {@code
- * kit-part-fits}, {@code kit-part-in-kit}, {@code kit-part-kind}, {@code kit-needle-in-needle-jet},
- * {@code kit-clip-grooves}, {@code kit-screw-kind}, {@code kit-setting}, {@code
- * kit-float-valve-flow}, {@code kit-coverage} and {@code kit-part-never-used}; what it finds on a
- * recommended setting, by those of the rulebook.
+ * <p>Findings on the kit itself have these ids: {@code kit-unknown-id}, {@code kit-part-fits},
+ * {@code kit-part-in-kit}, {@code kit-part-kind}, {@code kit-needle-in-needle-jet}, {@code
+ * kit-clip-grooves}, {@code kit-screw-kind}, {@code kit-setting}, {@code kit-float-valve-flow},
+ * {@code kit-coverage} and {@code kit-part-never-used}; findings on a recommended setting have
+ * those of the rulebook.
  *
  * <p>Not for a setting that somebody rides already: assess its {@link SetupSheet}.
  */
@@ -78,12 +79,12 @@ public final class KitValidator {
     Objects.requireNonNull(depth, "depth");
     KitFindings findings = new KitFindings();
     List<Fitted> fitted = FitCheck.of(catalogue, kit, findings);
-    fitted.forEach(each -> tellScrewKind(each, depth, findings));
+    fitted.forEach(each -> findScrewKind(each, depth, findings));
     Optional<Market> market = catalogue.market(kit.market());
     List<MachineResult> machines = new ArrayList<>();
     if (market.isPresent()) {
       for (Fitted each : fitted) {
-        if (tells("float-valve-flow", depth)) {
+        if (isKitsOwn("float-valve-flow", depth)) {
           findFloatValve(each, market.get(), findings);
         }
         if (depth != KitDepth.FIT) {
@@ -105,15 +106,15 @@ public final class KitValidator {
         machines);
   }
 
-  /** Whether a check is the kit's own to tell: the rulebook does not tell it at this depth. */
-  private boolean tells(String ruleId, KitDepth depth) {
+  /** Returns whether this validator, not the rulebook, reports the check at this depth. */
+  private boolean isKitsOwn(String ruleId, KitDepth depth) {
     return depth == KitDepth.FIT || rulebook.rule(ruleId).isEmpty();
   }
 
-  private void tellScrewKind(Fitted fitted, KitDepth depth, KitFindings findings) {
+  private void findScrewKind(Fitted fitted, KitDepth depth, KitFindings findings) {
     Setting setting = fitted.setting();
     if (setting.screw().kind() != setting.carburettor().pilot().screwKind()
-        && tells("screw-kind", depth)) {
+        && isKitsOwn("screw-kind", depth)) {
       findings.screwKind(
           "recommendations[" + fitted.place() + "].screw",
           setting.screw().kind(),
@@ -206,9 +207,9 @@ public final class KitValidator {
   /**
    * The setup sheets that a kit makes: each recommended setting that can be put together, with each
    * fuel of the market. At hand are the jets of the kit, and the slides, needle jets and needles
-   * that the catalogue has for the family. A rulebook's full {@link Report} on one of them tells
-   * more than a {@link MachineResult}; where jets are numbered by flow, it takes {@link
-   * RiskModel#withJets} and {@link Catalogue#boreUncertainty} to tell the same risk.
+   * that the catalogue has for the family. A rulebook's full {@link Report} on one of them has more
+   * detail than a {@link MachineResult}. If jets are numbered by flow, the same risk needs {@link
+   * RiskModel#withJets} and {@link Catalogue#boreUncertainty}.
    *
    * @param kit the kit
    * @return the sheets in the order of the kit and its market; none if the kit cannot be put

@@ -23,9 +23,9 @@ final class NeverUsed {
   }
 
   /**
-   * Tells them where every recommended machine was looked at with every fuel, and the kit serves
-   * some engine of each and would not serve more with other jets: these might come to need what
-   * nothing needs now.
+   * Reports the unused parts if every recommended machine was computed with every fuel, and the kit
+   * serves some engine of each and would not serve more with other jets. Further jets might need a
+   * part that nothing needs now.
    */
   static void find(
       Catalogue catalogue,
@@ -38,7 +38,7 @@ final class NeverUsed {
             && !machines.isEmpty()
             && machines.stream().allMatch(NeverUsed::isServed);
     if (known) {
-      new NeverUsed(catalogue, kit).tell(fitted, machines, findings);
+      new NeverUsed(catalogue, kit).report(fitted, machines, findings);
     }
   }
 
@@ -49,7 +49,7 @@ final class NeverUsed {
         .isPresent();
   }
 
-  private void tell(List<Fitted> fitted, List<MachineResult> machines, KitFindings findings) {
+  private void report(List<Fitted> fitted, List<MachineResult> machines, KitFindings findings) {
     Set<String> kept = new HashSet<>();
     machines.forEach(machine -> machine.coverage().ifPresent(c -> kept.addAll(c.used())));
     kit.recommendations().forEach(says -> kept.addAll(recommended(says)));

@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param series id of the series that it belongs to, which says what it fits
  * @param shape what the mixture model has to know of it
  * @param price what one costs, in the one currency of the catalogue: 0 to 1 000 000, of at most
- *     four decimals; empty where nobody told
+ *     four decimals; empty if unknown
  */
 public record Part(
     String id, String description, String series, PartShape shape, Optional<BigDecimal> price) {
@@ -31,9 +31,9 @@ public record Part(
    * @param series id of the series that it belongs to, which says what it fits
    * @param shape what the mixture model has to know of it
    * @param price what one costs, in the one currency of the catalogue: 0 to 1 000 000, of at most
-   *     four decimals; empty where nobody told
-   * @throws IllegalArgumentException if an id is blank, a needle goes by another id, or the price
-   *     is out of range
+   *     four decimals; empty if unknown
+   * @throws IllegalArgumentException if an id is blank, a needle has another id, or the price is
+   *     out of range
    */
   public Part {
     Ids.check("part", id);

@@ -176,7 +176,7 @@ public final class PartRows {
         row.required("seat", Diameter::parse),
         row.required("supplyHead", Length::parse),
         Coefficient.assumed(
-            row.required("discharge", PartRows::number), "1", "as the parts list tells"));
+            row.required("discharge", PartRows::number), "1", "as the parts list states"));
   }
 
   private static BigDecimal price(String text) {

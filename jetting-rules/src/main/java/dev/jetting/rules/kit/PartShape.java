@@ -43,7 +43,7 @@ public sealed interface PartShape {
   }
 
   /**
-   * A pilot or main jet numbered by its flow; its series tells the bench.
+   * A pilot or main jet numbered by its flow; its series names the bench.
    *
    * @param flow the flow on that bench
    */

@@ -189,7 +189,7 @@ final class RecommendationFit {
         pilot.mostTurns());
   }
 
-  /** Jets numbered by flow are told as such, so that the rulebook can look at their numbers. */
+  /** Records the flow of jets numbered by flow, so that the rulebook can check their numbers. */
   private static Provenance numbering(Part pilotJet, Part mainJet) {
     Provenance.Builder numbers = Provenance.builder();
     flow(pilotJet).ifPresent(numbers::pilotJetFlow);

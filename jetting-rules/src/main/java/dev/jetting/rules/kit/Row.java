@@ -39,7 +39,10 @@ final class Row {
     return text(column).orElseThrow(() -> refused(column, "missing: allowed a text"));
   }
 
-  /** A cell by the parser of its quantity, whose error tells value, unit and what is allowed. */
+  /**
+   * Reads a cell with the parser of its quantity, whose error names value, unit and what is
+   * allowed.
+   */
   <Q> Q required(String column, Function<String, Q> parse) {
     String text = text(column).orElse("");
     return made(column, () -> parse.apply(text));
@@ -78,7 +81,7 @@ final class Row {
     }
   }
 
-  /** What the row makes, its checks told with the place. */
+  /** Makes a value of the row; errors of its checks name the place. */
   <T> T made(String column, Supplier<T> maker) {
     try {
       return maker.get();

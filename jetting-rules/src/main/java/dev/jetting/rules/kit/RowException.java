@@ -3,7 +3,7 @@ package dev.jetting.rules.kit;
 import java.io.Serial;
 
 /**
- * A row of a list that is no part or no kit: which column of which line, what stands there, and
+ * A row of a list that is no part or no kit. It has the line, the column, what stands there, and
  * what is allowed. The message is one line for people; programs read the accessors.
  */
 public final class RowException extends IllegalArgumentException {

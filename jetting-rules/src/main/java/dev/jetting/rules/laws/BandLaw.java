@@ -26,11 +26,11 @@ final class BandLaw {
       return Verdict.violated(
           rule.id(),
           "with nothing changed but outside of "
-              + told(band)
+              + text(band)
               + " it comes out as "
-              + Told.outcome(other)
+              + OutcomeText.of(other)
               + " instead of "
-              + Told.outcome(own));
+              + OutcomeText.of(own));
     }
     return own.findings().stream()
         .map(Finding::band)
@@ -39,11 +39,11 @@ final class BandLaw {
         .map(
             found ->
                 Verdict.violated(
-                    rule.id(), "a finding names " + told(found) + ", outside of " + told(band)))
+                    rule.id(), "a finding names " + text(found) + ", outside of " + text(band)))
         .orElseGet(Verdict::held);
   }
 
-  private static String told(ThrottleBand band) {
+  private static String text(ThrottleBand band) {
     return TradeStyle.throttle(band.from()) + " to " + TradeStyle.throttle(band.to());
   }
 

@@ -47,9 +47,9 @@ final class CompositionLaws {
         : Verdict.violated(
             rule.id(),
             "negated twice it comes out as "
-                + Told.outcome(twice)
+                + OutcomeText.of(twice)
                 + " instead of "
-                + Told.outcome(own));
+                + OutcomeText.of(own));
   }
 
   static Verdict andOr(Rule rule, Experiment experiment) {
@@ -159,7 +159,8 @@ final class CompositionLaws {
   private static Optional<String> differs(String what, Outcome is, Outcome should) {
     return is.equals(should)
         ? Optional.empty()
-        : Optional.of(what + ": " + Told.outcome(is) + " instead of " + Told.outcome(should));
+        : Optional.of(
+            what + ": " + OutcomeText.of(is) + " instead of " + OutcomeText.outcome(should));
   }
 
   private static Optional<String> differs(String what, Status is, Status should) {

@@ -45,7 +45,7 @@ public record Counterexample(
   @Override
   public String toString() {
     return "  setting: "
-        + (differences.isEmpty() ? "the plain one" : "the plain one but for " + join())
+        + (differences.isEmpty() ? "the plain one" : "the plain one except for " + join())
         + "\n"
         + (change.isEmpty() ? "" : "  change: " + change + "\n")
         + "  "

@@ -95,8 +95,8 @@ public final class Law {
    *
    * @param candidate what is held against it
    * @param trial the sheet and the change
-   * @return what came of it; violated too if the check threw or an assertion in it failed, not
-   *     tried if the sheet cannot be assessed
+   * @return the verdict: violated also if the check threw or an assertion in it failed; not tried
+   *     if the sheet cannot be assessed
    */
   public Verdict check(Candidate candidate, Trial trial) {
     return check(new Experiment(candidate, trial));

@@ -60,8 +60,9 @@ public final class LawKit {
   }
 
   /**
-   * The sheet that counterexamples are told by: the reference geometry of the mixture model on an
-   * engine of its own, at 15 °C at the sea. Plain, not good: no machine's setting.
+   * The sheet from which counterexamples list their differences: the reference geometry of the
+   * mixture model on an engine of its own, at 15 °C at the sea. It is plain, not good: no machine's
+   * setting.
    *
    * @return the sheet
    */
@@ -102,7 +103,7 @@ public final class LawKit {
   }
 
   /**
-   * This kit, telling counterexamples by another sheet.
+   * This kit, with counterexamples described by their differences from another sheet.
    *
    * @param sheet the sheet that counterexamples are shrunken towards
    * @return the changed kit

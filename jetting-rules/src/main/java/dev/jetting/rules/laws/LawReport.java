@@ -5,16 +5,16 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * What came of holding a candidate against laws.
+ * The result of checking a candidate against laws.
  *
- * @param results each law with what came of it, in the order of the kit
+ * @param results the result of each law, in the order of the kit
  */
 public record LawReport(List<LawResult> results) {
 
   /**
    * Copies the results.
    *
-   * @param results each law with what came of it
+   * @param results the result of each law
    */
   public LawReport {
     results = List.copyOf(results);

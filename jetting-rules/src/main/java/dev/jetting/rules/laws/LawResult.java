@@ -4,7 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What came of trying a law.
+ * The result of trying a law.
  *
  * @param lawId id of the law
  * @param title its title

@@ -12,10 +12,10 @@ public final class Laws {
   /**
    * By how much the lean risk may move the wrong way, a probability: 1e-4.
    *
-   * <p>λ is monotone in each part, and the lean risk is summed over cases of the engine's air, in
-   * each of which λ is. What is left is the spread within a case, which a part changes too. In 60
-   * 000 random trials of plausible settings it moved by 5e-69 at most; where the worst was sought,
-   * before the tolerances of parts were worked out in each case, by 1.5e-5. Assumed: some six times
+   * <p>The lean risk is a sum over cases of the engine's air. In each case λ is monotone in each
+   * part, but a part changes the spread within the case too. In 60 000 random trials of plausible
+   * settings the risk moved the wrong way by 5e-69 at most. A search for the worst case found
+   * 1.5e-5, before the tolerances of parts were computed in each case. Assumed: about six times
    * that.
    */
   public static final double RISK_TOLERANCE = 1e-4;
@@ -176,7 +176,7 @@ public final class Laws {
         "lambda",
         "λ is monotone in each part",
         "A richer part never raises λ at any throttle opening, on any of the days, or on the"
-            + " overrun; a leaner part never lowers it; but for rounding.",
+            + " overrun; a leaner part never lowers it. Rounding is allowed for.",
         MonotoneLaws::lambda);
   }
 
@@ -198,7 +198,7 @@ public final class Laws {
         "lean-risk",
         "The lean risk is monotone in each part",
         "A richer part never raises the lean risk at any throttle opening, on any of the days; a"
-            + " leaner part never lowers it; but for a tolerance of "
+            + " leaner part never lowers it. The tolerance is "
             + Numbers.text(tolerance)
             + ".",
         experiment -> MonotoneLaws.leanRisk(experiment, tolerance));

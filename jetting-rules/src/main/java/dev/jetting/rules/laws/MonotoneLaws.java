@@ -57,17 +57,17 @@ final class MonotoneLaws {
             ? worse(first, second, declared.get().tolerance())
             : worse(second, first, declared.get().tolerance());
     return worse
-        .map(how -> Verdict.violated(rule.id(), told(experiment, first, second) + how))
+        .map(how -> Verdict.violated(rule.id(), text(experiment, first, second) + how))
         .orElseGet(Verdict::held);
   }
 
-  private static String told(Experiment experiment, Outcome first, Outcome second) {
+  private static String text(Experiment experiment, Outcome first, Outcome second) {
     return "a part made "
         + (richer(experiment) ? "richer" : "leaner")
         + " takes the rule from "
-        + Told.outcome(first)
+        + OutcomeText.of(first)
         + " to "
-        + Told.outcome(second);
+        + OutcomeText.of(second);
   }
 
   private static boolean judged(Outcome outcome) {

@@ -50,9 +50,9 @@ final class OrderLaw {
             "with the rules in the order "
                 + order
                 + " it comes out as "
-                + Told.outcome(after.outcome())
+                + OutcomeText.of(after.outcome())
                 + " instead of "
-                + Told.outcome(before.outcome()));
+                + OutcomeText.of(before.outcome()));
       }
     }
     return first.equals(second)

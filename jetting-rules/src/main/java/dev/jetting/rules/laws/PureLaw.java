@@ -45,9 +45,9 @@ final class PureLaw {
             "the same setting "
                 + how
                 + " comes out as "
-                + Told.outcome(second.get(i))
+                + OutcomeText.of(second.get(i))
                 + " instead of "
-                + Told.outcome(first.get(i)));
+                + OutcomeText.of(first.get(i)));
       }
     }
     return Verdict.held();

@@ -3,7 +3,7 @@ package dev.jetting.rules.laws;
 import java.util.Objects;
 
 /**
- * What came of trying a law once.
+ * The result of trying a law once.
  *
  * @param status held, violated or not tried
  * @param ruleId id of the rule that violated it; empty if it was no single rule

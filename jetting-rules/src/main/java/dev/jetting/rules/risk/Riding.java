@@ -59,9 +59,9 @@ public record Riding(
     if (coldest.density().isLessThan(hottest.density())) {
       throw new IllegalArgumentException(
           "air of the coldest day "
-              + told(coldest)
+              + density(coldest)
               + ": allowed at least as dense as on the hottest day, "
-              + told(hottest)
+              + density(hottest)
               + "; are the two days swapped?");
     }
   }
@@ -127,7 +127,7 @@ public record Riding(
     }
   }
 
-  private static String told(Air air) {
+  private static String density(Air air) {
     return Decimals.fixed(air.density().kilogramsPerCubicMetre(), 3) + " kg/m³";
   }
 

@@ -136,8 +136,8 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
   }
 
   /**
-   * The lean risk alone at a throttle opening along the engine's load line, as {@link #profile}
-   * tells it, without the work for what each part does.
+   * The lean risk alone at a throttle opening along the engine's load line, as in {@link #profile},
+   * without the computation of part effects.
    *
    * @param engine the engine with its setup and what readings have taught about it
    * @param throttle the opening

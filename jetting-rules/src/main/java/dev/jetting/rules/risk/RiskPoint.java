@@ -16,8 +16,8 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * The lean risk at one throttle opening, at the speed of the level road and on a climb.
  *
  * @param mixture the mixture there, by the model
- * @param lambda the mixture expected there, with what readings have taught and the engine's air as
- *     they tell; the model's own without readings
+ * @param lambda the mixture expected there, conditioned on the readings and with the mean of the
+ *     engine's air; without readings the model's own
  * @param spread standard deviation of ln λ: near enough, the relative uncertainty of λ
  * @param leanLimit the leanest mixture that does no harm there
  * @param richLimit the richest mixture on which the engine runs cleanly there

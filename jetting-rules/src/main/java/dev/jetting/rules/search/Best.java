@@ -3,7 +3,7 @@ package dev.jetting.rules.search;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The best so many settings, in {@link Candidate#BEST_FIRST}. */
+/** A given number of the best settings, in {@link Candidate#BEST_FIRST}. */
 final class Best implements Keeper {
 
   private final int count;

@@ -9,8 +9,8 @@ import java.util.Optional;
  *
  * @param part the part
  * @param owned whether it is there already and costs nothing
- * @param price what it costs to get, zero or more, in the one currency of all prices; empty where
- *     nobody told
+ * @param price what it costs to get, zero or more, in the one currency of all prices; empty if
+ *     unknown
  * @param uncertainty standard uncertainty of a jet's bore beyond the tolerance of its kind, mm,
  *     zero or more, as of one that is numbered by its flow; 0 for all other parts
  * @param <P> the kind of part
@@ -22,7 +22,7 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
    *
    * @param part the part
    * @param owned whether it is there already and costs nothing
-   * @param price what it costs to get, zero or more; empty where nobody told
+   * @param price what it costs to get, zero or more; empty if unknown
    * @param uncertainty standard uncertainty of a jet's bore beyond the tolerance of its kind, mm
    * @throws IllegalArgumentException if the price is below zero, or the uncertainty is below zero
    *     or more than 9 mm
@@ -40,11 +40,11 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
   }
 
   /**
-   * A part of whose size no more is told than its kind's tolerance.
+   * A part whose size has no uncertainty beyond its kind's tolerance.
    *
    * @param part the part
    * @param owned whether it is there already and costs nothing
-   * @param price what it costs to get, zero or more; empty where nobody told
+   * @param price what it costs to get, zero or more; empty if unknown
    * @throws IllegalArgumentException if the price is below zero
    */
   public Choice(P part, boolean owned, Optional<BigDecimal> price) {
@@ -63,7 +63,7 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
   }
 
   /**
-   * A part to get, at a price that nobody told.
+   * A part to get, at an unknown price.
    *
    * @param part the part
    * @param <P> the kind of part

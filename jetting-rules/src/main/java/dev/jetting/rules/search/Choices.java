@@ -69,10 +69,10 @@ public record Choices(
   }
 
   /**
-   * The parts of a sheet: those in its setting, which are owned, and those at hand, which are to be
-   * got, for a sheet does not tell which of them the rider has; {@link #allOwned()} if he has them
-   * all. Needles may hang in any groove; the screw may stand at the setting's turns and at the
-   * quarter turns up to half a turn from there, from half a turn to the most the circuit takes.
+   * The parts of a sheet. Those in its setting are owned. Those at hand are to be bought, because a
+   * sheet does not state which of them the rider has; {@link #allOwned()} makes them all owned. The
+   * clip may sit in any groove. The screw may stand at the setting's turns and at the quarter turns
+   * up to half a turn from there, from half a turn to the most that the circuit takes.
    *
    * @param sheet the sheet
    * @return the choices; the setting's own part comes first in each list

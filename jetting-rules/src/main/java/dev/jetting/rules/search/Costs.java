@@ -31,7 +31,7 @@ record Costs(int scale, boolean priced) {
         .flatMap(List::stream);
   }
 
-  /** The costs of one kind's choices; without all prices told every price counts as nothing. */
+  /** The costs of one kind's choices. If any price is unknown, every price counts as nothing. */
   <P> Of of(List<Choice<P>> choices) {
     int[] newParts = new int[choices.size()];
     long[] price = new long[choices.size()];

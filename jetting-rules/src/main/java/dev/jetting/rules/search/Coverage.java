@@ -18,20 +18,21 @@ import org.jspecify.annotations.Nullable;
  * lean limit on any day of the riding, nowhere richer than the rich limit on the day of the sheet,
  * and not too lean on the overrun.
  *
- * <p>The engines are drawn from the spreads, evenly and the same every time. Each is worked out by
- * the model with its own flows, in nothing linear as a lean risk is in the errors of the fuel; the
- * parts are taken to measure what they are said to. Not a promise that a tuner finds the setting.
+ * <p>The engines are drawn from the spreads, evenly and the same every time. The model computes
+ * each with its own flows, without the linear approximation that a lean risk makes in the errors of
+ * the fuel. The parts are assumed to have their nominal sizes. Not a promise that a tuner finds the
+ * setting.
  *
  * @param engines how many engines were drawn
  * @param covered for how many of them the choices contain a right setting
  * @param use how often each part stands in the right setting that is nearest to what the engine
- *     needs; kind by kind, each kind in the order of the choices; of needles the clips are not told
- *     apart
+ *     needs; kind by kind, each kind in the order of the choices; the clip positions of a needle
+ *     count together
  * @param extras what each extra part would bring on its own, kind by kind in their order
  * @param together the few extra jets that raise the coverage most when they are added one after the
- *     other, each told with those before it; at most three, fewer where no more is gained. Each is
- *     the jet that raises it most, the first of those that raise it equally; a pilot and a main jet
- *     that together raise it by more than twice as much come both
+ *     other, by a greedy choice; at most three, fewer if no more is gained. Each entry counts the
+ *     jets before it too. Each is the jet that raises the coverage most, and the first of equals. A
+ *     pilot and a main jet that together raise it by more than twice as much are both added
  * @param complete whether every engine was looked at to the end; false if the run was cancelled,
  *     and those that were not count as not covered
  */
@@ -85,7 +86,8 @@ public record Coverage(
    * @param sheet a typical engine of the kind, with carburettor, air, fuel and riding
    * @param choices the parts there are
    * @param riskModel limits and spreads
-   * @param engines how many engines to draw, 1 to 65 536; 256 tells the share to three per cent
+   * @param engines how many engines to draw, 1 to 65 536; with 256 the error of the share is about
+   *     three per cent
    * @param run on which threads, until when
    * @return the coverage, without extra parts
    * @throws IllegalArgumentException if the number is out of range, or the air of a day is colder

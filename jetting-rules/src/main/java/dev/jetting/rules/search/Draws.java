@@ -68,7 +68,7 @@ final class Draws {
     return factor;
   }
 
-  /** The first so many engines; the sequence's zero, which no quantile takes, is left out. */
+  /** The first engines of the sequence. Its zero is left out, because no quantile accepts it. */
   List<Drawn> first(int count) {
     sobol.skipTo(1);
     return IntStream.range(0, count).mapToObj(i -> next()).toList();

@@ -3,7 +3,7 @@ package dev.jetting.rules.search;
 import java.util.Objects;
 
 /**
- * What one more part would bring, on its own or with those told before it.
+ * What one more part would bring, on its own or with those listed before it.
  *
  * @param kind the kind of part
  * @param index its index in the list of its kind in the extra choices

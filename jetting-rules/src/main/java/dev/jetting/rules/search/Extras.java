@@ -96,8 +96,8 @@ record Extras(Choices all, Choices own, Indices indices) {
   }
 
   /**
-   * What a setting lacks: an index that tells which extra parts it has, where that is at most one,
-   * or a pilot jet and a main jet; 0 if it has none, and negative if it has others.
+   * What a setting lacks: an index of the extra part in it, or of the pilot jet and main jet
+   * together; 0 if it has none, and negative if it has others.
    */
   int lacking(int slide, int needleJet, int needle, int pilot, int main) {
     int jets =

@@ -13,11 +13,11 @@ import java.util.Optional;
  * @param setting the setting
  * @param pick which of the choices that were searched it is made of
  * @param standing how it stands against the limits
- * @param leanRisk the highest lean risk at any assessed throttle opening on any day, as {@link
- *     dev.jetting.rules.AssessedSetting} tells
- * @param distance how far the mixture of the day is from what the engine needs, as {@link
- *     dev.jetting.rules.risk.RiskProfile#distance} tells: where the standing is right, nearly all
- *     of it is enrichment
+ * @param leanRisk the highest lean risk at any assessed throttle opening on any day, as in {@link
+ *     dev.jetting.rules.AssessedSetting}
+ * @param distance how far the mixture of the day is from what the engine needs, as in {@link
+ *     dev.jetting.rules.risk.RiskProfile#distance}: if the standing is right, nearly all of it is
+ *     enrichment
  * @param newParts the parts that are not owned
  */
 public record FoundSetting(
@@ -46,7 +46,7 @@ public record FoundSetting(
     newParts = List.copyOf(newParts);
   }
 
-  /** {@return what the new parts cost; empty where the price of one is not told} */
+  /** {@return what the new parts cost; empty if the price of one is unknown} */
   public Optional<BigDecimal> price() {
     BigDecimal sum = BigDecimal.ZERO;
     for (NewPart part : newParts) {

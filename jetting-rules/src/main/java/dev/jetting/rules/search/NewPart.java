@@ -5,13 +5,14 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A part that a setting needs and that is not owned. What a catalogue calls it, {@link
- * dev.jetting.rules.kit.CatalogueChoices#part(PartKind, dev.jetting.core.parts.Setting)} tells.
+ * A part that a setting needs and that is not owned. {@link
+ * dev.jetting.rules.kit.CatalogueChoices#part(PartKind, dev.jetting.core.parts.Setting)} returns
+ * the catalogue's part.
  *
  * @param kind what kind of part
  * @param what the part in trade style, such as "main 118"; a jet by its bore, also where the number
  *     on it is its flow
- * @param price what it costs; empty where nobody told
+ * @param price what it costs; empty if unknown
  */
 public record NewPart(PartKind kind, String what, Optional<BigDecimal> price) {
 
@@ -20,7 +21,7 @@ public record NewPart(PartKind kind, String what, Optional<BigDecimal> price) {
    *
    * @param kind what kind of part
    * @param what the part in trade style
-   * @param price what it costs; empty where nobody told
+   * @param price what it costs; empty if unknown
    */
   public NewPart {
     Objects.requireNonNull(kind, "kind");

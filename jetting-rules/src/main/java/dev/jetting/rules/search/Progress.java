@@ -1,12 +1,12 @@
 package dev.jetting.rules.search;
 
-/** Told how far a search is. */
+/** A listener to the progress of a search. */
 @FunctionalInterface
 public interface Progress {
 
   /**
-   * Called now and then, from whichever thread does the work but never from two at once, with
-   * rising numbers.
+   * Called now and then, from any thread that does the work, never from two at once, with rising
+   * numbers.
    *
    * @param done how many pieces of work are done
    * @param total how many there are

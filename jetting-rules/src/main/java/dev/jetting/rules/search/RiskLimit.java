@@ -5,9 +5,9 @@ import dev.jetting.core.calibration.Normal;
 /**
  * A lean risk beyond which a setting no longer matters.
  *
- * <p>Where the risk is not beyond it, the limit is above ln λ of the middle air case by at least so
- * many standard deviations as are told here: a little less than the true quantiles, never more; −∞
- * for risks of which nothing is told.
+ * <p>If the risk is not beyond it, the limit is above ln λ of the middle air case by at least the
+ * numbers of standard deviations below. These are a little less than the true quantiles, never
+ * more. They are −∞ if the risk has no bound.
  *
  * @param risk the risk
  * @param ofMiddle of standard deviations of the middle case, whose risk is part of the whole
@@ -28,7 +28,7 @@ record RiskLimit(double risk, double ofMiddle, double ofRest) {
 
   private static final Normal STANDARD = new Normal(0, 1);
 
-  /** Beyond so many deviations the probability has no digits left. */
+  /** In standard deviations; beyond it the probability has no digits left. */
   private static final double FURTHEST = 37;
 
   private static final int HALVINGS = 42;
@@ -42,8 +42,8 @@ record RiskLimit(double risk, double ofMiddle, double ofRest) {
         risk, quantile(risk / MIDDLES_PROBABILITY), quantile(risk / RESTS_PROBABILITY));
   }
 
-  /** Whether anything is told of a setting by its distance from the limit. */
-  boolean tells() {
+  /** Whether the distance from the limit bounds the risk of a setting. */
+  boolean isBounded() {
     return ofRest > Double.NEGATIVE_INFINITY;
   }
 

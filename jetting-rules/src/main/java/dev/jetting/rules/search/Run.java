@@ -5,14 +5,14 @@ import java.util.concurrent.Executor;
 import java.util.function.BooleanSupplier;
 
 /**
- * How a search is run: on which threads, until when, and who is told. What it finds is the same
- * however it is run, unless it is cancelled.
+ * How a search is run: on which threads, until when, and with which listener. The result does not
+ * depend on it, unless the search is cancelled.
  *
  * @param parallelism how many threads work at most, the caller's included; 1 to 1024
  * @param executor gives the threads beyond the caller's; if it has none to spare, the caller does
  *     the work
  * @param cancelled asked often, from every thread; once true the search ends with what it has
- * @param progress told how far the search is
+ * @param progress receives the progress of the search
  */
 public record Run(
     int parallelism, Executor executor, BooleanSupplier cancelled, Progress progress) {
@@ -23,7 +23,7 @@ public record Run(
    * @param parallelism how many threads work at most, the caller's included; 1 to 1024
    * @param executor gives the threads beyond the caller's
    * @param cancelled asked often, from every thread
-   * @param progress told how far the search is
+   * @param progress receives the progress of the search
    * @throws IllegalArgumentException if the parallelism is out of range
    */
   public Run {
@@ -63,9 +63,9 @@ public record Run(
   }
 
   /**
-   * This run with somebody who is told how far it is.
+   * This run with another listener to its progress.
    *
-   * @param other told how far the search is
+   * @param other receives the progress of the search
    * @return the changed run
    */
   public Run telling(Progress other) {

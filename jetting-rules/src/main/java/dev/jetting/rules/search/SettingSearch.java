@@ -23,21 +23,21 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
- * Looks through every combination of the choices for an engine and its riding: exact, not sampled.
+ * A search over every combination of the choices for an engine and its riding: exact, not sampled.
  *
- * <p>Most settings are passed over because a bound proves that they cannot be among what is looked
- * for; those that are left are worked out as {@link dev.jetting.rules.AssessedSetting} would, for
- * an engine that nobody has measured. The result is the same on any number of threads.
+ * <p>A bound excludes most settings without computing them. The others are computed as in {@link
+ * dev.jetting.rules.AssessedSetting}, for an engine that nobody has measured. The result is the
+ * same on any number of threads.
  *
  * <p>The answer is as good as the model and the spreads: ride it in from the rich side all the
- * same. Not for an engine with readings; {@link dev.jetting.rules.tuning.NextChange} goes by them.
+ * same. Not for an engine with readings; {@link dev.jetting.rules.tuning.NextChange} uses them.
  */
 public final class SettingSearch {
 
   /** Of settings on a front that are not right: assumed, what nobody would choose. */
   private static final double HIGHEST_RISK = 0.25;
 
-  /** So many of the parts without a price are named. */
+  /** The most parts without a price that an error names. */
   private static final int MOST_NAMED = 3;
 
   private final SetupSheet sheet;
@@ -78,9 +78,8 @@ public final class SettingSearch {
   }
 
   /**
-   * Returns this search for an engine that was read, or for one of which more is to be kept in
-   * hand. Without it a search spends {@link Riding#SHARE_FOR_UNREAD} of the accepted risk, as a
-   * starting setting does.
+   * Returns this search for an engine that was read, or with a larger reserve. Without it a search
+   * spends {@link Riding#SHARE_FOR_UNREAD} of the accepted risk, as a starting setting does.
    *
    * @param shareOfAccepted the share of the accepted risk above which a setting counts as too lean,
    *     more than 0, at most 1
@@ -106,9 +105,9 @@ public final class SettingSearch {
   }
 
   /**
-   * This search with at most so many new parts.
+   * This search with a limit on the number of new parts.
    *
-   * @param parts how many parts that are not owned, 0 or more
+   * @param parts the most parts that are not owned, 0 or more
    * @return the changed search
    * @throws IllegalArgumentException if the number is below zero
    */
@@ -183,7 +182,7 @@ public final class SettingSearch {
    *
    * @param count how many, 1 to 10 000
    * @param run on which threads, until when
-   * @return the settings, the best first; fewer if there are not so many
+   * @return the settings, the best first; fewer if fewer exist
    * @throws IllegalArgumentException if the count is out of range, or the air of a day is colder
    *     than −40 °C and the fuel is a blend
    */
@@ -196,14 +195,14 @@ public final class SettingSearch {
   }
 
   /**
-   * The right settings that no other right one beats in lean risk, distance from what the engine
-   * needs and cost at once, however good the ones may be that are too rich or too lean. To see what
-   * there is for less, search with less to buy.
+   * The Pareto front of the right settings in lean risk, distance from what the engine needs, and
+   * cost. Settings that are too rich or too lean are left out, however cheap. To see what there is
+   * for less, search with less to buy.
    *
-   * <p>Where no setting is right, those that no other beats, too rich and too lean ones alike: then
-   * without settings of a lean risk above a quarter, unless the rider accepts more, and without
-   * those too lean on the overrun, for who would choose them? Of settings equal in all three the
-   * first in the order of the parts stands for all.
+   * <p>If no setting is right, the front contains settings that are too rich or too lean. It then
+   * leaves out a lean risk above a quarter, unless the rider accepts more, and settings that are
+   * too lean on the overrun. Of settings equal in all three, it has the first in the order of the
+   * parts.
    *
    * @param cost what counts as cost
    * @param run on which threads, until when
@@ -221,9 +220,8 @@ public final class SettingSearch {
   }
 
   /**
-   * The risk model with which an assessment of a found setting tells the risk that this search
-   * tells: with what the choices say of the jets in it, and wider by the typical values of the
-   * sheet that was searched.
+   * The risk model for an assessment of a found setting that gives the same risk as this search. It
+   * has the uncertainties of the choices' jets and of the typical values of the searched sheet.
    *
    * @param pick which of the choices it is made of
    * @return the risk model

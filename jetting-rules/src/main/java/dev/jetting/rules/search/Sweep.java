@@ -252,7 +252,7 @@ final class Sweep {
 
   /** Whether even with the richest pilot the risk is beyond the limit somewhere on a day. */
   private boolean isBlockBeyond(Slide slide, int d, RiskLimit limit) {
-    if (!limit.tells()) {
+    if (!limit.isBounded()) {
       return false;
     }
     double needed = squared(limit.ofRest()) * limits.residualVariance * (1 - SLACK);
@@ -275,7 +275,7 @@ final class Sweep {
    * Whether the risk of a setting is beyond the limit; finds the most critical point on the way.
    */
   private boolean isBeyond(Slide slide, int p, RiskLimit limit) {
-    boolean bounded = limit.tells();
+    boolean bounded = limit.isBounded();
     double ofMiddle = squared(limit.ofMiddle()) * (1 - SLACK);
     double needed = squared(limit.ofRest()) * limits.residualVariance * (1 - SLACK);
     double pilotVariance = limits.pilotSpread * limits.pilotSpread;
@@ -357,7 +357,7 @@ final class Sweep {
       deviationsAway[c] = limits.deviationsAway(local, i, sizes);
       least = Math.min(least, deviationsAway[c]);
     }
-    // No case has more risk than the one that is nearest, but for rounding.
+    // No case has more risk than the nearest one, except for rounding.
     if (STANDARD.above(least - ROUNDING) * (1 + ROUNDING) <= highest) {
       return highest;
     }

@@ -17,7 +17,7 @@ final class Together {
   private final Extras extras;
   private final List<BitSet> lacking;
 
-  /** The pilot jets, then the main jets; a jet goes by its place in this list. */
+  /** The pilot jets, then the main jets; a jet's number is its place in this list. */
   private final List<Extras.Part> jets = new ArrayList<>();
 
   private final int pilots;
@@ -33,7 +33,9 @@ final class Together {
     jets.addAll(extras.parts(PartKind.MAIN_JET));
   }
 
-  /** The jets to add, each with how many engines are covered once it is, of so many before. */
+  /**
+   * The jets to add, each with the engines covered once it is added; {@code covered} are before.
+   */
   List<ExtraPart> added(int covered) {
     List<Integer> added = new ArrayList<>();
     while (added.size() < MOST) {
@@ -43,13 +45,13 @@ final class Together {
       }
       added.addAll(more);
     }
-    List<ExtraPart> told = new ArrayList<>();
+    List<ExtraPart> parts = new ArrayList<>();
     for (int i = 0; i < added.size(); i++) {
       Extras.Part jet = jets.get(added.get(i));
       int served = covered + served(added.subList(0, i + 1));
-      told.add(new ExtraPart(jet.kind(), jet.index(), served));
+      parts.add(new ExtraPart(jet.kind(), jet.index(), served));
     }
-    return told;
+    return parts;
   }
 
   /** The jet, or the two, to add next; none if nothing more is gained. */

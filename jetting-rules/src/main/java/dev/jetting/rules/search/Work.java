@@ -22,7 +22,7 @@ final class Work {
 
   private final Run run;
   private final long total;
-  private long told;
+  private long done;
   private final AtomicBoolean cancelled = new AtomicBoolean();
   private final AtomicReference<@Nullable Throwable> failure = new AtomicReference<>();
 
@@ -40,13 +40,13 @@ final class Work {
   }
 
   synchronized void done(long more) {
-    told += more;
-    run.progress().done(told, total);
+    done += more;
+    run.progress().done(done, total);
   }
 
-  /** Whether all there was to do has been told to be done. */
+  /** Whether all work has been reported as done. */
   synchronized boolean isComplete() {
-    return told == total;
+    return done == total;
   }
 
   /**

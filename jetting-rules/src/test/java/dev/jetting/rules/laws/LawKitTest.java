@@ -41,7 +41,7 @@ class LawKitTest {
         .isEqualTo(
             """
             no-big-main: violated after it held on 0 trials, not tried on 0
-              setting: the plain one but for main 130 instead of main 118
+              setting: the plain one except for main 130 instead of main 118
               a big main jet
             """);
   }

@@ -48,7 +48,7 @@ final class Counts {
 
   private Counts() {}
 
-  /** Counts on so many settings; the same number gives the same counts. */
+  /** Counts on a number of settings; the same number gives the same counts. */
   static Counts of(int settings) {
     Counts counts = new Counts();
     RandomGenerator<SetupSheet> generator = PlausibleArbitraries.sheets().generator(1000);
@@ -165,8 +165,8 @@ final class Counts {
 
         "Before" is what was counted when each rule chose its part alone; where it is empty, nobody counted.
 
-        Changes in a plan, and how many plans have so many: %s.
-        First remedies followed until none is left, and how often so many: %s.
+        Changes in a plan, each with the number of plans: %s.
+        First remedies followed until none is left, each with the number of settings: %s.
         Endings of the plans: %s.
         """
         .formatted(

@@ -25,7 +25,7 @@ final class Follower {
   private static final double TOLERANCE = 1e-4;
 
   /**
-   * What came of following.
+   * The result of following the advice.
    *
    * @param end the report at the end
    * @param changes how many changes were made

@@ -25,7 +25,7 @@ final class Parts {
 
   private Parts() {}
 
-  /** About so many settings, of 10 000, 100 000 or 1 000 000; a few more screws, mains, pilots. */
+  /** Choices with about the given number of settings: 10 000, 100 000 or 1 000 000. */
   static Choices about(int settings) {
     return switch (settings) {
       case 200 -> of(2, 1, 2, 2, 1, 5);

@@ -26,7 +26,7 @@ record Results(Machine machine, String form, List<Line> results) {
       new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
   /**
-   * @param processor model of the processor, as the system tells
+   * @param processor model of the processor, as the system reports it
    * @param cores processors that the virtual machine sees
    * @param java version and vendor of the virtual machine
    */
@@ -40,9 +40,9 @@ record Results(Machine machine, String form, List<Line> results) {
     }
 
     private static String model() throws IOException {
-      Path told = Path.of("/proc/cpuinfo");
-      if (Files.isReadable(told)) {
-        for (String line : Files.readAllLines(told)) {
+      Path info = Path.of("/proc/cpuinfo");
+      if (Files.isReadable(info)) {
+        for (String line : Files.readAllLines(info)) {
           if (line.startsWith("model name")) {
             return line.substring(line.indexOf(':') + 1).strip();
           }
@@ -56,7 +56,7 @@ record Results(Machine machine, String form, List<Line> results) {
    * @param benchmark class and method
    * @param parameters by name
    * @param score time for one operation
-   * @param error half the width of the 99.9 % interval; 0 where too little was measured to tell
+   * @param error half the width of the 99.9 % interval; 0 if too little was measured for one
    * @param unit of both
    * @param bytes allocated in one operation
    */

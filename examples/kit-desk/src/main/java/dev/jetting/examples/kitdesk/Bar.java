@@ -18,7 +18,7 @@ final class Bar implements AutoCloseable {
     this.bar = bar;
   }
 
-  /** A bar of so many steps; of fewer than none, where nobody knows how many. */
+  /** A bar with the given number of steps; negative if the number is unknown. */
   static Bar of(String what, long steps, PrintStream err, boolean terminal) {
     return new Bar(
         terminal

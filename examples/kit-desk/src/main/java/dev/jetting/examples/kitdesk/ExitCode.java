@@ -1,6 +1,6 @@
 package dev.jetting.examples.kitdesk;
 
-/** What the program tells the one that started it. */
+/** The exit codes of the program. */
 final class ExitCode {
 
   static final int OK = 0;

@@ -17,9 +17,9 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What a search has found, for programs: a JSON object a line, the first of which tells what was
- * searched, each of the others a setting. The file is taken before the search and written after it;
- * if nothing comes of the search, it is taken away again.
+ * What a search has found, for programs: a JSON object a line. The first names what was searched,
+ * each of the others is a setting. The file is created before the search and written after it. If
+ * the search fails, it is deleted.
  */
 final class FoundFile implements Closeable {
 
@@ -51,7 +51,7 @@ final class FoundFile implements Closeable {
   /**
    * Writes all.
    *
-   * @param searched what was searched, by name, as the first line tells it
+   * @param searched what was searched, by name, for the first line
    * @param own what each of the settings has of the sheet's carburettor
    */
   void write(Map<String, Object> searched, OwnFittings own, List<JudgedSetting> settings)

@@ -19,7 +19,7 @@ final class FoundText {
   private static final int LONGEST_NAME = 20;
   private static final int SHORTEST_NAME = 4;
 
-  /** Stands for a blank at which no line may end. */
+  /** Represents a blank at which no line may end. */
   private static final char WITHIN_A_PART = '\u00a0';
 
   /** Where the lines below a row begin. */
@@ -42,7 +42,7 @@ final class FoundText {
             + Table.fitted(family.id(), 40)
             + ": "
             + found.combinations()
-            + " settings, of which "
+            + " settings; "
             + found.impossible()
             + " cannot be put together"
             + (found.complete() ? "" : "\nStopped before all were looked at")

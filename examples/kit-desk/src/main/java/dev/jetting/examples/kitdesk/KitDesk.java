@@ -73,13 +73,13 @@ final class KitDesk implements Callable<Integer> {
             .setExecutionExceptionHandler((e, command, parsed) -> refuse(command, e.getMessage()));
     int exitCode = execute(commandLine, args);
     commandLine.getErr().flush();
-    // It flushes too, and knows of a full disk what no exception told.
+    // It flushes too, and reports a full disk, for which there is no exception.
     return commandLine.getOut().checkError()
         ? refuse(commandLine, "standard output: cannot be written")
         : exitCode;
   }
 
-  /** What went wrong beyond repair, such as the memory, is told in a line like all else. */
+  /** An error beyond repair, such as no memory, is reported in a line like any other. */
   private static int execute(CommandLine commandLine, String[] args) {
     try {
       return commandLine.execute(args);
@@ -105,8 +105,8 @@ final class KitDesk implements Callable<Integer> {
     return terminal;
   }
 
-  /** One line to the error stream, whatever is in it. */
-  static void tell(CommandLine command, String line) {
+  /** Prints one line to the error stream, without control characters. */
+  static void printError(CommandLine command, String line) {
     command
         .getErr()
         .println("kit-desk: " + line.replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]+", " "));
@@ -114,7 +114,7 @@ final class KitDesk implements Callable<Integer> {
   }
 
   private static int refuse(CommandLine command, @Nullable String message) {
-    tell(command, Objects.requireNonNullElse(message, "unknown fault"));
+    printError(command, Objects.requireNonNullElse(message, "unknown fault"));
     return ExitCode.UNUSABLE;
   }
 

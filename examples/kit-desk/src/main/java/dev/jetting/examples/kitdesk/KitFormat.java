@@ -1,6 +1,6 @@
 package dev.jetting.examples.kitdesk;
 
-/** How kits are told. */
+/** The formats of kits. */
 enum KitFormat {
   /** One kit in one JSON document. */
   JSON,

@@ -18,7 +18,9 @@ final class KitQueue {
   /** How many lines are in the works at a time. */
   private static final int MOST_LINES = 256;
 
-  /** How long they may be together, but for one: what is said of them is longer still. */
+  /**
+   * The most characters in the works, except that one line may be longer. Results are longer still.
+   */
   private static final long MOST_CHARACTERS = 1_000_000;
 
   /** A line, and its outcome to come. */

@@ -6,7 +6,7 @@ import dev.jetting.rules.kit.KitValidator;
 import java.util.Optional;
 
 /**
- * What came of a line: what is said of its kit, or what is wrong with the line.
+ * The result of a line: the validation of its kit, or what is wrong with the line.
  *
  * @param line its number, from 1
  * @param input digest of what was read
@@ -21,8 +21,9 @@ record Outcome(long line, String input, Optional<KitValidation> validation, Stri
       return new Outcome(line.line(), line.input(), Optional.of(validation), "");
     } catch (IllegalArgumentException e) {
       String problem = String.valueOf(e.getMessage());
-      String told = "line " + line.line() + ", ";
-      return problem(line, problem.startsWith(told) ? problem.substring(told.length()) : problem);
+      String prefix = "line " + line.line() + ", ";
+      return problem(
+          line, problem.startsWith(prefix) ? problem.substring(prefix.length()) : problem);
     } catch (RuntimeException e) {
       // A fault of the program in one line is no reason to leave the others unjudged.
       return problem(line, "cannot be judged: " + e);

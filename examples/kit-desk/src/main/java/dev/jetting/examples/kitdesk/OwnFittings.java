@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * What a sheet's carburettor has of its own where others of its family have what they are sold
  * with: screw, float valve, and floats as they are set.
  *
- * @param fields these as a kit's recommendation tells them; null for a part that the catalogue does
+ * @param fields these as fields of a kit's recommendation; null for a part that the catalogue does
  *     not have
  */
 record OwnFittings(Map<String, @Nullable Object> fields) {

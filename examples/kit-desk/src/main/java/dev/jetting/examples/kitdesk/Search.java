@@ -49,13 +49,13 @@ import picocli.CommandLine.Spec;
     header = "Looks through every setting that a catalogue allows on an engine.",
     description = {
       "",
-      "The sheet tells engine, air, fuel and riding, and the setting that is there now.",
+      "The sheet states engine, air, fuel and riding, and the setting that is there now.",
       ""
     },
     sortOptions = false)
 final class Search implements Callable<Integer> {
 
-  /** So many of the best are held against the rulebook, until enough of them are right. */
+  /** The most settings to hold against the rulebook, until enough of them are right. */
   private static final int MOST = 100;
 
   @Mixin private CatalogueOptions catalogue = new CatalogueOptions();
@@ -88,7 +88,7 @@ final class Search implements Callable<Integer> {
               + " may be given again.")
   private List<String> kept = List.of();
 
-  @Option(names = "--buy", paramLabel = "N", description = "At most so many new parts.")
+  @Option(names = "--buy", paramLabel = "N", description = "The most new parts, a number.")
   private @Nullable Integer mostParts;
 
   @Option(names = "--pay", paramLabel = "PRICE", description = "New parts of at most this price.")

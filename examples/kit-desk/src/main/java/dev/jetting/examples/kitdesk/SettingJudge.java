@@ -29,10 +29,9 @@ final class SettingJudge {
   /**
    * Of the settings of a sheet.
    *
-   * @param search what finds the settings, and knows how well known their jets are
+   * @param search the search that found the settings; it has the uncertainties of their jets
    * @param catalogue the parts that the catalogue has for it
-   * @param choices those and the sheet's own, all of which are at hand: the rulebook asks for the
-   *     leanest
+   * @param choices those and the sheet's own, all at hand: a rule asks for the leanest
    */
   SettingJudge(
       SettingSearch search, SetupSheet sheet, CatalogueChoices catalogue, Choices choices) {
@@ -60,8 +59,8 @@ final class SettingJudge {
 
   JudgedSetting judge(FoundSetting found) {
     Setting own = sheet.setup().setting();
-    Provenance told = sheet.provenance();
-    SettingParts parts = SettingParts.of(found, catalogue, own, told);
+    Provenance provenance = sheet.provenance();
+    SettingParts parts = SettingParts.of(found, catalogue, own, provenance);
     SetupSheet changed = sheet.withSetup(sheet.setup().withSetting(found.setting()));
     Provenance.Builder numbers = changed.provenance().toBuilder().withoutJetFlows();
     parts.pilotJetFlow().ifPresent(numbers::pilotJetFlow);

@@ -29,17 +29,17 @@ record SettingParts(
     Optional<JetFlow> pilotJetFlow,
     Optional<JetFlow> mainJetFlow) {
 
-  /** A part to buy, and what one costs where that is told. */
+  /** A part to buy, and its price if known. */
   record ToBuy(PartKind kind, String id, Optional<BigDecimal> price) {}
 
   /**
    * Those of a setting.
    *
    * @param own the setting of the sheet
-   * @param told what the sheet says of the numbers on its jets, which is true of no others
+   * @param provenance the sheet's entries on the numbers of its jets, which hold for no others
    */
   static SettingParts of(
-      FoundSetting found, CatalogueChoices catalogue, Setting own, Provenance told) {
+      FoundSetting found, CatalogueChoices catalogue, Setting own, Provenance provenance) {
     Map<PartKind, String> ids = new EnumMap<>(PartKind.class);
     for (PartKind kind : PartKind.values()) {
       catalogue.part(kind, found.setting()).ifPresent(part -> ids.put(kind, part.id()));
@@ -59,8 +59,8 @@ record SettingParts(
     return new SettingParts(
         ids,
         toBuy,
-        ownPilot ? told.pilotJetFlow() : flow(catalogue, PartKind.PILOT_JET, found),
-        ownMain ? told.mainJetFlow() : flow(catalogue, PartKind.MAIN_JET, found));
+        ownPilot ? provenance.pilotJetFlow() : flow(catalogue, PartKind.PILOT_JET, found),
+        ownMain ? provenance.mainJetFlow() : flow(catalogue, PartKind.MAIN_JET, found));
   }
 
   private static Optional<JetFlow> flow(

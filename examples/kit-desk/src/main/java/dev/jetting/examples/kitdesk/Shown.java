@@ -36,7 +36,7 @@ record Shown(
         : new Shown(right, List.of(), against, "best");
   }
 
-  /** Of a front, all of which is an answer. */
+  /** The settings of a front. Each is an answer. */
   static Shown front(Found found, SettingJudge judge, int most) {
     List<JudgedSetting> judged = found.settings().stream().map(judge::judge).toList();
     List<JudgedSetting> right = judged.stream().filter(JudgedSetting::right).toList();

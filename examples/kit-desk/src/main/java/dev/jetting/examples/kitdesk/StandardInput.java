@@ -2,7 +2,7 @@ package dev.jetting.examples.kitdesk;
 
 import java.io.InputStream;
 
-/** What is piped into the program: it can be read once, and so stand for one file only. */
+/** What is piped into the program. It can be read once, so it replaces one file only. */
 final class StandardInput {
 
   private final InputStream in;

@@ -81,7 +81,7 @@ final class Table {
     return text.codePointCount(0, text.length());
   }
 
-  /** A text that takes no more than so many columns, and no more than one line. */
+  /** Shortens a text to at most the given columns, on one line. */
   static String fitted(String text, int columns) {
     String line = text.replaceAll("[\\p{Cntrl}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]+", " ");
     return width(line) <= columns

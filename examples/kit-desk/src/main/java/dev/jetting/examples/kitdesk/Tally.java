@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Counts what came of the lines; remembers the first few that did not pass, and no more. */
+/** Counts the results of the lines. Keeps the first few that did not pass, and no more. */
 final class Tally {
 
   private static final int REMEMBERED = 10;

@@ -10,10 +10,10 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
-/** Parts to buy without a price: with one of them no search can go by the price. */
+/** Parts to buy without a price. With one of them, no search by price is possible. */
 final class Unpriced {
 
-  /** So many of them are named. */
+  /** The most of them to name. */
   private static final int MOST = 3;
 
   private Unpriced() {}

@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
     header = "Looks into one kit, or into a file of them, before they are sold.",
     description = {
       "",
-      "Lines that are no kits are told by their number, and the rest goes on.",
+      "A line that is no kit is reported by its number; the rest is processed.",
       ""
     },
     sortOptions = false)
@@ -169,7 +169,7 @@ final class Validate implements Callable<Integer> {
     results.write(outcome);
     results.flush();
     if (outcome.validation().isEmpty()) {
-      KitDesk.tell(
+      KitDesk.printError(
           Objects.requireNonNull(spec, "spec").commandLine(),
           source.name() + ", line " + outcome.line() + ": " + outcome.problem());
     } else if (of == KitFormat.JSON) {

@@ -52,8 +52,8 @@ final class Words {
     return new BigDecimal(text);
   }
 
-  static int threads(@Nullable Integer told) throws UnusableException {
-    int threads = told == null ? Runtime.getRuntime().availableProcessors() : told;
+  static int threads(@Nullable Integer requested) throws UnusableException {
+    int threads = requested == null ? Runtime.getRuntime().availableProcessors() : requested;
     if (threads < 1 || threads > MOST_THREADS) {
       throw new UnusableException("--threads " + threads + ": allowed 1 to " + MOST_THREADS);
     }

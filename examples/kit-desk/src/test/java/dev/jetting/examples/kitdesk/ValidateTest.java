@@ -177,7 +177,7 @@ class ValidateTest {
     assertThat(kits).hasSameBinaryContentAs(Path.of(KITS));
   }
 
-  /** A verdict must not stand for a kit that nobody judged. */
+  /** A verdict must not count for a kit that was not judged. */
   @Test
   void resumedWithAnotherKit_isRefusedAndLeftAlone() throws IOException {
     Path kits = Files.copy(Path.of(KITS), directory.resolve("kits.jsonl"));

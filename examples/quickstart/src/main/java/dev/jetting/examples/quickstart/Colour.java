@@ -4,9 +4,8 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
- * Colours the words that already say how bad something is. Vermilion against sky blue can be told
- * apart with any kind of colour vision (palette of Okabe and Ito, from memory), and both against
- * bold.
+ * Colours the words that already say how bad something is. Any kind of colour vision distinguishes
+ * vermilion from sky blue (palette of Okabe and Ito, from memory), and both from bold.
  */
 final class Colour {
 

@@ -8,7 +8,7 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.Optional;
 
-/** The setting files that come with the program; README.md beside this module tells their story. */
+/** The setting files that come with the program; this module's README.md describes them. */
 enum Demo {
   MILD_ALL_ROUND("mild-all-round", "milk cart, mild engine: holds from valley to pass"),
   LEAN_IN_THE_MIDDLE("lean-in-the-middle", "milk cart: fine at full throttle, lean below"),

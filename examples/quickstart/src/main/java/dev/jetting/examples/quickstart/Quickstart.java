@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
     name = "quickstart",
     mixinStandardHelpOptions = true,
     header = {
-      "Tells, before anyone rides, whether a two-stroke's carburettor setting is lean",
+      "Finds, before anyone rides, whether a two-stroke's carburettor setting is lean",
       "anywhere over the throttle range, why, and what to change."
     },
     description = {

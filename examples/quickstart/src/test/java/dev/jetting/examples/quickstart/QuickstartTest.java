@@ -275,12 +275,12 @@ class QuickstartTest {
     refused(Run.with("one.json", "--demo", "rich-start"), "one.json", "rich-start", "allowed one");
   }
 
-  private static void refused(Run run, String... told) {
+  private static void refused(Run run, String... parts) {
     assertThat(run.exitCode()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
     assertThat(run.err())
         .startsWith("quickstart: ")
-        .contains(told)
+        .contains(parts)
         .endsWith(System.lineSeparator());
     assertThat(run.err().lines()).hasSize(1);
   }

@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 /** A counter that runs on a free port and a database of its own. */
 final class Running implements AutoCloseable {
 
-  /** So many that no test meets them by accident. */
+  /** Limits that no test reaches by accident. */
   static final Limits WIDE = new Limits(100_000, 10_000, 300_000, 2_000_000, 1000, 4);
 
   private static final HttpClient CLIENT = HttpClient.newHttpClient();

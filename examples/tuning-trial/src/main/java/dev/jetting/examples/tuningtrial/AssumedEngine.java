@@ -20,7 +20,7 @@ import org.hipparchus.linear.RealMatrix;
  */
 final class AssumedEngine implements TrueEngine {
 
-  /** The residual is drawn at so many even openings, and taken at the nearest. */
+  /** The residual is drawn at this number of even openings, and taken at the nearest. */
   static final int OPENINGS = 33;
 
   private final Setup setup;

@@ -72,7 +72,7 @@ final class FigureTables {
   }
 
   private static String line(Row row) {
-    boolean told = row.way().byLibrary();
+    boolean byLibrary = row.way().byLibrary();
     return String.join(
             " | ",
             List.of(
@@ -82,8 +82,10 @@ final class FigureTables {
                 proportion(row.leanAtStart(), row.engines()),
                 proportion(row.leanAtEnd(), row.engines()),
                 percent(row.richerAtStart(), 1) + ", " + percent(row.richerAtEnd(), 1),
-                told ? percent(row.heldAtStart(), 1) + ", " + percent(row.heldAtEnd(), 1) : "–",
-                told ? percent(row.riskAtEnd(), 2) : "–"))
+                byLibrary
+                    ? percent(row.heldAtStart(), 1) + ", " + percent(row.heldAtEnd(), 1)
+                    : "–",
+                byLibrary ? percent(row.riskAtEnd(), 2) : "–"))
         + " |\n";
   }
 

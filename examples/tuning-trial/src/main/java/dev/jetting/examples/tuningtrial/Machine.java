@@ -18,7 +18,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * An invented machine of which many were built, no two alike.
+ * An invented kind of machine. Many were built, no two alike.
  *
  * @param start the machine on the setting that the library starts with
  * @param takenOver the machine on a setting taken over from another of its kind, which fits the

@@ -20,7 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * An engine that differs from the model in more ways than the library reckons with: every flow
+ * An engine that differs from the model in more ways than the library assumes: every flow
  * coefficient, the induction and the delivery over engine speed are others; on top of that its
  * circuits are off with heavier tails than normal, in full and not linearised; and the residual
  * bends at a few openings instead of being smooth.
@@ -33,7 +33,7 @@ final class RicherEngine implements TrueEngine {
   /** By how much coefficients differ from carburettor to carburettor (invented). */
   private static final double COEFFICIENT = 0.03;
 
-  /** By how much the delivery is off at each speed at which it is told (invented). */
+  /** By how much the delivery is off at each speed of its table (invented). */
   private static final double DELIVERY = 0.05;
 
   /** By how much the blowback is off (invented). */

@@ -18,12 +18,12 @@ final class Rider {
   /**
    * How well.
    *
-   * @param heavyTails whether errors have heavier tails than the library reckons with
+   * @param heavyTails whether errors have heavier tails than the library assumes
    * @param bias standard deviation of how much darker than others he calls every plug, in ln λ
    * @param wrongSensor probability that the sensor is far off, by a tenth or so
    * @param wrongColour probability that he takes a colour for its neighbour
-   * @param feels whether he tells what he feels at small throttle
-   * @param wrongSymptom probability that he tells a symptom picked at random
+   * @param feels whether he reports what he feels at small throttle
+   * @param wrongSymptom probability that he reports a symptom picked at random
    * @param sensorOff by what share the sensor shows every λ too lean or too rich
    * @param blind whether he always takes one colour for its neighbour
    */
@@ -37,7 +37,7 @@ final class Rider {
       double sensorOff,
       boolean blind) {
 
-    /** Just as the library reckons. */
+    /** Just as the library assumes. */
     static final Skill AS_ASSUMED = new Skill(false, 0, 0, 0, false, 0, 0, false);
 
     /** As people are (invented). */
@@ -114,7 +114,7 @@ final class Rider {
     return felt < DYING ? RunDown.DIES : RunDown.CLEAN;
   }
 
-  /** The colour of the plug, for those who go by nothing else. */
+  /** The colour of the plug, for riders who look at nothing else. */
   PlugColour colour(double leaner) {
     double lambda = StrictMath.exp(leaner + bias + error(PLUG));
     PlugColour seen = PlugColour.BLACK;

@@ -19,7 +19,7 @@ import java.util.function.ToDoubleFunction;
  * @param changes mean number of changes
  * @param heldAtStart share of openings at which the 90 % band held the true λ before any test; 0
  *     for habit
- * @param spreadAtStart how far the engines differ by how far the library reckons that they may, 1
+ * @param spreadAtStart the spread of the engines divided by the spread that the library assumes, 1
  *     for just as far; 0 for habit
  * @param heldAtEnd the same on the last setting
  * @param richerAtStart by how much richer than needed in ln λ, over riding and engines

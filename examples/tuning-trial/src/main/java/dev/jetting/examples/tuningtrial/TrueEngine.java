@@ -5,7 +5,7 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 
-/** An engine as it really is, which only its readings tell. */
+/** An engine as it really is. Only its readings show it. */
 interface TrueEngine {
 
   /** The speed of its peak power. */

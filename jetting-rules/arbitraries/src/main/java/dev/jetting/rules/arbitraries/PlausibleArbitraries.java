@@ -264,7 +264,9 @@ public final class PlausibleArbitraries {
         .as((fuel, ratio) -> fuel.withPremix(PremixRatio.ofPetrolToOil(ratio)));
   }
 
-  /** Numbers of so many decimals, evenly spread; of fewer than none, of whole tens and hundreds. */
+  /**
+   * Numbers with the given decimals, evenly spread; negative decimals mean whole tens and hundreds.
+   */
   private static Arbitrary<Double> numbers(double low, double high, int decimals) {
     double scale = StrictMath.pow(10, decimals);
     return Arbitraries.integers()

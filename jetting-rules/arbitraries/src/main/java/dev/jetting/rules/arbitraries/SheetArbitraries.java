@@ -139,7 +139,7 @@ public final class SheetArbitraries {
         .as(Engine::new);
   }
 
-  /** {@return settings of which the parts go together} */
+  /** {@return settings with parts that fit each other} */
   public static Arbitrary<Setting> settings() {
     return combine(carburettors(), needles()).flatAs(SheetArbitraries::settings);
   }
@@ -408,9 +408,9 @@ public final class SheetArbitraries {
                         machine.andThen(mounting).andThen(day).andThen(numbers).accept(builder)));
   }
 
-  private static Provenance built(Consumer<Provenance.Builder> told) {
+  private static Provenance built(Consumer<Provenance.Builder> provenance) {
     Provenance.Builder builder = Provenance.builder();
-    told.accept(builder);
+    provenance.accept(builder);
     return builder.build();
   }
 

@@ -19,7 +19,7 @@ import net.jqwik.api.ShrinkingMode;
 /** The rules that come with the library, held against every law. */
 class StandardRulebookLawsProperties {
 
-  /** Trials in one try; the number of tries is told by the build. */
+  /** Trials in one try; the build sets the number of tries. */
   private static final int AT_ONCE = 10;
 
   private static final Candidate STANDARD =

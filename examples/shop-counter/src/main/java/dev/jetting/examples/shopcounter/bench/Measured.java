@@ -12,7 +12,7 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A machine of which a value was measured that was typical before.
+ * A machine with a measured value in place of a typical one.
  *
  * @param machine the machine as it is known now
  * @param text what was measured, for people

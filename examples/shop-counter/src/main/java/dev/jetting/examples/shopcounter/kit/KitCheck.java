@@ -56,7 +56,7 @@ public final class KitCheck {
     return lines.size();
   }
 
-  /** {@return what came of the kits that were checked so far, in their order} */
+  /** {@return the results of the kits checked so far, in their order} */
   public synchronized List<KitLine> results() {
     return List.copyOf(done);
   }

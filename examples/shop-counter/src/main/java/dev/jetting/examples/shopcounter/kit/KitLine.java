@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * What came of one line of kits.
+ * The result of one line of kits.
  *
  * @param number the line
  * @param kit the kit's id; empty where the line is no kit
@@ -22,7 +22,7 @@ import java.util.Locale;
 public record KitLine(
     int number, String kit, State state, List<MachineRow> machines, List<KitFinding> findings) {
 
-  /** What came of it. */
+  /** The result. */
   public enum State {
     /** Nothing speaks against selling it. */
     PASSES("passes"),

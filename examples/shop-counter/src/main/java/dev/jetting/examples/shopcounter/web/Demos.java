@@ -8,7 +8,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 
-/** Invented machines to try the counter with; the quickstart's README tells their story. */
+/** Invented machines to try the counter with; the quickstart's README describes them. */
 final class Demos {
 
   private static final String FOLDER = "/dev/jetting/examples/shopcounter/demo/";

@@ -4,7 +4,7 @@ import java.io.Serial;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/** A request that cannot be served, as RFC 9457 tells a program and a page tells a person. */
+/** A request that cannot be served, as RFC 9457 for a program and as a page for a person. */
 final class Problem extends RuntimeException {
 
   @Serial private static final long serialVersionUID = 1L;

@@ -4,12 +4,12 @@ import dev.jetting.rules.Finding;
 import dev.jetting.rules.Outcome;
 import java.util.stream.Collectors;
 
-/** Outcomes in a few words. */
-final class Told {
+/** Prints an outcome in a few words. */
+final class OutcomeText {
 
-  private Told() {}
+  private OutcomeText() {}
 
-  static String outcome(Outcome outcome) {
+  static String of(Outcome outcome) {
     String findings =
         outcome.findings().stream()
             .map((Finding finding) -> finding.text())
