@@ -145,9 +145,9 @@ public record AssessedSetting(
   }
 
   /**
-   * The closed throttle after a long open run, on the day of the sheet on which it is leanest, of
-   * the engine as modelled or as readings tell, whichever is the leaner: a reading of an open
-   * throttle may tell of more signal, and that is no fuel on the overrun.
+   * The closed throttle after a long open run, on the day of the sheet on which it is leanest. It
+   * is computed for the engine as modelled and as read, and the leaner result counts. A reading at
+   * an open throttle may show more signal than modelled, but that gives no fuel on the overrun.
    *
    * @param sheet the sheet
    * @param calibration what readings have taught about the engine

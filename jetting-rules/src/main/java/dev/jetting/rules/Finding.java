@@ -119,7 +119,7 @@ public record Finding(
     return new Texts(subject, measured, limit, measured.value() - limit.value(), band);
   }
 
-  /** The texts of a finding whose numbers are told. */
+  /** The texts of a finding whose numbers are set. */
   public static final class Texts {
     private final String subject;
     private final Measure measured;

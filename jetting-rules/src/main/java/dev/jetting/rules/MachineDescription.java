@@ -454,7 +454,7 @@ public final class MachineDescription {
     }
 
     /**
-     * Sets a needle of which only the thickness is known; its tapers are typical of the bore.
+     * Sets a needle with a known thickness; its tapers are typical of the bore.
      *
      * @param id plain name
      * @param cylinder diameter above the first taper, more than zero
@@ -467,7 +467,7 @@ public final class MachineDescription {
     }
 
     /**
-     * Sets a needle of which only the name is known; its thickness is typical of the needle jet.
+     * Sets a needle with a known name only; its thickness is typical of the needle jet.
      *
      * @param id plain name
      * @return this builder
@@ -516,9 +516,8 @@ public final class MachineDescription {
      * Builds the description.
      *
      * @return the description
-     * @throws IllegalArgumentException if something that must be stated is missing, all of which
-     *     the message names; if two ways to state one thing are both used; or if a value is out of
-     *     range
+     * @throws IllegalArgumentException if required values are missing (the message names them all),
+     *     if two ways to state one thing are both used, or if a value is out of range
      */
     public MachineDescription build() {
       checkStated();

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * What came of holding a rule against a setting. The outcome of a composed rule is a tree that
+ * The result of holding a rule against a setting. The outcome of a composed rule is a tree that
  * keeps every branch, so that a caller can show which one decided.
  *
  * @param status how it came out
@@ -32,14 +32,14 @@ public record Outcome(Status status, List<Finding> findings, String reason, List
    * A branch of a composed outcome.
    *
    * @param ruleId id of the rule
-   * @param outcome what came of it
+   * @param outcome its outcome
    */
   public record Branch(String ruleId, Outcome outcome) {
     /**
      * Checks for nulls.
      *
      * @param ruleId id of the rule
-     * @param outcome what came of it
+     * @param outcome its outcome
      */
     public Branch {
       Objects.requireNonNull(ruleId, "ruleId");

@@ -7,8 +7,8 @@ import dev.jetting.units.JetBore;
 import java.util.List;
 
 /**
- * The parts that the rider owns or can buy for this carburettor. An empty list means that nobody
- * told, not that there are none.
+ * The parts that the rider owns or can buy for this carburettor. An empty list means unknown, not
+ * that there are none.
  *
  * @param pilotJets pilot jets
  * @param cutaways slides, by their cutaway
@@ -43,7 +43,7 @@ public record PartsAtHand(
     mainJets = List.copyOf(mainJets);
   }
 
-  /** {@return no list told} */
+  /** {@return parts at hand with every list unknown} */
   public static PartsAtHand unknown() {
     return UNKNOWN;
   }

@@ -11,7 +11,7 @@ import java.util.Objects;
  * one towards lean.
  *
  * @param ending what the last step leaves
- * @param steps the changes, in order; each tells what it does to the setting before it
+ * @param steps the changes, in order; each has its effect on the setting before it
  * @param left what the last step leaves to remedy, the most dangerous first
  */
 public record Plan(Ending ending, List<Remedy.Change> steps, List<Left> left) {

@@ -75,12 +75,12 @@ final class RangeTable {
     return rows().map(point -> plain().map(column -> column.cell.apply(point)).toList()).toList();
   }
 
-  /** The columns but for the bar, which only shows where every character is as wide as another. */
+  /** The columns without the bar, which needs characters of equal width. */
   private Stream<Column> plain() {
     return columns.stream().filter(column -> !column.under.equals(BAR));
   }
 
-  /** The word that tells a row that is no good from one that is; empty for the latter. */
+  /** The word that marks a row that is too lean or too rich; empty for a good one. */
   String mark(RiskPoint point) {
     if (point.leanRisk().compareTo(accepted) > 0) {
       return LEAN;

@@ -126,7 +126,7 @@ public sealed interface Remedy {
   /**
    * A change of one part.
    *
-   * @param part the part; {@link MeteringPart#NEEDLE_DIAMETER} stands for the needle as a whole
+   * @param part the part; {@link MeteringPart#NEEDLE_DIAMETER} means the needle as a whole
    * @param direction which way it moves the mixture where it matters
    * @param from the part there is, in trade style
    * @param to the part to fit, or the position to set, in trade style

@@ -31,7 +31,7 @@ import java.util.function.Function;
  * @param hottestDay the lean risk over the throttle range on the hottest day
  * @param overrun the closed throttle after a long open run, on the day when it is leanest
  * @param overrunLimit the leanest mixture that is allowed there
- * @param results each rule with what came of it, by rule id
+ * @param results each rule with its outcome, by rule id
  * @param findings what was found, the most dangerous first
  * @param unusedWaivers waivers that waived nothing, in the order they were given
  * @param plan the way out, where an adviser has worked it out
@@ -60,7 +60,7 @@ public record Report(
   /** The version of the report's form that this library writes and reads. */
   public static final int SCHEMA_VERSION = 1;
 
-  /** Name and version of the mixture model, as MODEL.md tells it, and of the risk made of it. */
+  /** Name and version of the mixture model in MODEL.md and of the risk computed from it. */
   private static final String MODEL = "jetting slide carburettor 3.1";
 
   /**
@@ -77,7 +77,7 @@ public record Report(
    * @param hottestDay the lean risk over the throttle range on the hottest day
    * @param overrun the closed throttle after a long open run, on the day when it is leanest
    * @param overrunLimit the leanest mixture that is allowed there
-   * @param results each rule with what came of it, by rule id
+   * @param results each rule with its outcome, by rule id
    * @param findings what was found, the most dangerous first
    * @param unusedWaivers waivers that waived nothing, in the order they were given
    * @param plan the way out, where an adviser has worked it out

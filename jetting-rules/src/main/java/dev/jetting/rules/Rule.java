@@ -41,7 +41,7 @@ public final class Rule {
   }
 
   /**
-   * Begins a rule; unless told otherwise it is a warning that speaks of the whole throttle range.
+   * Begins a rule. By default it is a warning for the whole throttle range.
    *
    * @param id stable id: lower-case words of letters and digits, joined by hyphens
    * @return a rule without its judge
@@ -232,11 +232,11 @@ public final class Rule {
    * Holds the rule against a setting.
    *
    * @param setting the assessed setting
-   * @return what came of it; never throws for a bad setting or a broken judge
+   * @return its outcome; never throws for a bad setting or a broken judge
    */
   public Outcome evaluate(AssessedSetting setting) {
     if (!setting.looksInto(band())) {
-      return Outcome.notEvaluated("an assessed throttle opening within " + told(band()));
+      return Outcome.notEvaluated("an assessed throttle opening within " + text(band()));
     }
     try {
       Outcome outcome = judge.apply(setting.within(band()));
@@ -247,7 +247,7 @@ public final class Rule {
     }
   }
 
-  private static String told(ThrottleBand band) {
+  private static String text(ThrottleBand band) {
     return band.from() + " to " + band.to();
   }
 
@@ -274,7 +274,7 @@ public final class Rule {
         .map(common -> new Rule(draft.within(common), judge, definition))
         .orElseGet(
             () -> {
-              String why = "the rule speaks of " + told(band()) + ", not of " + told(other);
+              String why = "the rule speaks of " + text(band()) + ", not of " + text(other);
               return draft.within(other).judging(setting -> Outcome.notApplicable(why));
             });
   }

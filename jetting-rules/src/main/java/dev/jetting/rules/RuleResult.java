@@ -3,12 +3,12 @@ package dev.jetting.rules;
 import java.util.Objects;
 
 /**
- * A rule of a rulebook with what came of it.
+ * A rule of a rulebook with its outcome.
  *
  * @param ruleId id of the rule
  * @param title its title
  * @param severity how much its findings matter
- * @param outcome what came of it
+ * @param outcome its outcome
  */
 public record RuleResult(String ruleId, String title, Severity severity, Outcome outcome) {
   /**
@@ -17,7 +17,7 @@ public record RuleResult(String ruleId, String title, Severity severity, Outcome
    * @param ruleId id of the rule
    * @param title its title
    * @param severity how much its findings matter
-   * @param outcome what came of it
+   * @param outcome its outcome
    */
   public RuleResult {
     Objects.requireNonNull(ruleId, "ruleId");

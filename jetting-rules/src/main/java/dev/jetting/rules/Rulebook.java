@@ -27,7 +27,7 @@ public final class Rulebook {
   private final ImmutableList<Rule> rules;
   private final ImmutableMap<String, Coefficient> assumptions;
 
-  /** The rules that name and version stand for, by id. */
+  /** The rules of the rulebook with this name and version, by id. */
   private final ImmutableMap<String, Rule> origin;
 
   private final Supplier<RulebookEdition> edition;

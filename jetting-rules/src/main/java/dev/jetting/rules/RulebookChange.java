@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.Objects;
 
 /**
- * A rule in which a rulebook differs from the one that its name and version stand for.
+ * A rule in which a rulebook differs from the original of its name and version.
  *
  * @param kind how it differs
  * @param ruleId id of the rule

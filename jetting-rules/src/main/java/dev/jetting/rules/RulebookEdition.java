@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * @param changes the rules in which it differs from the rulebook of that name and version
  * @param digest SHA-256, as 64 hexadecimal digits, of the rules' ids, severities, bands and assumed
  *     numbers, rule files whole, and the changes; rulebooks with different digests are different.
- *     What a judge written in Java does, it cannot see: name and version stand for that
+ *     It does not cover what a judge in Java computes: name and version identify that
  */
 public record RulebookEdition(
     String name, String version, List<RulebookChange> changes, String digest) {
@@ -46,7 +46,7 @@ public record RulebookEdition(
     }
   }
 
-  /** {@return whether the rulebook differs from the one that its name and version stand for} */
+  /** {@return whether the rulebook differs from the original of its name and version} */
   public boolean changed() {
     return !changes.isEmpty();
   }

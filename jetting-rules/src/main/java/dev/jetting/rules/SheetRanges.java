@@ -26,8 +26,8 @@ import dev.jetting.units.Temperature;
 import dev.jetting.units.number.Decimals;
 
 /**
- * What the numbers of a sheet may be: sizes of slide carburettors on two-strokes and well beyond,
- * for all of which every rule can be computed. Quantities on their own, and the model, take more.
+ * The ranges of the numbers of a sheet: sizes of slide carburettors on two-strokes and well beyond.
+ * Every rule can be computed within them. Quantities on their own, and the model, allow more.
  */
 final class SheetRanges {
 

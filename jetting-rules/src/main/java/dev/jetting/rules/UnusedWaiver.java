@@ -3,7 +3,8 @@ package dev.jetting.rules;
 import java.util.Objects;
 
 /**
- * A waiver that waived nothing: told, so that nobody believes himself covered by it.
+ * A waiver that waived nothing. It is reported because its author might believe himself covered by
+ * it.
  *
  * @param waiver the waiver
  * @param why it has expired, names no rule of the rulebook, or met no finding

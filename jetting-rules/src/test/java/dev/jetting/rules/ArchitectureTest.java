@@ -60,7 +60,7 @@ class ArchitectureTest {
         .check(CLASSES);
   }
 
-  /** But for the one class whose job is to change locale and zone under a rule on trial. */
+  /** Except the one class that changes locale and zone under a rule on trial. */
   @Test
   void text_doesNotDependOnLocaleClockZoneOrJdk() {
     noClasses()

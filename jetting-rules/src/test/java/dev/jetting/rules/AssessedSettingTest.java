@@ -46,10 +46,10 @@ class AssessedSettingTest {
   @Test
   void overrun_isThatOfTheLeanestDay() {
     SetupSheet sheet = sheet(ALL_ROUND, FROST, HEAT);
-    Overrun told = AssessedSetting.of(sheet).overrun();
+    Overrun found = AssessedSetting.of(sheet).overrun();
 
-    assertThat(told).isEqualTo(MixtureModel.of(sheet.setup().withAir(FROST)).overrun());
-    assertThat(told.lambda()).isGreaterThan(MixtureModel.of(sheet.setup()).overrun().lambda());
+    assertThat(found).isEqualTo(MixtureModel.of(sheet.setup().withAir(FROST)).overrun());
+    assertThat(found.lambda()).isGreaterThan(MixtureModel.of(sheet.setup()).overrun().lambda());
   }
 
   @Test
@@ -66,14 +66,14 @@ class AssessedSettingTest {
     }
     Calibration read = RISK.untried().with(readings);
     double unread = AssessedSetting.of(sheet).overrun().lambda().value();
-    double told = AssessedSetting.of(sheet, RISK, read).overrun().lambda().value();
+    double found = AssessedSetting.of(sheet, RISK, read).overrun().lambda().value();
 
-    // A reading at a shut throttle tells the pilot from what is left over the throttle in part.
-    assertThat(told).isGreaterThan(unread * 1.03);
-    assertThat(told).isLessThan(engine.overrun().lambda().value() * 1.01);
+    // A reading at a shut throttle separates the pilot from the residual only in part.
+    assertThat(found).isGreaterThan(unread * 1.03);
+    assertThat(found).isLessThan(engine.overrun().lambda().value() * 1.01);
   }
 
-  /** It tells of more signal than the model has, and of no fuel on the overrun. */
+  /** It shows more signal than the model has, and no fuel on the overrun. */
   @Test
   void richReadingOfTheOpenThrottle_acquitsNoPilotJet() {
     SetupSheet sheet =

@@ -4,11 +4,8 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -28,7 +25,6 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class OwnScenarioTest {
 
-  private static final Path REPOSITORY = Path.of("..");
   private static final Pattern READ =
       Pattern.compile(".*\\.(java|json|jsonl|csv|md|txt|xml|properties)");
   private static final Pattern PROSE = Pattern.compile(".*\\.(java|md)");
@@ -77,7 +73,7 @@ class OwnScenarioTest {
 
   @Test
   void codeResourcesAndDocuments_haveNoSettingOfCommonPractice() throws IOException {
-    List<Path> files = files();
+    List<Path> files = RepositoryFiles.matchingOutsideTests(READ);
     assertThat(files).hasSizeGreaterThan(300);
     assertThat(files).anyMatch(file -> file.endsWith("MODEL.md"));
     assertThat(files).anyMatch(file -> file.endsWith("tuned-123.json"));
@@ -138,30 +134,5 @@ class OwnScenarioTest {
       found.add(file + " " + inFile);
     }
     return found;
-  }
-
-  private static List<Path> files() throws IOException {
-    List<Path> files = new ArrayList<>();
-    Files.walkFileTree(
-        REPOSITORY,
-        new SimpleFileVisitor<>() {
-          @Override
-          public FileVisitResult preVisitDirectory(Path directory, BasicFileAttributes attributes) {
-            String name = directory.getFileName().toString();
-            boolean hidden = name.startsWith(".") && !directory.equals(REPOSITORY);
-            return hidden || name.equals("target") || directory.endsWith("src/test")
-                ? FileVisitResult.SKIP_SUBTREE
-                : FileVisitResult.CONTINUE;
-          }
-
-          @Override
-          public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-            if (READ.matcher(file.toString()).matches()) {
-              files.add(file);
-            }
-            return FileVisitResult.CONTINUE;
-          }
-        });
-    return files;
   }
 }

@@ -72,7 +72,7 @@ class ProvenanceTest {
     assertThat(then.needle().tapers()).isEqualTo(ALL_ROUND.needle().tapers());
   }
 
-  /** Whoever changes a jet has not proven the new one. */
+  /** A changed jet is not proven. */
   @Test
   void withSetup_leavesTheProofWhereItWas() {
     SetupSheet proven = SHEET.withProvenance(Provenance.builder().intake(FILTER).build());

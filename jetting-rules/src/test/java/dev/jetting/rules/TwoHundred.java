@@ -154,7 +154,7 @@ public final class TwoHundred {
         FlowCoefficients.assumed());
   }
 
-  /** A carburettor of the reference geometry but for its bore. */
+  /** A carburettor of the reference geometry with another bore. */
   public static Carburettor carburettor(Diameter bore) {
     return new Carburettor(
         "slide carburettor of another bore",

@@ -162,7 +162,7 @@ class WaiverTest {
     return book.evaluate(SMALL_MAIN, List.of(waiver), TODAY).passes();
   }
 
-  /** Whoever takes the leanest place of a cold day upon himself has not taken that day's others. */
+  /** A waiver of the leanest opening of a cold day does not waive that day's others. */
   @Test
   void waiverOfTheRiskiestOpeningOfAColdDay_isNoneForItsOtherLeanOpenings() {
     AssessedSetting setting = AssessedSetting.of(coldMorning());

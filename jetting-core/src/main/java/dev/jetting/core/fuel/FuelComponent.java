@@ -21,8 +21,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One liquid of which a fuel is mixed: petrol, ethanol, oil. Each of its numbers says where it
- * comes from. Immutable.
+ * One liquid in a fuel: petrol, ethanol, oil. Each of its numbers names its source. Immutable.
  *
  * <p>The built-in components are typical liquids, not what a given pump sells: an embedder that
  * knows better starts from {@link #toBuilder()}. Not for what flows through the jets: that is a

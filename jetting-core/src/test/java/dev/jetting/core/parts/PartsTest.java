@@ -16,7 +16,7 @@ import java.util.List;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 
-/** What a wrong part is told: what it is, its value with the unit, and what is allowed. */
+/** The error of a wrong part names it, its value with the unit, and what is allowed. */
 class PartsTest {
 
   private static final Setting SETTING = ReferenceSetup.setting();

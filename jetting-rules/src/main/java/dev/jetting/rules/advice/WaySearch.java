@@ -12,8 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Looks for the fewest changes after which nothing is left to remedy. A beam search: from each of
- * the best settings with so many changed parts, every further part on its best rung.
+ * A beam search for the fewest changes after which nothing is left to remedy. From each of the best
+ * settings with n changed parts it tries every further part on its best rung.
  */
 final class WaySearch {
 

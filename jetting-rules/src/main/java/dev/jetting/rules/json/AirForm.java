@@ -17,7 +17,7 @@ import java.util.Optional;
  *     or the pressure
  * @param temperature temperature in the shade
  * @param humidity relative humidity
- * @param formula which formula tells its density
+ * @param formula the formula for its density
  */
 record AirForm(
     Optional<Pressure> pressure,

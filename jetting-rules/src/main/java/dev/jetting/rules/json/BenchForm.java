@@ -5,7 +5,7 @@ import dev.jetting.units.Length;
 import java.util.Optional;
 
 /**
- * A test bench in JSON: one of two fields tells the law of discharge.
+ * A test bench in JSON: one of two fields states the law of discharge.
  *
  * @param head the height of liquid above the jet
  * @param liquid what flows
@@ -24,7 +24,7 @@ record BenchForm(
   BenchForm {
     if (dischargeCoefficient.isPresent() == lengthToDiameter.isPresent()) {
       throw new IllegalArgumentException(
-          "law of discharge told twice or not at all: allowed dischargeCoefficient or"
+          "law of discharge stated twice or not at all: allowed dischargeCoefficient or"
               + " lengthToDiameter");
     }
   }

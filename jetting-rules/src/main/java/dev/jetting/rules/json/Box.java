@@ -21,7 +21,7 @@ import java.util.Set;
  */
 record Box(Map<Number, Interval> numbers, Map<String, Texts> texts, List<Against> against) {
 
-  /** Factors that differ by less are not told apart. */
+  /** Factors that differ by less count as equal. */
   private static final double ROUNDING = 1e-9;
 
   static final Box WHOLE = new Box(Map.of(), Map.of(), List.of());
@@ -42,7 +42,7 @@ record Box(Map<Number, Interval> numbers, Map<String, Texts> texts, List<Against
       return take.equals(Optional.of(Take.MEAN)) ? range.widened() : range;
     }
 
-    /** Whether this number is never above another, but for the rounding of a mean. */
+    /** Whether this number is never above another, except for the rounding of a mean. */
     boolean isNeverAbove(Number other) {
       return gauge.equals(other.gauge)
           && where.equals(other.where)

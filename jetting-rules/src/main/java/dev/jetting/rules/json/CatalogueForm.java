@@ -33,7 +33,7 @@ record CatalogueForm(
   static final String FORMAT = "jetting catalogue";
   static final int VERSION = 1;
 
-  /** The fields that tell a catalogue from other documents, as they are written. */
+  /** The fields that identify a catalogue, as they are written. */
   static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
 
   CatalogueForm {

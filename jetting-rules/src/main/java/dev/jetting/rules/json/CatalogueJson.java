@@ -12,9 +12,9 @@ import java.util.Objects;
  * <p>A catalogue is an object with {@code format} (always {@code "jetting catalogue"}), {@code
  * schemaVersion} (always {@code 1}), {@code title}, {@code families}, {@code series}, {@code parts}
  * and, optionally, {@code machines} and {@code markets}; below these, fields have the names of the
- * components of the records that they make, in the forms that {@link SheetJson} tells. A part has
- * {@code id}, {@code description}, {@code series}, optionally {@code price} (a number), and one of
- * {@code bore}, {@code flow}, {@code needleJet}, {@code needle} (without an id of its own), {@code
+ * components of the records that they make, in the forms of {@link SheetJson}. A part has {@code
+ * id}, {@code description}, {@code series}, optionally {@code price} (a number), and one of {@code
+ * bore}, {@code flow}, {@code needleJet}, {@code needle} (without an id of its own), {@code
  * cutaway}, {@code screw} and {@code floatValve}. A series of jets numbered by flow has a {@code
  * bench} with {@code head}, {@code liquid}, {@code relativeUncertainty} and either {@code
  * dischargeCoefficient} or {@code lengthToDiameter}.

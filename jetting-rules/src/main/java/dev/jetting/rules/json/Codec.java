@@ -75,7 +75,7 @@ final class Codec<T> {
           return value;
         }
       } catch (JsonProcessingException | IllegalArgumentException | IllegalStateException e) {
-        // It is told below, where and why.
+        // The error is reported below, with place and reason.
       }
     }
     return readAgain(text);

@@ -126,8 +126,8 @@ final class Document {
   }
 
   /**
-   * What is too large is told where it begins: where the parser stops in it depends on the buffers
-   * that it happens to get.
+   * The error names the place where a value that is too large begins. The place where the parser
+   * stops depends on its buffers.
    */
   private static JsonInputException unreadable(
       JsonProcessingException e, JsonParser parser, Limits limits) {

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import java.util.List;
 
-/** From what went wrong in reading a well-formed document to what the caller is told. */
+/** Turns an error in reading a well-formed document into an exception for the caller. */
 final class Failures {
 
   static final String MISSING = "missing";

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param blend what the fuel is mixed of, without oil; or the three properties
  * @param premix petrol to oil, or {@code no oil}; with stated properties, how much of what flows is
  *     oil
- * @param oil the oil; one assumed for two-strokes unless told
+ * @param oil the oil; by default one assumed for two-strokes
  * @param density density of what flows, oil included, at its temperature in use; instead of a blend
  * @param dynamicViscosity its dynamic viscosity there
  * @param stoichiometricRatio air to fuel by mass, the oil counted to neither

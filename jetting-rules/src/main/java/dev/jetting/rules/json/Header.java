@@ -3,7 +3,7 @@ package dev.jetting.rules.json;
 import com.google.common.collect.ImmutableMap;
 import java.util.Map;
 
-/** The two fields that tell one kind of document from all others. */
+/** The two fields that identify a kind of document. */
 final class Header {
 
   private Header() {}

@@ -11,11 +11,12 @@ import java.util.function.Function;
 /**
  * Lets a Jackson mapper of the caller's own write and read setup sheets, reports and everything in
  * them, in the form of {@link ReportJson}. It is strict about the types of this library and leaves
- * all others alone, but for {@link Optional}, which it writes as its content or not at all.
+ * all others alone. The exception is {@link Optional}, which it writes as its content or not at
+ * all.
  *
- * <p>Not for documents from outside: {@link SheetJson} and {@link ReportJson} have limits of size,
- * refuse duplicate fields, tell errors in their own words and print the same bytes on every Java;
- * with a mapper of one's own all that is the mapper's business.
+ * <p>Not for documents from outside. {@link SheetJson} and {@link ReportJson} have limits of size,
+ * reject duplicate fields, report errors in their own words and print the same bytes on every Java.
+ * With a mapper of one's own, all that depends on the mapper.
  */
 public final class JettingModule extends SimpleModule {
 

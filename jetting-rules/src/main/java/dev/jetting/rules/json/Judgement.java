@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.function.Function;
 
 /**
- * What came of a condition: it holds, it does not, or it stays open.
+ * The result of a condition: it holds, it does not, or it stays open.
  *
  * @param violations what speaks against it; empty unless it does not hold
  * @param missing what would have to be known; empty unless it is open

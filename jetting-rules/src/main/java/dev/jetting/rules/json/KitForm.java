@@ -19,7 +19,7 @@ record KitForm(
   static final String FORMAT = "jetting kit";
   static final int VERSION = 1;
 
-  /** The fields that tell a kit from other documents, as they are written. */
+  /** The fields that identify a kit, as they are written. */
   static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
 
   KitForm {

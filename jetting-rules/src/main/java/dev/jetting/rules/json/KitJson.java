@@ -12,7 +12,7 @@ import java.util.Objects;
  * <p>A kit is an object with {@code format} (always {@code "jetting kit"}), {@code schemaVersion}
  * (always {@code 1}), {@code id}, {@code description}, {@code family}, {@code parts}, {@code
  * market} and {@code recommendations}; below these, fields have the names of the components of
- * {@link dev.jetting.rules.kit.Recommendation}, in the forms that {@link SheetJson} tells.
+ * {@link dev.jetting.rules.kit.Recommendation}, in the forms of {@link SheetJson}.
  *
  * <p>Limits: 1 000 000 characters, nested 16 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.

@@ -1,6 +1,8 @@
 package dev.jetting.rules.json;
 
-/** Tells the project's types from those of a caller who registers the module with a mapper. */
+/**
+ * Distinguishes the project's types from those of a caller who registers the module with a mapper.
+ */
 final class Ours {
 
   private Ours() {}

@@ -17,20 +17,19 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * A part of a catalogue in JSON: one field tells its shape.
+ * A part of a catalogue in JSON: one field states its shape.
  *
  * @param id its name, unique among the parts of the catalogue
  * @param description a line for people
- * @param series id of its series, which tells its kind and what it fits
+ * @param series id of its series, which states its kind and what it fits
  * @param bore of a pilot or main jet that is numbered by its bore
  * @param flow of a pilot or main jet that is numbered by its flow on the bench of its series
  * @param needleJet of a needle jet
- * @param needle of a needle, which goes by the id of the part
+ * @param needle of a needle, which has the id of the part
  * @param cutaway of a slide
  * @param screw of a pilot screw
  * @param floatValve of a float valve
- * @param price what it costs, in the one currency of the catalogue, 0 or more; left out where
- *     nobody told
+ * @param price what it costs, in the one currency of the catalogue, 0 or more; left out if unknown
  */
 record PartForm(
     String id,
@@ -45,12 +44,12 @@ record PartForm(
     Optional<FloatValve> floatValve,
     Optional<BigDecimal> price) {
 
-  /** The fields of which a part has one. */
+  /** The fields for shapes. A part has one of them. */
   static final List<String> SHAPES =
       List.of("bore", "flow", "needleJet", "needle", "cutaway", "screw", "floatValve");
 
   /**
-   * A needle, which goes by the id of its part.
+   * A needle, which has the id of its part.
    *
    * @param cylinder diameter above the tapers
    * @param tapers the tapers in order, each from its start to that of the next

@@ -8,7 +8,7 @@ import dev.jetting.units.JetBore;
 import java.util.List;
 import java.util.Optional;
 
-/** Parts at hand in JSON: a list that is left out is one that nobody told. */
+/** Parts at hand in JSON: a list that is left out is unknown. */
 record PartsForm(
     Optional<List<JetBore>> pilotJets,
     Optional<List<Cutaway>> cutaways,
@@ -18,14 +18,14 @@ record PartsForm(
 
   static PartsForm of(PartsAtHand parts) {
     return new PartsForm(
-        told(parts.pilotJets()),
-        told(parts.cutaways()),
-        told(parts.needleJets()),
-        told(parts.needles()),
-        told(parts.mainJets()));
+        known(parts.pilotJets()),
+        known(parts.cutaways()),
+        known(parts.needleJets()),
+        known(parts.needles()),
+        known(parts.mainJets()));
   }
 
-  private static <P> Optional<List<P>> told(List<P> parts) {
+  private static <P> Optional<List<P>> known(List<P> parts) {
     return Optional.of(parts).filter(list -> !list.isEmpty());
   }
 

@@ -45,7 +45,7 @@ record Path(List<Object> steps) {
     return new Path(steps.subList(0, steps.size() - 1));
   }
 
-  /** The place of a field, told by its name, or of an element, told by its index. */
+  /** The place of a field, given its name, or of an element, given its index. */
   Path child(Object step) {
     List<Object> longer = new ArrayList<>(steps);
     longer.add(step);

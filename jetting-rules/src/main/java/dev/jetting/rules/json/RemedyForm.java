@@ -63,7 +63,7 @@ record RemedyForm(String text, Optional<AimForm> aim, Optional<ChangeForm> chang
   /**
    * A change of one part, in JSON.
    *
-   * @param part the part; needle-diameter stands for the needle as a whole
+   * @param part the part; needle-diameter means the needle as a whole
    * @param direction which way it moves the mixture where it matters
    * @param from the part there is, in trade style
    * @param to the part to fit, or the position to set, in trade style

@@ -30,7 +30,7 @@ record RidingForm(
         riding.profile(),
         riding.coldest(),
         riding.hottest(),
-        Optional.of(riding.speeds()).filter(told -> !told.equals(RiddenSpeeds.assumed())));
+        Optional.of(riding.speeds()).filter(speeds -> !speeds.equals(RiddenSpeeds.assumed())));
   }
 
   Riding riding() {

@@ -34,9 +34,9 @@ import java.util.Optional;
  * }
  * }</pre>
  *
- * <p>Every field must be there, once, and none may be null, but for those said here to be optional.
- * A rule has {@code id}, {@code title}, {@code rationale}, {@code severity}, {@code require},
- * {@code message} and {@code remedy}, and optionally
+ * <p>Every field must be there, once, except those that are optional here. None may be null. A rule
+ * has {@code id}, {@code title}, {@code rationale}, {@code severity}, {@code require}, {@code
+ * message} and {@code remedy}, and optionally
  *
  * <ul>
  *   <li>{@code formerIds}: ids that it had before;
@@ -48,7 +48,7 @@ import java.util.Optional;
  *
  * <p>A condition is an object with one of {@code all} and {@code any} (lists of conditions), {@code
  * not} (a condition) and {@code measure}, the name of something in the assessed setting; the
- * schema, {@link JsonSchemas#ruleFile()}, tells the names. With a measure stand
+ * schema, {@link JsonSchemas#ruleFile()}, has the names. With a measure stand
  *
  * <ul>
  *   <li>{@code atMost}, {@code atLeast} or both, limit included: a quantity with its unit, such as
@@ -60,9 +60,9 @@ import java.util.Optional;
  *       within}, a band inside the rule's own, if it has a number at each throttle opening.
  * </ul>
  *
- * <p>What a setting does not tell, such as the effective area of an open mouth, leaves a rule not
- * evaluated, with the name of the measure, unless another condition decides. A band within which no
- * opening was assessed does the same.
+ * <p>A rule that needs a missing value, such as the effective area of an open mouth, is not
+ * evaluated, unless another condition decides. Its outcome names the measure. The same holds for a
+ * band within which no opening was assessed.
  *
  * <p>{@code message} and {@code remedy} may show {@code {measured}}, {@code {limit}}, {@code
  * {measure}} and {@code {throttle}}; there is no other expression in them. Where all conditions

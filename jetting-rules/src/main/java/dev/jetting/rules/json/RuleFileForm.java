@@ -10,7 +10,7 @@ record RuleFileForm(
   static final String FORMAT = "jetting rule file";
   static final int VERSION = 1;
 
-  /** The fields that tell a rule file from other documents, as they are written. */
+  /** The fields that identify a rule file, as they are written. */
   static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
 
   RuleFileForm {

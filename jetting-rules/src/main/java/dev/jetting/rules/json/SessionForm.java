@@ -28,7 +28,7 @@ record SessionForm(
   static final String FORMAT = "jetting tuning session";
   static final int VERSION = 1;
 
-  /** The fields that tell a session from other documents, as they are written. */
+  /** The fields that identify a session, as they are written. */
   static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
 
   SessionForm {

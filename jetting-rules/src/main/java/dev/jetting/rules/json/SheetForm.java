@@ -29,8 +29,8 @@ import java.util.Set;
  * @param fuelWarmerBy how much warmer than the air the fuel in the float chamber is; left out where
  *     it is as warm as the air, which is assumed
  * @param riding what the owner rides and what he accepts
- * @param parts the parts that the rider owns or can buy; left out where nobody told
- * @param provenance where the setting comes from; left out where nobody told
+ * @param parts the parts that the rider owns or can buy; left out if unknown
+ * @param provenance where the setting comes from; left out if unknown
  * @param typical the values of the machine that are typical and were not measured, each once; left
  *     out for a measured machine
  */
@@ -51,7 +51,7 @@ record SheetForm(
   static final String FORMAT = "jetting setup sheet";
   static final int VERSION = 1;
 
-  /** The fields that tell a sheet from other documents, as they are written. */
+  /** The fields that identify a sheet, as they are written. */
   static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
 
   SheetForm {
@@ -82,7 +82,7 @@ record SheetForm(
         setup.fuelWarmerBy(),
         sheet.riding(),
         Optional.of(sheet.parts()).filter(parts -> !parts.equals(PartsAtHand.unknown())),
-        Optional.of(sheet.provenance()).filter(told -> !told.equals(Provenance.unknown())),
+        Optional.of(sheet.provenance()).filter(stated -> !stated.equals(Provenance.unknown())),
         Optional.of(List.copyOf(sheet.typical())).filter(values -> !values.isEmpty()));
   }
 

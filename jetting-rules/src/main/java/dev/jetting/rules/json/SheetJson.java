@@ -13,8 +13,8 @@ import java.util.Objects;
  * schemaVersion} (always {@code 1}), {@code title}, {@code engine}, {@code setting} (the
  * carburettor with everything in it), {@code air}, {@code fuel}, {@code riding} and {@code parts}
  * (the parts at hand); below these, fields have the names of the components of the records that
- * they make. Every field must be there, once, and none may be null, but for those said here to be
- * optional.
+ * they make. Every field must be there, once, except those that are optional here. None may be
+ * null.
  *
  * <ul>
  *   <li>A quantity is a text with its unit, such as {@code "2.49 mm"}, {@code "1.5 turns"} or
@@ -50,7 +50,7 @@ import java.util.Objects;
  *       them.
  *   <li>An {@code intake} has {@code id} and {@code effectiveArea}, or {@code id} and {@code
  *       openMouth} {@code true}.
- *   <li>Names may stand for the library's own values: {@code flow} {@code "assumed"}; {@code
+ *   <li>Names may represent the library's own values: {@code flow} {@code "assumed"}; {@code
  *       induction} {@code "mild"}, {@code "tuned"}; {@code need} {@code "very mild"}, {@code
  *       "mild"}, {@code "tuned"}; {@code intake} {@code "open mouth"}; fuels and blends {@code
  *       "petrol"}, {@code "E5"}, {@code "E10"}, {@code "E85"}; components and oil {@code "petrol"},

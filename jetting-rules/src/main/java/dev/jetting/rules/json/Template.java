@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /** A text of a rule file that may show values of a finding. */
 record Template(String text) {
 
-  /** A placeholder can stand for a long text, so that a few make a short text long. */
+  /** A placeholder may represent a long text, so a few make a short text long. */
   static final int MOST_PLACEHOLDERS = 10;
 
   static final List<String> NAMES = List.of("limit", "measure", "measured", "throttle");

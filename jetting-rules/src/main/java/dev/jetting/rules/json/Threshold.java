@@ -13,7 +13,7 @@ import java.util.Optional;
 /** What a measure is held against, as it is written. */
 sealed interface Threshold {
 
-  /** A quantity; which one only the measure tells. */
+  /** A quantity. The measure decides of what kind. */
   record Stated(String text) implements Threshold {}
 
   /** Another measure. */

@@ -159,8 +159,7 @@ final class CompositionLaws {
   private static Optional<String> differs(String what, Outcome is, Outcome should) {
     return is.equals(should)
         ? Optional.empty()
-        : Optional.of(
-            what + ": " + OutcomeText.of(is) + " instead of " + OutcomeText.outcome(should));
+        : Optional.of(what + ": " + OutcomeText.of(is) + " instead of " + OutcomeText.of(should));
   }
 
   private static Optional<String> differs(String what, Status is, Status should) {

@@ -9,8 +9,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The settings that are right on one engine whose differences are known: its fuel lies between a
- * least (the lean limit, on every day) and a most (the rich limit, today) at every opening. With so
- * many logarithms saved, every setting is looked at until one is out of bounds.
+ * least (the lean limit, on every day) and a most (the rich limit, today) at every opening. No
+ * logarithm is needed, so every setting is computed until one opening is out of bounds.
  */
 final class EngineSweep {
 

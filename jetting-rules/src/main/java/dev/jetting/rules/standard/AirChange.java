@@ -20,7 +20,7 @@ final class AirChange {
           .judging(AirChange::judge)
           .when(
               setting -> setting.sheet().provenance().air().isPresent(),
-              "nobody told which air it was proven in");
+              "the air in which it was proven is unknown");
 
   private AirChange() {}
 

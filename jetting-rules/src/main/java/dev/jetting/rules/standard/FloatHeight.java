@@ -22,11 +22,11 @@ final class FloatHeight {
   private FloatHeight() {}
 
   private static Outcome judge(AssessedSetting setting) {
-    Optional<Floats> told = setting.setting().floats();
-    if (told.isEmpty()) {
+    Optional<Floats> stated = setting.setting().floats();
+    if (stated.isEmpty()) {
       return Outcome.notEvaluated("setting.floats: how they are set and how they are meant to be");
     }
-    Floats floats = told.get();
+    Floats floats = stated.get();
     if (-floats.lowerBy() > FuelOverMouth.lowestMouth(setting.setting().carburettor())) {
       return Outcome.notApplicable("the fuel stands above a mouth: see fuel-over-mouth");
     }

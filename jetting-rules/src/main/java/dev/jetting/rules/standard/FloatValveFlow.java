@@ -25,8 +25,8 @@ final class FloatValveFlow {
       Rule.named("float-valve-flow")
           .title("Float valve too small for full throttle")
           .rationale(
-              "Where the float valve passes less than the jets, the level falls on a long open run:"
-                  + " the engine starts rich enough and goes lean after some seconds, at full load.")
+              "Where the float valve passes less than the jets, the level falls on a long open run."
+                  + " The engine starts rich enough and goes lean after some seconds, at full load.")
           .severity(Severity.DANGER)
           .within(FULL)
           .judging(FloatValveFlow::judge);

@@ -19,7 +19,7 @@ final class FuelChange {
           .judging(FuelChange::judge)
           .when(
               setting -> setting.sheet().provenance().fuel().isPresent(),
-              "nobody told which fuel it was proven with");
+              "the fuel with which it was proven is unknown");
 
   private FuelChange() {}
 

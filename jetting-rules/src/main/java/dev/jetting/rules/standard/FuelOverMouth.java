@@ -21,9 +21,7 @@ final class FuelOverMouth {
                   + " into the crankcase, and over the hot engine, where it burns.")
           .severity(Severity.DANGER)
           .judging(FuelOverMouth::judge)
-          .when(
-              setting -> setting.setting().floats().isPresent(),
-              "nobody told how the floats are set");
+          .when(setting -> setting.setting().floats().isPresent(), "the float level is unknown");
 
   private FuelOverMouth() {}
 

@@ -22,7 +22,7 @@ final class IntakeChange {
           .judging(IntakeChange::judge)
           .when(
               setting -> proven(setting).isPresent(),
-              "nobody told which intake it was proven behind");
+              "the intake behind which it was proven is unknown");
 
   private IntakeChange() {}
 

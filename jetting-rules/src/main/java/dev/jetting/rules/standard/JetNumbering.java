@@ -22,15 +22,16 @@ final class JetNumbering {
           .rationale(
               "Some makers stamp a jet with its bore in hundredths of a millimetre, others with its"
                   + " flow in cubic centimetres a minute. One taken for the other is off by many"
-                  + " sizes, and everything that is reckoned with it is wrong.")
+                  + " sizes, and every number computed from it is wrong.")
           .severity(Severity.DANGER)
           .judging(JetNumbering::judge)
           .when(
-              setting -> told(setting.sheet().provenance()), "nobody told that a number is a flow");
+              setting -> isByFlow(setting.sheet().provenance()),
+              "no jet is marked as numbered by its flow");
 
   private JetNumbering() {}
 
-  private static boolean told(Provenance provenance) {
+  private static boolean isByFlow(Provenance provenance) {
     return provenance.pilotJetFlow().isPresent() || provenance.mainJetFlow().isPresent();
   }
 
@@ -48,15 +49,15 @@ final class JetNumbering {
             .toList());
   }
 
-  private static Optional<Finding> mistaken(String jet, JetFlow flow, JetBore reckoned) {
+  private static Optional<Finding> mistaken(String jet, JetFlow flow, JetBore stated) {
     double likely = bore(flow);
     double spread = likely * Limits.BENCH_SPREAD.value();
-    boolean smaller = likely < reckoned.millimetres();
+    boolean smaller = likely < stated.millimetres();
     double nearest = smaller ? likely + spread : likely - spread;
-    if (smaller ? reckoned.millimetres() <= nearest : reckoned.millimetres() >= nearest) {
+    if (smaller ? stated.millimetres() <= nearest : stated.millimetres() >= nearest) {
       return Optional.empty();
     }
-    Measure measured = new Measure(reckoned.millimetres(), "mm");
+    Measure measured = new Measure(stated.millimetres(), "mm");
     Measure limit = new Measure(nearest, "mm");
     String subject = "setting." + jet + "Jet";
     return Optional.of(
@@ -70,7 +71,7 @@ final class JetNumbering {
             .with("side", smaller ? "leaner" : "richer")
             .says(
                 "A {jet} of {flow} has a bore of about {likely}, not {reckoned}: the engine is"
-                    + " {side} than reckoned here.",
+                    + " {side} than computed here.",
                 "Gauge the bore of the "
                     + jet
                     + " jet and write it into the setting; "

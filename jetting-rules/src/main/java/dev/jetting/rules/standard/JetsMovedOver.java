@@ -23,7 +23,7 @@ final class JetsMovedOver {
           .judging(JetsMovedOver::judge)
           .when(
               setting -> proven(setting).isPresent(),
-              "nobody told which carburettor it was proven in");
+              "the carburettor in which it was proven is unknown");
 
   private JetsMovedOver() {}
 

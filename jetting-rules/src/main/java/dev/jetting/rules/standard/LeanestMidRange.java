@@ -28,8 +28,8 @@ final class LeanestMidRange {
       Rule.named("two-leanest-mid-range-parts")
           .title("Leanest needle and leanest needle jet together")
           .rationale(
-              "Either of the two makes a crisp engine; both together are lean from small to middle"
-                  + " throttle, where one rides for hours, on anything but a very mild engine with a"
+              "Either of the two makes a crisp engine. Both together are lean from small to middle"
+                  + " throttle, where one rides for hours. The exception is a very mild engine with a"
                   + " filter and a restrictive exhaust (common practice, no source).")
           .severity(Severity.DANGER)
           .within(MIDDLE)

@@ -83,7 +83,7 @@ final class Limits {
       Coefficient.assumed(
           2.5, "m/s", "discharge coefficient 0.8 under a head of 500 mm; benches differ");
 
-  /** How far a bore told from a flow may be off, as a share. */
+  /** How far a bore computed from a flow may be off, as a share. */
   static final Coefficient BENCH_SPREAD =
       Coefficient.assumed(0.1, "1", "heads of 350 mm to 750 mm move the bore by as much");
 
@@ -104,7 +104,7 @@ final class Limits {
           .put("needle clearance by the parts' tolerances", CLEARANCE)
           .put("richer main jets left in the kit", RICHER_MAINS)
           .put("velocity in a jet on a test bench", BENCH_VELOCITY)
-          .put("spread of a bore told from a flow", BENCH_SPREAD)
+          .put("spread of a bore computed from a flow", BENCH_SPREAD)
           .buildOrThrow();
 
   private Limits() {}

@@ -35,7 +35,7 @@ final class MixtureStep {
           .title("Step in the mixture between two circuits")
           .rationale(
               "Where the pilot fades before the needle feeds, or the needle before the main jet,"
-                  + " there is a lean hole: the engine surges in the hand of a rider who holds the"
+                  + " there is a lean hole. The engine surges when a rider holds the"
                   + " throttle there, and runs lean for as long. A jump from one opening to the"
                   + " next cannot be right on both sides.")
           .judging(MixtureStep::judge);

@@ -24,7 +24,7 @@ final class NeedleInNeedleJet {
       Rule.named("needle-in-needle-jet")
           .title("Needle leaves the needle jet or fills it")
           .rationale(
-              "A needle too short, or hung too high, is pulled out of the needle jet: the ring"
+              "A needle too short, or hung too high, is pulled out of the needle jet. The ring"
                   + " opens at one stroke, and the needle may catch on its way down and hold the"
                   + " throttle open. A needle almost as thick as the jet can bind in it, and holds"
                   + " the throttle open as well.")
@@ -88,7 +88,7 @@ final class NeedleInNeedleJet {
             .with("needleJet", TradeStyle.diameter(setting.needleJet().bore()))
             .with("clearance", new Measure(clearance, "mm"))
             .says(
-                "Needle {needle} fills needle jet {needleJet} but for {clearance}: parts as sold"
+                "Needle {needle} leaves {clearance} in needle jet {needleJet}: parts as sold"
                     + " may bind.",
                 Remedy.Aim.other(
                     ThrottleOpening.CLOSED,

@@ -12,7 +12,7 @@ final class Remedies {
     return lambda(lambda, 2);
   }
 
-  /** With as many decimals as it takes to tell it from another. */
+  /** With enough decimals to distinguish it from another. */
   static String lambda(Lambda lambda, Lambda other) {
     int decimals = 2;
     while (decimals < 6 && lambda(lambda, decimals).equals(lambda(other, decimals))) {

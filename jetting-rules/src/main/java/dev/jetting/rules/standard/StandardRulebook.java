@@ -7,7 +7,7 @@ import java.util.List;
  * The rules that come with the library.
  *
  * <p>Their limits are the trade's common practice or this project's own assumption; {@link
- * Rulebook#assumptions()} tells each. Not a substitute for the engine builder's word or a plug
+ * Rulebook#assumptions()} lists them. Not a substitute for the engine builder's word or a plug
  * chop.
  *
  * @see RulePages a page on each rule, <a href="doc-files/index.md">here</a> in one list

@@ -137,8 +137,9 @@ public record CarburettorComparison(Power target, List<Line> lines) {
   }
 
   /**
-   * The carburettor to choose: of those that leave the power wanted and feed steadily the cheapest;
-   * where a cost is unknown or alike, the smallest bore, which tells its jets most.
+   * The carburettor to choose: the cheapest of those that leave the power wanted and feed steadily.
+   * If a cost is unknown or equal, it is the smallest bore, which gives its jets the strongest
+   * signal.
    *
    * @return its line; empty if none does both
    */
@@ -154,7 +155,7 @@ public record CarburettorComparison(Power target, List<Line> lines) {
    * A table for people, lines ended by {@code \n}: bore, power lost and left, signal at low speed,
    * consumption when cruising, and cost, "?" where it is unknown.
    *
-   * @return the table, with a line below that tells the choice
+   * @return the table, with a line below that states the choice
    */
   public String text() {
     StringBuilder text = new StringBuilder();

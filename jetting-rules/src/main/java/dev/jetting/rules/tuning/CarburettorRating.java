@@ -15,7 +15,8 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 
 /**
  * What a carburettor does for an engine: power lost by its restriction, signal where the engine
- * turns slowly, and consumption when cruising. A bigger bore loses less and tells its jets less.
+ * turns slowly, and consumption when cruising. A bigger bore loses less and gives its jets a weaker
+ * signal.
  *
  * <p>For comparing bores on one engine; the power itself is not predicted.
  *

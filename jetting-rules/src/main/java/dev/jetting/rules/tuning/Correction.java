@@ -9,8 +9,8 @@ import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
- * By how much an engine differs from the model in one respect, as its readings tell it: "the main
- * jet passes 8 ± 4 % less fuel than the model says".
+ * By how much an engine differs from the model in one respect, by its readings: "the main jet
+ * passes 8 ± 4 % less fuel than the model says".
  *
  * <p>It belongs to the engine and its carburettor and stays when a jet is changed. Not a
  * measurement of the part: whatever works as if the part passed so much less counts in it.
@@ -86,6 +86,6 @@ public record Correction(ErrorSource source, double percent, double spread) {
   }
 
   private String asWhom() {
-    return source == ErrorSource.AIR ? "the model tells from its suction" : "the model says";
+    return source == ErrorSource.AIR ? "the model derives from its suction" : "the model says";
   }
 }

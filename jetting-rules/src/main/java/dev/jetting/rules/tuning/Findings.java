@@ -21,10 +21,10 @@ import java.util.stream.Stream;
  */
 final class Findings {
 
-  /** From so many standard deviations on a reading disagrees (assumed). */
+  /** From this number of standard deviations on, a reading disagrees (assumed). */
   private static final double DISAGREES = 3;
 
-  /** From so many on a sign of harm is one that the rest holds for very unlikely (assumed). */
+  /** From this number on, the other readings make a sign of harm very unlikely (assumed). */
   private static final double UNLIKELY = 2.5;
 
   /** Leaner than when it was read by more than this in ln λ, an opening is unread (assumed). */

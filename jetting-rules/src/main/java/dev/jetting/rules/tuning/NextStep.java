@@ -6,7 +6,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * What to do next in a session: plain data, of which {@link SessionText} makes sentences.
+ * What to do next in a session: plain data. {@link SessionText} makes sentences from it.
  *
  * <p>More kinds may come. A program that does not know a kind does not go on riding.
  */

@@ -15,7 +15,8 @@ import java.util.List;
 record ReadingGroup(List<Observation> observations, List<Reading> readings, int step) {
 
   /**
-   * Two readings further apart than so many of their deviations contradict each other (assumed).
+   * Two readings further apart than this number of their deviations contradict each other
+   * (assumed).
    */
   private static final double CONTRADICT = 2;
 

@@ -130,7 +130,7 @@ final class TestPlan {
         risk(ThrottleOpening.CLOSED));
   }
 
-  /** The sharpest there is; at small openings a plug tells little, and the engine's answer more. */
+  /** The sharpest there is; at small openings a plug shows little, and the engine's answer more. */
   private Instrument instrument(ThrottleOpening throttle) {
     Instrument sharpest =
         Collections.min(tuner.instruments(), comparingDouble(i -> i.deviation(tuner.meanings())));

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** What is told of rule files that are none. The example file is spoilt in one place each. */
+/** The errors of documents that are no rule files. The example file is spoilt in one place each. */
 class BadRuleFileTest {
 
   /** Files that break the schema as well. */

@@ -8,7 +8,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What is told of sheets that are none. The example sheet is spoilt in one place each. */
+/** The errors of documents that are no sheets. The example sheet is spoilt in one place each. */
 class BadSheetTest {
 
   @ParameterizedTest

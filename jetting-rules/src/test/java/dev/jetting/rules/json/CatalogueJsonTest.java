@@ -89,7 +89,7 @@ class CatalogueJsonTest {
           "price": 3 => "price": "3" => $.parts[0].price: "3": allowed a finite number
           "price": 3 => "price": -3 => $.parts[0]: price of part pilot 50 -3: allowed 0 to 1000000, at most 4 decimals
           "price": 3 => "price": 1e99 => $.parts[0]: price of part pilot 50 1E+99: allowed 0 to 1000000, at most 4 decimals
-          "dischargeCoefficient": 0.8 => "dischargeCoefficient": 0.8, "lengthToDiameter": 2 => $.series[5].bench: law of discharge told twice or not at all: allowed dischargeCoefficient or lengthToDiameter
+          "dischargeCoefficient": 0.8 => "dischargeCoefficient": 0.8, "lengthToDiameter": 2 => $.series[5].bench: law of discharge stated twice or not at all: allowed dischargeCoefficient or lengthToDiameter
           "kind": "screw" => "kind": "screws" => $.series[6].kind: "screws": allowed "pilot-jet", "slide", "needle-jet", "needle", "main-jet", "screw", "float-valve"
           """)
   void spoiltCatalogue_isRefusedWithThePlace(String piece, String spoilt, String message) {

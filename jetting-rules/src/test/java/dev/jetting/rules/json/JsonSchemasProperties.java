@@ -100,7 +100,7 @@ class JsonSchemasProperties {
     return Arbitraries.doubles().between(0, true, 1, false);
   }
 
-  /** What may stand for one quantity or another. */
+  /** Texts that may be read as one quantity or another. */
   @Provide
   Arbitrary<String> values() {
     return Arbitraries.of(

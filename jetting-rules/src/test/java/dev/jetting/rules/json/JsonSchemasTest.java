@@ -33,7 +33,7 @@ class JsonSchemasTest {
     }
   }
 
-  /** Rule files have a page of their own that tells the form of a condition. */
+  /** Rule files have a page of their own with the form of a condition. */
   @ParameterizedTest
   @ValueSource(
       strings = {"setup-sheet", "report", "tuning-session", "catalogue", "kit", "kit-validation"})

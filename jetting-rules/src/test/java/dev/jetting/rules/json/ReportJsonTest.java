@@ -55,7 +55,7 @@ class ReportJsonTest {
 
   private static final String GOLDEN = "report.golden.json";
 
-  /** The form is published: whoever changes it changes this file, and has to want to. */
+  /** The form is published: a change of it must change this file, on purpose. */
   @Test
   void write_handmadeReport() {
     Documents.assertIsGolden(GOLDEN, ReportJson.write(Reports.handmade()));

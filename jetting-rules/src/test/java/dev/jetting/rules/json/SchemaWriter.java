@@ -36,7 +36,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Makes the schemas from what the readers go by: the records, their forms and shorthands, the
+ * Makes the schemas from what the readers use: the records, their forms and shorthands, the
  * quantities and the table of measures. Where it has a choice, it allows more than the reader does.
  */
 final class SchemaWriter {
@@ -44,7 +44,7 @@ final class SchemaWriter {
   private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
   private static final String DIALECT = "https://json-schema.org/draft/2020-12/schema";
 
-  /** How {@link Quantities#allowed} tells the units without which a quantity is not read. */
+  /** How {@link Quantities#allowed} begins the units without which a quantity is not read. */
   private static final String UNITS = "a decimal number with ";
 
   private final Map<String, ObjectNode> definitions = new TreeMap<>();
@@ -78,7 +78,7 @@ final class SchemaWriter {
   }
 
   /**
-   * @param type what the form stands for, which may have more to say of a field
+   * @param type the type that the form represents; it may document a field better
    */
   private ObjectNode object(Class<?> form, Class<?> type) {
     Map<String, String> words = new HashMap<>(RecordDocs.of(type));
@@ -274,7 +274,9 @@ final class SchemaWriter {
     return schema;
   }
 
-  /** A condition is of other conditions, or on a measure; then its dimension tells the rest. */
+  /**
+   * A condition is of other conditions, or on a measure; the dimension of that decides the rest.
+   */
   private ObjectNode condition() {
     ObjectNode schema = NODES.objectNode();
     ArrayNode kinds = schema.putArray("oneOf");

@@ -271,7 +271,7 @@ class SheetJsonTest {
         .withMessage("$: bytes that are not UTF-8: allowed UTF-8");
   }
 
-  /** The form is published: whoever changes it changes this file, and has to want to. */
+  /** The form is published: a change of it must change this file, on purpose. */
   @Test
   void write_exampleSheet_inFull() {
     Documents.assertIsGolden("example-sheet.golden.json", SheetJson.write(example()));

@@ -104,7 +104,7 @@ class CatalogueChoicesTest {
         .get(0);
   }
 
-  /** Of equal jets one stands for all: the owned one, else the cheapest. */
+  /** Equal jets are one choice: the owned one, else the cheapest. */
   @Test
   void equalJets_areOneChoice() {
     Catalogue more =

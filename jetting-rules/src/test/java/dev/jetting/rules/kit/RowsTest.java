@@ -64,7 +64,7 @@ class RowsTest {
     assertThat(PARTS.read(4, row).shape()).isEqualTo(new PartShape.Slide(Cutaway.ofMillimetres(5)));
   }
 
-  /** Each part of the shop, told as a row, is the part. */
+  /** Each part of the shop, written as a row, is the part. */
   @Test
   void everyPartOfTheShop_comesBackFromItsRow() {
     List<Part> read = new ArrayList<>();

@@ -50,8 +50,8 @@ class PartChangeTest {
         "MAIN_JET, LEANER, main 126 to main 124 (leaner)",
       })
   void describe_ofACustomaryStep_tellsBothInTheTradesWords(
-      MeteringPart part, Way way, String told) {
-    assertThat(customary(part, way).describe(SETTING)).isEqualTo(told);
+      MeteringPart part, Way way, String text) {
+    assertThat(customary(part, way).describe(SETTING)).isEqualTo(text);
   }
 
   @Test

@@ -174,7 +174,7 @@ class CoverageTest {
     return Coverage.of(Shelf.SHEET, choices, RISK, 24, Run.alone()).covered();
   }
 
-  /** Whenever it is cancelled, what is told as looked at was looked at to the end. */
+  /** Whenever it is cancelled, every engine that it counts was computed to the end. */
   @Test
   void cancelledCoverage_isIncompleteAndCountsNoEngineThatWasCutOff() {
     Choices few = kit(0.58, 0.60, 0.62, 1.30);

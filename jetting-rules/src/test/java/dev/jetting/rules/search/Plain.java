@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 /** The plain way: every combination assessed one by one, then sorted. No bounds, no tables. */
 final class Plain {
 
-  /** A setting as its assessment tells. */
+  /** A setting with the numbers of its assessment. */
   record Weighed(
       Pick pick,
       Standing standing,

@@ -36,7 +36,7 @@ class SettingSearchTest {
   private static final SettingSearch SEARCH =
       SettingSearch.of(Shelf.SHEET, SHELF, RISK).spending(1);
 
-  /** 15·5·4·25·20 settings, of which the bounds must leave few to be worked out. */
+  /** 15·5·4·25·20 settings. The bounds must leave few to compute. */
   @Test
   void bounds_passOverNearlyAll() {
     var searched = SEARCH.search(() -> new Best(10, 0.05), Best::kept, Run.alone());
@@ -217,15 +217,15 @@ class SettingSearchTest {
     for (int stop = 0; stop < 30; stop++) {
       int most = stop;
       AtomicInteger asked = new AtomicInteger();
-      AtomicLong told = new AtomicLong();
+      AtomicLong reported = new AtomicLong();
       Run run =
           Run.alone()
               .until(() -> asked.incrementAndGet() > most)
-              .telling((done, total) -> told.set(done));
+              .telling((done, total) -> reported.set(done));
 
       Found cut = jets.best(30, run);
 
-      assertThat(told.get()).as("after %s asks", stop).isEqualTo(cut.settings().size());
+      assertThat(reported.get()).as("after %s asks", stop).isEqualTo(cut.settings().size());
       assertThat(cut.complete()).as("after %s asks", stop).isEqualTo(cut.equals(whole));
       found.add(cut.settings().size());
     }
@@ -234,17 +234,17 @@ class SettingSearchTest {
 
   @Test
   void progress_risesToAllCombinations() {
-    List<Long> told = new ArrayList<>();
+    List<Long> reported = new ArrayList<>();
     SEARCH.best(
         1,
         Run.alone()
             .telling(
                 (done, total) -> {
                   assertThat(total).isEqualTo(150_000);
-                  told.add(done);
+                  reported.add(done);
                 }));
-    assertThat(told).isSorted().hasSizeGreaterThan(100);
-    assertThat(told.get(told.size() - 1)).isEqualTo(150_000);
+    assertThat(reported).isSorted().hasSizeGreaterThan(100);
+    assertThat(reported.get(reported.size() - 1)).isEqualTo(150_000);
   }
 
   @Test

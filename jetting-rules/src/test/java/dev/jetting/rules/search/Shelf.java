@@ -44,7 +44,7 @@ final class Shelf {
         RelativeHumidity.ofPercent(50));
   }
 
-  /** So many of each kind, none owned. */
+  /** The given number of each kind, none owned. */
   static Choices of(int pilots, int screws, int slides, int needleJets, int needles, int mains) {
     return new Choices(
         toBuy(pilots, 0.40, 0.02, JetBore::ofMillimetres),

@@ -23,7 +23,7 @@ class LeanAnywhereTest {
   /** 1.2816 and 2.3263 deviations: the 90 % and 99 % quantiles, from any table. */
   @Test
   void need_ofANormalDistribution_bringsTheRiskToTheAcceptedOne() {
-    RiskPoint tenPercent = told(LIMIT * StrictMath.exp(-1.2815516 * 0.1), 0.1);
+    RiskPoint tenPercent = point(LIMIT * StrictMath.exp(-1.2815516 * 0.1), 0.1);
 
     assertThat(LeanAnywhere.need(tenPercent, Probability.of(0.01)))
         .isCloseTo((2.3263479 - 1.2815516) * 0.1, within(1e-6));
@@ -37,12 +37,12 @@ class LeanAnywhereTest {
    */
   @Test
   void need_riskAboveWhatIsAcceptedThoughLambdaLooksWell_isNotNone() {
-    RiskPoint looksWell = told(LIMIT * StrictMath.exp(-1.4 * 0.1), 0.2);
+    RiskPoint looksWell = point(LIMIT * StrictMath.exp(-1.4 * 0.1), 0.2);
 
     assertThat(LeanAnywhere.need(looksWell, Probability.of(0.1)))
         .isCloseTo((1.2815516 - 0.8416212) * 0.1, within(1e-6));
     for (double risk : new double[] {0.1000001, 0.5, 0.999999999, 1}) {
-      assertThat(LeanAnywhere.need(told(LIMIT / 1.5, risk), Probability.of(0.1)))
+      assertThat(LeanAnywhere.need(point(LIMIT / 1.5, risk), Probability.of(0.1)))
           .as("risk %s", risk)
           .isPositive()
           .isFinite();
@@ -50,7 +50,7 @@ class LeanAnywhereTest {
   }
 
   /** A point of this λ and risk, whose ln λ has the standard deviation 0.1. */
-  private static RiskPoint told(double lambda, double risk) {
+  private static RiskPoint point(double lambda, double risk) {
     return new RiskPoint(
         POINT.mixture(),
         Lambda.of(lambda),

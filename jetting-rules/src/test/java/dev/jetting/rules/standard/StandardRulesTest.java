@@ -68,8 +68,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every rule on settings of which something else than the code tells how they must come out: a fact
- * of the trade (common practice, no source) or plain physics. The case's name says which.
+ * Every rule on settings whose outcome follows from something else than the code: a fact of the
+ * trade (common practice, no source) or plain physics. The case's name says which.
  */
 class StandardRulesTest {
 
@@ -138,7 +138,7 @@ class StandardRulesTest {
             .passes("mixture screw on mixture screw", SHEET)
             .fails("air screw advice", screw(ScrewKind.AIR, 1.5), ".*rich side.*"),
         new Cases("jet-numbering")
-            .notApplicable("no jet is told to be numbered by flow", SHEET)
+            .notApplicable("no jet is marked as numbered by flow", SHEET)
             .passes("2.5 m/s through 1.26 mm are 187 cm³/min", flows(36, 187))
             .fails("126 cm³/min is no 1.26 mm: too small", flows(36, 126), ".*too small.*")
             .fails("55 cm³/min is no 0.55 mm: too big", flows(55, 187), ".*bigger than meant.*"),
@@ -215,13 +215,13 @@ class StandardRulesTest {
                 hung(straight(2.65), 2),
                 ".*bigger needle jet.*"),
         new Cases("float-level")
-            .notEvaluated("nobody told", SHEET)
+            .notEvaluated("unknown", SHEET)
             .passes("as meant", floats(20))
             .passes("a millimetre is within what one sets by eye", floats(21))
             .fails("a centimetre low", floats(30), "Set the floats to 20 mm before any jet.*")
             .notApplicable("2 mm high runs over, which is worse", floats(18)),
         new Cases("fuel-over-mouth")
-            .notApplicable("nobody told", SHEET)
+            .notApplicable("unknown", SHEET)
             .passes("as meant", floats(20))
             .passes("up to the pilot's mouth, 1 mm over the fuel", floats(19))
             .fails("2 mm high: it runs out and can burn", floats(18), "Shut the tap.*20 mm.*"),
@@ -245,32 +245,32 @@ class StandardRulesTest {
             .notEvaluated(
                 "a slide cut away by 6 mm does not go into 5 mm", movedFrom(cutaway(6), bore(5))),
         new Cases("engine-change")
-            .notApplicable("nobody told", SHEET)
-            .passes("the same exhaust", told(SHEET, p -> p.exhaust(STANDARD.exhaust())))
+            .notApplicable("unknown", SHEET)
+            .passes("the same exhaust", having(SHEET, p -> p.exhaust(STANDARD.exhaust())))
             .passes(
                 "another mixture needed is the owner's view",
-                told(SHEET, p -> p.engine(needing(MixtureNeed.assumedTuned()))))
+                having(SHEET, p -> p.engine(needing(MixtureNeed.assumedTuned()))))
             .fails(
                 "another exhaust on proven jets",
-                told(SHEET, p -> p.exhaust(Exhaust.reference("old exhaust"))),
+                having(SHEET, p -> p.exhaust(Exhaust.reference("old exhaust"))),
                 ".*From the rich side: main 130 or bigger first.*")
-            .fails("a cylinder kit", told(SHEET, p -> p.cylinder(SMALL)), ".*main 130.*")
+            .fails("a cylinder kit", having(SHEET, p -> p.cylinder(SMALL)), ".*main 130.*")
             .fails(
                 "a size is not enough",
-                told(SHEET, p -> p.cylinder(SMALL).mainJet(JetBore.ofHundredths(124))),
+                having(SHEET, p -> p.cylinder(SMALL).mainJet(JetBore.ofHundredths(124))),
                 ".*main 128.*")
             .passes(
                 "two sizes up, to be read",
-                told(SHEET, p -> p.cylinder(SMALL).mainJet(JetBore.ofHundredths(122)))),
+                having(SHEET, p -> p.cylinder(SMALL).mainJet(JetBore.ofHundredths(122)))),
         new Cases("engine-unread")
-            .notApplicable("nobody told", SHEET)
-            .passes("the same exhaust", told(SHEET, p -> p.exhaust(STANDARD.exhaust())))
+            .notApplicable("unknown", SHEET)
+            .passes("the same exhaust", having(SHEET, p -> p.exhaust(STANDARD.exhaust())))
             .fails(
                 "two sizes up, and not read",
-                told(SHEET, p -> p.cylinder(SMALL).mainJet(JetBore.ofHundredths(122))),
+                having(SHEET, p -> p.cylinder(SMALL).mainJet(JetBore.ofHundredths(122))),
                 ".*full throttle first.*"),
         new Cases("fuel-change")
-            .notApplicable("nobody told", SHEET)
+            .notApplicable("unknown", SHEET)
             .passes("the same fuel", proven(FUEL))
             .fails(
                 "ethanol needs less air",
@@ -280,7 +280,7 @@ class StandardRulesTest {
             .fails("and back from E85", proven(oiled(Fuel.E85, 50)), "It is on the safe side.*")
             .notEvaluated("a blend is not known below −40 °C", arctic()),
         new Cases("intake-change")
-            .notApplicable("nobody told", SHEET)
+            .notApplicable("unknown", SHEET)
             .passes("the same mouth", provenBehind(SHEET, Intake.openMouth()))
             .fails("filter off is leaner", provenBehind(SHEET, FILTER), ".*λ must fall by .*")
             .fails(
@@ -289,14 +289,14 @@ class StandardRulesTest {
                 "It is on the safe side.*"),
         new Cases("air-change")
             .passes("thinner air then, made good by a fuel that needs more air", madeGood())
-            .notApplicable("nobody told", SHEET)
+            .notApplicable("unknown", SHEET)
             .passes("the same day", provenIn(DAY))
             .fails(
                 "down from the mountain is leaner", provenIn(air(35, 700)), ".*λ must fall by .*")
             .fails(
                 "out of the frost is richer", provenIn(air(-30, 1080)), "It is on the safe side.*"),
         new Cases("jets-moved-over")
-            .notApplicable("nobody told", SHEET)
+            .notApplicable("unknown", SHEET)
             .passes("the same carburettor", movedFrom(SHEET, ALL_ROUND.carburettor()))
             .fails(
                 "a wider bore is leaner on the same jets",
@@ -499,15 +499,15 @@ class StandardRulesTest {
   }
 
   private static SetupSheet flows(double pilot, double main) {
-    return told(
+    return having(
         SHEET,
         p ->
             p.pilotJetFlow(JetFlow.ofCubicCentimetresPerMinute(pilot))
                 .mainJetFlow(JetFlow.ofCubicCentimetresPerMinute(main)));
   }
 
-  private static SetupSheet told(SetupSheet sheet, UnaryOperator<Provenance.Builder> telling) {
-    return sheet.withProvenance(telling.apply(sheet.provenance().toBuilder()).build());
+  private static SetupSheet having(SetupSheet sheet, UnaryOperator<Provenance.Builder> change) {
+    return sheet.withProvenance(change.apply(sheet.provenance().toBuilder()).build());
   }
 
   private static SetupSheet proven(Fuel fuel) {
@@ -542,15 +542,15 @@ class StandardRulesTest {
   }
 
   private static SetupSheet provenWith(SetupSheet sheet, Fuel fuel) {
-    return told(sheet, p -> p.fuel(fuel));
+    return having(sheet, p -> p.fuel(fuel));
   }
 
   private static SetupSheet provenBehind(SetupSheet sheet, Intake intake) {
-    return told(sheet, p -> p.intake(intake));
+    return having(sheet, p -> p.intake(intake));
   }
 
   private static SetupSheet provenIn(Air air) {
-    return told(SHEET, p -> p.air(air));
+    return having(SHEET, p -> p.air(air));
   }
 
   private static Engine needing(MixtureNeed need) {
@@ -567,7 +567,7 @@ class StandardRulesTest {
   /** The root of the density and the air that the fuel needs both rise by 5 %. */
   private static SetupSheet madeGood() {
     SetupSheet now = SHEET.withSetup(SHEET.setup().withFuel(needing(15.25)));
-    return told(now, p -> p.fuel(needing(14.5)).air(air(15, 916)));
+    return having(now, p -> p.fuel(needing(14.5)).air(air(15, 916)));
   }
 
   private static Fuel needing(double airToFuel) {
@@ -579,11 +579,11 @@ class StandardRulesTest {
 
   private static SetupSheet worn(double needleJet, double needle) {
     NeedleWear wear = new NeedleWear(Length.ofMillimetres(needleJet), Length.ofMillimetres(needle));
-    return told(SHEET, p -> p.needleWear(wear));
+    return having(SHEET, p -> p.needleWear(wear));
   }
 
   private static SetupSheet movedFrom(SetupSheet sheet, Carburettor carburettor) {
-    return told(sheet, p -> p.carburettor(carburettor));
+    return having(sheet, p -> p.carburettor(carburettor));
   }
 
   private static SetupSheet coldest(double celsius, double hectopascals) {

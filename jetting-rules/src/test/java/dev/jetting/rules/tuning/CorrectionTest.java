@@ -25,7 +25,7 @@ class CorrectionTest {
     assertThat(new Correction(ErrorSource.PILOT, -0.3, 6).text())
         .isEqualTo("The pilot circuit passes as much fuel as the model says, ± 6 %.");
     assertThat(new Correction(ErrorSource.AIR, 3, 2).text())
-        .isEqualTo("The engine draws 3 ± 2 % more air than the model tells from its suction.");
+        .isEqualTo("The engine draws 3 ± 2 % more air than the model derives from its suction.");
   }
 
   @Test
