@@ -67,7 +67,15 @@ public record WorstSpot(
     return worse(worse(of(Day.TODAY, today), of(Day.COLDEST, coldest)), of(Day.HOTTEST, hottest));
   }
 
-  private static WorstSpot of(Day day, RiskProfile profile) {
+  /**
+   * Finds the worst spot of one day.
+   *
+   * @param day the day
+   * @param profile the lean risk over the throttle range in its air
+   * @return the spot with the greatest risk; of equals that of the level road, then that of the
+   *     smallest throttle
+   */
+  public static WorstSpot of(Day day, RiskProfile profile) {
     WorstSpot worst = level(day, profile.worst());
     for (RiskPoint point : profile.points()) {
       worst = worse(worst, uphill(day, point));

@@ -8,8 +8,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.json.SessionJson;
 import dev.jetting.rules.json.SheetJson;
+import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.rules.tuning.TuningSession;
 import java.io.IOException;
 import java.io.InputStream;
@@ -99,6 +101,20 @@ class ApiTest {
     HttpResponse<String> refused = counter.send(nobody);
     assertThat(refused.statusCode()).isEqualTo(401);
     matches("get", "/api/machines", refused);
+  }
+
+  /** What is too lean on a climb alone counts, too. */
+  @Test
+  void days_haveTheWorstSpotOfTheReport() throws IOException {
+    for (String demo : List.of("lean-in-the-middle", "mild-all-round", "tuned-on-mild-main")) {
+      String sheet = resource(demo + ".json");
+      JsonNode days =
+          JSON.readTree(counter.postJson(SECRET, "/api/report", sheet).body()).path("days");
+      WorstSpot worst = AssessedSetting.of(SheetJson.read(sheet)).worst();
+      JsonNode day = days.path(worst.day().name().toLowerCase(Locale.ROOT));
+      assertThat(day.path("leanRisk").asDouble()).isEqualTo(worst.leanRisk().value());
+      assertThat(day.path("speedRpm").asDouble()).isEqualTo(worst.speed().rpm());
+    }
   }
 
   @Test

@@ -28,6 +28,7 @@ import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.interactions.Actions;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.remote.http.ClientConfig;
@@ -41,6 +42,8 @@ final class Browser implements AutoCloseable {
 
   /** Long enough for a machine that is busy with other things. */
   private static final Duration PATIENCE = Duration.ofMinutes(5);
+
+  private static final int MOST_STEPS = 60;
 
   private final ChromeDriver driver;
 
@@ -129,6 +132,18 @@ final class Browser implements AutoCloseable {
         });
   }
 
+  /** Writes a colour of the plug at full throttle into a machine's session, some times. */
+  void read(String machine, String colour, int times) {
+    for (int i = 0; i < times; i++) {
+      driver.executeAsyncScript(
+          "const [path, seen, done] = arguments;"
+              + "fetch(path, {method: 'POST', redirect: 'manual',"
+              + " body: new URLSearchParams({at: 'full', seen})}).then(() => done())",
+          machine + "/session/reading",
+          colour);
+    }
+  }
+
   /** A press that leads to another page; returns when that page is there. */
   void follow(String css) {
     leave(() -> press(css));
@@ -143,12 +158,29 @@ final class Browser implements AutoCloseable {
     withElement(css, target -> target.sendKeys(keys));
   }
 
+  void hover(String css) {
+    withElement(css, target -> new Actions(driver).moveToElement(target).perform());
+  }
+
+  /** Steps on with the tab key until an attribute of what has the focus has a value. */
+  void tabTo(String attribute, String value) {
+    for (int i = 0; i < MOST_STEPS && !focused(attribute).equals(value); i++) {
+      keys(Keys.TAB);
+    }
+    assertThat(focused(attribute)).isEqualTo(value);
+  }
+
+  /** Presses what has the focus; returns when the page to which that leads is there. */
+  void enter() {
+    leave(() -> keys(Keys.ENTER));
+  }
+
   /** Sends keys to whatever has the focus. */
   void keys(CharSequence... keys) {
     driver.switchTo().activeElement().sendKeys(keys);
   }
 
-  /** A data attribute of what has the focus, or an empty text. */
+  /** An attribute of what has the focus, or an empty text. */
   String focused(String attribute) {
     return String.valueOf(
         js("return document.activeElement.getAttribute(arguments[0]) || ''", attribute));
@@ -276,11 +308,24 @@ final class Browser implements AutoCloseable {
 
   /** Keeps what is seen as a picture of the README, where that was asked for. */
   void keep(String name) {
+    keep(name, Map.of("format", "png"));
+  }
+
+  /** Keeps the whole page as a picture of the README, where that was asked for. */
+  void keepWhole(String name) {
+    js("window.scrollTo(0, 0)");
+    Object height = js("return document.documentElement.scrollHeight");
+    Object width = js("return document.documentElement.clientWidth");
+    Map<String, Object> page =
+        Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1);
+    keep(name, Map.of("format", "png", "captureBeyondViewport", true, "clip", page));
+  }
+
+  private void keep(String name, Map<String, Object> how) {
     if (!Boolean.getBoolean("screenshots.update")) {
       return;
     }
-    Map<String, Object> shot =
-        driver.executeCdpCommand("Page.captureScreenshot", Map.of("format", "png"));
+    Map<String, Object> shot = driver.executeCdpCommand("Page.captureScreenshot", how);
     try {
       Path folder = Path.of(System.getProperty("basedir", ""), "screenshots");
       Files.createDirectories(folder);

@@ -2,8 +2,10 @@ package dev.jetting.examples.shopcounter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.openqa.selenium.Keys;
 
 /** From a machine that a rider describes to a session on it. */
 class MachineBrowserTest extends BrowserTests {
@@ -57,13 +59,15 @@ class MachineBrowserTest extends BrowserTests {
     browser.go(machine + "/session");
     browser.expectNothingToObjectTo();
     tickAllOff();
-    browser.keep("session");
+    browser.type("#at", "full");
     browser.press("input[name=seen][value=black]");
     browser.follow("form[action$='/reading'] button");
     assertThat(browser.text(".log")).contains("a black plug");
     assertThat(browser.text(".beside tbody tr:last-child td:nth-of-type(3)")).isNotEqualTo("0 %");
     browser.expectNothingToObjectTo();
+    browser.keepWhole("session");
     expectToFitAPhone();
+    browser.keep("session-phone");
     browser.follow("form[action$='/undo'] button");
     assertThat(browser.text(".log")).contains("nothing read yet");
   }
@@ -73,6 +77,7 @@ class MachineBrowserTest extends BrowserTests {
     String machine = enter();
     browser.go(machine + "/session");
     tickAllOff();
+    browser.type("#at", "full");
     browser.press("input[name=seen][value=pings]");
     browser.follow("form[action$='/reading'] button");
     assertThat(browser.text(".next.stop h2")).contains("Stop");
@@ -87,9 +92,38 @@ class MachineBrowserTest extends BrowserTests {
   }
 
   @Test
+  void thermometer_readingCounts() {
+    String machine = enter();
+    browser.go(machine + "/session?with=thermometer");
+    tickAllOff();
+    browser.type("#at", "full");
+    browser.press("input[name=seen][value=exhaust]");
+    browser.type("input[name=hotter]", "-20");
+    browser.expectNothingToObjectTo();
+    browser.follow("form[action$='/reading'] button");
+    assertThat(browser.text(".log")).contains("20 K cooler than on the good run");
+    assertThat(browser.text("nav a[aria-current=true]")).isEqualTo("and an exhaust thermometer");
+  }
+
+  @Test
+  void keyboardAlone_entersAMachine() {
+    browser.go(counter.address("/machines/new"));
+    for (String field : List.of("name", "displacement", "bore", "main", "pilot", "cutaway")) {
+      browser.tabTo("id", field);
+      browser.keys(FIELD_CART.get(field));
+    }
+    browser.tabTo("id", "needlejet");
+    browser.keys(FIELD_CART.get("needlejet"), Keys.TAB);
+    browser.enter();
+    browser.await("#plot-lambda canvas");
+    assertThat(browser.text("h1")).isEqualTo("Field cart");
+  }
+
+  @Test
   void sensor_readingThatIsNoNumber_isRefused() {
     String machine = enter();
     browser.go(machine + "/session?with=sensor");
+    browser.type("#at", "full");
     browser.press("input[name=seen][value=lambda]");
     browser.enter("input[name=lambda]", "rich");
     assertThat(browser.text(".big")).contains("rich");

@@ -2,9 +2,14 @@ package dev.jetting.examples.shopcounter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.Keys;
 
 /** The kit check, the cards, the log, two machines side by side. */
 class PagesBrowserTest extends BrowserTests {
@@ -36,12 +41,50 @@ class PagesBrowserTest extends BrowserTests {
   }
 
   @Test
+  void fileOfKits_isSentAndChecked(@TempDir Path folder) throws IOException {
+    browser.go(counter.address("/kits"));
+    String kits = browser.value("#kits");
+    browser.js("document.getElementById('kits').value = ''");
+    browser.press("input[value=fit]");
+    Path file = Files.writeString(folder.resolve("kits.jsonl"), kits);
+    browser.type("#file", file.toString());
+    browser.follow("form button");
+    browser.expectText("#check .verdict", "12 of 12");
+  }
+
+  @Test
+  void fileThatIsTooLarge_isRefusedBeforeItIsSent(@TempDir Path folder) throws IOException {
+    browser.go(counter.address("/kits"));
+    Path file = Files.write(folder.resolve("kits.jsonl"), new byte[2_100_000]);
+    browser.type("#file", file.toString());
+    browser.press("form button");
+    browser.expectText(".sent", "The file has 2100 kB: allowed at most 2000 kB.");
+  }
+
+  @Test
+  void fileThatIsRefused_leavesTheForm_andSaysWhy(@TempDir Path folder) throws IOException {
+    browser.go(counter.address("/kits"));
+    Path file = Files.writeString(folder.resolve("kits.jsonl"), "{\"x\": 1}\n".repeat(1001));
+    browser.type("#file", file.toString());
+    browser.press("form button");
+    browser.expectText(".sent", "1001 kits in one check: allowed at most 1000.");
+    browser.expectRefusal(422);
+    browser.until("the button works again", () -> browser.count("form button:enabled") == 1);
+  }
+
+  @Test
   void cards_fitOnOnePrintedPage() {
     String machine = open("mild-all-round");
+    browser.read(machine, "dark", 6);
     browser.go(machine + "/cards");
     browser.expectNothingToObjectTo();
+    assertThat(browser.count(".sheet li")).isGreaterThan(6);
     assertThat(browser.text(".sheet")).contains("Main jet", "2.02 middle", "cover the clutch");
     browser.keep("cards");
+    browser.media("print", "light");
+    browser.view(703, 1032);
+    browser.keep("print");
+    browser.media("", "light");
     String pdf = new String(browser.pdf(), StandardCharsets.ISO_8859_1);
     assertThat(PAGE_OF_A_PDF.matcher(pdf).results().count()).isEqualTo(1);
     expectToFitAPhone();
@@ -110,6 +153,9 @@ class PagesBrowserTest extends BrowserTests {
     browser.go(counter.address("/compare?a=" + id(one) + "&b=" + id(other)));
     browser.await("#plot-beside canvas");
     assertThat(browser.text(".differs")).contains("Needle");
+    browser.type("#throttle", Keys.HOME, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
+    browser.expectText("#where", "1/64 throttle");
+    assertThat(browser.text("#numbers")).contains("Milk cart", "Hill-climb cart", "lean risk");
     browser.expectNothingToObjectTo();
     browser.keep("side-by-side");
     expectToFitAPhone();

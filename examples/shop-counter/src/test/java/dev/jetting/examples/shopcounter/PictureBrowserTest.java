@@ -21,7 +21,7 @@ class PictureBrowserTest extends BrowserTests {
     browser.expectText(".dial.changed", "2.15 mm");
     assertThat(browser.text(".dial.changed")).contains("fitted: 2.13 mm");
     assertThat(browser.text("#bench > .verdict")).isNotEqualTo(before);
-    browser.keep("picture");
+    browser.keepWhole("picture");
     browser.follow(".keep button");
     assertThat(browser.count(".dial.changed")).isZero();
     browser.follow(".tabs a[href$='/log']");
@@ -32,10 +32,24 @@ class PictureBrowserTest extends BrowserTests {
   void slider_readsTheNumbersByKeyboard() {
     browser.type("#throttle", Keys.HOME, Keys.ARROW_RIGHT, Keys.ARROW_RIGHT);
     browser.expectText("#where", "1/64 throttle");
-    assertThat(browser.text("#numbers")).contains("lean limit", "lean risk", "needle");
+    assertThat(browser.text("#numbers")).contains("lean limit", "lean risk", "on a climb");
+    assertThat(browser.text("#numbers")).contains("metered by", "needle");
     String today = browser.text("#numbers");
     browser.press("input[name=day][value=coldest]");
     browser.until("the coldest day's numbers", () -> !browser.text("#numbers").equals(today));
+  }
+
+  @Test
+  void map_readsItsNumbers_byMouseAndByKeyboard() {
+    browser.hover(".map tbody tr:nth-of-type(2) td:nth-of-type(3)");
+    browser.expectText("#map-numbers", "1/4 throttle at ");
+    browser.js("document.querySelector('[aria-label=\"Lean risk by throttle and speed\"]').focus()");
+    browser.keys(Keys.TAB);
+    browser.expectText("#map-numbers", "closed throttle at ");
+    browser.keys(Keys.ARROW_RIGHT, Keys.ARROW_DOWN, Keys.ARROW_UP);
+    browser.expectText("#map-numbers", "1/8 throttle at ");
+    assertThat(browser.text("#map-numbers")).contains("λ", "lean limit", "lean risk");
+    browser.keep("map");
   }
 
   @Test
@@ -47,12 +61,7 @@ class PictureBrowserTest extends BrowserTests {
   @Test
   void keyboardAlone_changesAPart() {
     browser.js("document.getElementById('content').focus()");
-    for (int i = 0; i < 12; i++) {
-      browser.keys(Keys.TAB);
-      if (browser.focused("data-key").equals("main-rich")) {
-        break;
-      }
-    }
+    browser.tabTo("data-key", "main-rich");
     browser.keys(Keys.ENTER);
     browser.expectText(".dial.changed", "100");
     browser.until("the focus stays", () -> browser.focused("data-key").equals("main-rich"));

@@ -20,7 +20,8 @@ import java.util.function.ToDoubleFunction;
  *
  * @param throttle throttle opening, percent
  * @param where each opening as people say it
- * @param rpm engine speed at each
+ * @param rpm engine speed at each on the level road
+ * @param climbRpm engine speed at each on a climb
  * @param accepted the accepted risk, percent
  * @param days the columns of each day, by its name
  */
@@ -28,6 +29,7 @@ public record Charts(
     List<Double> throttle,
     List<String> where,
     List<Double> rpm,
+    List<Double> climbRpm,
     double accepted,
     Map<String, Day> days) {
 
@@ -43,6 +45,8 @@ public record Charts(
    * @param risk lean risk, percent
    * @param fittedRisk lean risk of the setting that is on the machine, percent
    * @param said the risk as people say it
+   * @param climbRisk lean risk on a climb, percent
+   * @param climbSaid that risk as people say it
    * @param shares share of the say of each circuit, percent, by its name
    */
   public record Day(
@@ -55,6 +59,8 @@ public record Charts(
       List<Double> risk,
       List<Double> fittedRisk,
       List<String> said,
+      List<Double> climbRisk,
+      List<String> climbSaid,
       Map<String, List<Double>> shares) {}
 
   static Charts of(AssessedSetting fitted, AssessedSetting looked) {
@@ -67,6 +73,7 @@ public record Charts(
         column(rows, row -> row.throttle().percent()),
         rows.stream().map(row -> TradeStyle.throttle(row.throttle())).toList(),
         column(rows, row -> row.speed().rpm()),
+        column(looked.profile().points(), point -> point.uphill().speed().rpm()),
         looked.sheet().riding().acceptedRisk().percent(),
         days);
   }
@@ -93,6 +100,10 @@ public record Charts(
         column(rows, row -> row.leanRisk().percent()),
         column(before, row -> row.leanRisk().percent()),
         rows.stream().map(row -> TradeStyle.probability(row.leanRisk(), accepted)).toList(),
+        column(profile.points(), point -> point.uphill().leanRisk().percent()),
+        profile.points().stream()
+            .map(point -> TradeStyle.probability(point.uphill().leanRisk(), accepted))
+            .toList(),
         shares);
   }
 
@@ -100,7 +111,7 @@ public record Charts(
     return circuit == Circuit.CUTAWAY ? "slide" : circuit.name().toLowerCase(Locale.ROOT);
   }
 
-  private static List<Double> column(List<Row> rows, ToDoubleFunction<Row> number) {
+  private static <T> List<Double> column(List<T> rows, ToDoubleFunction<T> number) {
     List<Double> column = new ArrayList<>(rows.size());
     rows.forEach(row -> column.add(Math.round(number.applyAsDouble(row) * 1e3) / 1e3));
     return column;

@@ -4,19 +4,20 @@ import dev.jetting.core.air.Air;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
-import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
+import java.util.Locale;
 
 /**
- * The riskiest opening of a day.
+ * The riskiest opening of a day, climbs included.
  *
  * @param key today, coldest or hottest
  * @param name the day, for people
  * @param air its air
- * @param where the riskiest opening
+ * @param where the riskiest opening, and whether it is that of a climb
  * @param risk the lean risk there
  * @param tooMuch whether it is more than is accepted
  */
@@ -28,20 +29,24 @@ public record DayLine(
     Riding riding = sheet.riding();
     Probability accepted = riding.acceptedRisk();
     return List.of(
-        of("today", "Today", sheet.setup().air(), setting.profile(), accepted),
-        of("coldest", "Coldest day", riding.coldest(), setting.coldest(), accepted),
-        of("hottest", "Hottest day", riding.hottest(), setting.hottest(), accepted));
+        of(WorstSpot.Day.TODAY, "Today", sheet.setup().air(), setting.profile(), accepted),
+        of(WorstSpot.Day.COLDEST, "Coldest day", riding.coldest(), setting.coldest(), accepted),
+        of(WorstSpot.Day.HOTTEST, "Hottest day", riding.hottest(), setting.hottest(), accepted));
   }
 
   private static DayLine of(
-      String key, String name, Air air, RiskProfile day, Probability accepted) {
-    RiskPoint worst = day.worst();
+      WorstSpot.Day day, String name, Air air, RiskProfile profile, Probability accepted) {
+    WorstSpot worst = WorstSpot.of(day, profile);
     return new DayLine(
-        key,
+        day.name().toLowerCase(Locale.ROOT),
         name,
         TradeStyle.temperature(air.temperature()) + ", " + TradeStyle.pressure(air.pressure()),
-        Verdict.throttle(worst.mixture().throttle()),
+        Verdict.throttle(worst.throttle()) + (isOnAClimb(worst, profile) ? " on a climb" : ""),
         TradeStyle.probability(worst.leanRisk(), accepted),
         worst.leanRisk().isMoreThan(accepted));
+  }
+
+  private static boolean isOnAClimb(WorstSpot worst, RiskProfile profile) {
+    return !worst.speed().equals(profile.nearest(worst.throttle()).mixture().speed());
   }
 }

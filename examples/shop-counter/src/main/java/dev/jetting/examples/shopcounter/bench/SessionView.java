@@ -5,7 +5,6 @@ import dev.jetting.examples.shopcounter.store.Machine;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
-import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.NextStep;
 import dev.jetting.rules.tuning.Observation;
 import dev.jetting.rules.tuning.SessionText;
@@ -15,23 +14,21 @@ import dev.jetting.rules.tuning.TuningStep;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
  * A tuning session as its page shows it.
  *
  * @param machine the machine
- * @param with what the rider reads with: plug or sensor
+ * @param with what the rider reads with
  * @param step what to do next
  * @param bands how the band has narrowed
  * @param history what was tried and seen, in order
  */
 public record SessionView(
-    Machine machine, String with, StepView step, List<Band> bands, List<Tried> history) {
+    Machine machine, ReadWith with, StepView step, List<Band> bands, List<Tried> history) {
 
   /**
    * The band at an opening.
@@ -54,14 +51,23 @@ public record SessionView(
    */
   public record Tried(int number, String setting, String air, List<String> seen) {}
 
+  /** {@return the openings to choose from, among them that of the next test} */
+  public List<String> openings() {
+    List<String> openings = new ArrayList<>(bands.stream().map(Band::where).toList());
+    if (!step.at().isEmpty() && !openings.contains(step.at())) {
+      openings.add(step.at());
+    }
+    return openings;
+  }
+
   /**
    * Works the page out.
    *
    * @param machine the machine
-   * @param with what the rider reads with: plug or sensor
+   * @param with what the rider reads with
    * @return the page
    */
-  public static SessionView of(Machine machine, String with) {
+  public static SessionView of(Machine machine, ReadWith with) {
     Tuner tuner = tuner(with);
     TuningSession session = machine.session();
     return new SessionView(
@@ -72,10 +78,10 @@ public record SessionView(
    * Returns a machine's session in the library's own words.
    *
    * @param machine the machine
-   * @param with what the rider reads with: plug or sensor
+   * @param with what the rider reads with
    * @return the text
    */
-  public static String words(Machine machine, String with) {
+  public static String words(Machine machine, ReadWith with) {
     return SessionText.of(machine.session(), tuner(with));
   }
 
@@ -83,19 +89,15 @@ public record SessionView(
    * Returns the next step of a machine's session.
    *
    * @param machine the machine
-   * @param with what the rider reads with: plug or sensor
+   * @param with what the rider reads with
    * @return the step
    */
-  public static NextStep next(Machine machine, String with) {
+  public static NextStep next(Machine machine, ReadWith with) {
     return tuner(with).next(machine.session());
   }
 
-  private static Tuner tuner(String with) {
-    Set<Instrument> instruments =
-        with.equals("sensor")
-            ? EnumSet.of(Instrument.WIDEBAND, Instrument.PLUG, Instrument.FEEL)
-            : EnumSet.of(Instrument.PLUG, Instrument.FEEL);
-    return Tuner.readingWith(instruments);
+  private static Tuner tuner(ReadWith with) {
+    return Tuner.readingWith(with.instruments());
   }
 
   private static List<Band> bands(Machine machine, Tuner tuner) {

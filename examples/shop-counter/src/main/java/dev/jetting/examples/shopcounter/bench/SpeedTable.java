@@ -1,7 +1,9 @@
 package dev.jetting.examples.shopcounter.bench;
 
+import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.engine.LoadLine;
+import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.risk.RiskMap;
@@ -13,6 +15,7 @@ import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 
 /**
@@ -42,16 +45,25 @@ public record SpeedTable(List<String> columns, List<Row> rows) {
    * @param level 0 below half of what is accepted, 1 below what is accepted, 2 above, 3 above a
    *     half
    * @param ridden whether the engine is ridden here on a steady road
+   * @param about place, λ, lean limit and risk, for people
    */
-  public record Cell(String text, int level, boolean ridden) {}
+  public record Cell(String text, int level, boolean ridden, String about) {}
+
+  /** What the numbers of the map are computed with. */
+  private record Source(
+      RiskModel riskModel, MixtureNeed need, CalibratedModel engine, Probability accepted) {}
 
   static SpeedTable of(
       Setup setup, RiskModel riskModel, Calibration calibration, Probability accepted) {
-    List<EngineSpeed> speeds = speeds(setup.engine().loadLine());
-    RiskMap map = RiskMap.of(riskModel, MixtureModel.of(setup), calibration, OPENINGS, speeds);
+    LoadLine line = setup.engine().loadLine();
+    List<EngineSpeed> speeds = speeds(line);
+    MixtureModel model = MixtureModel.of(setup);
+    RiskMap map = RiskMap.of(riskModel, model, calibration, OPENINGS, speeds);
+    Source source =
+        new Source(riskModel, setup.engine().need(), calibration.on(model), accepted);
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < speeds.size(); i++) {
-      rows.add(row(setup.engine().loadLine(), speeds, i, map.rows().get(i), accepted));
+      rows.add(row(line, speeds, i, map.rows().get(i), source));
     }
     return new SpeedTable(OPENINGS.stream().map(SpeedTable::column).toList(), rows);
   }
@@ -74,14 +86,33 @@ public record SpeedTable(List<String> columns, List<Row> rows) {
       List<EngineSpeed> speeds,
       int i,
       List<Probability> risks,
-      Probability accepted) {
+      Source source) {
     List<Cell> cells = new ArrayList<>();
     for (int j = 0; j < risks.size(); j++) {
-      boolean ridden = nearest(speeds, line.at(OPENINGS.get(j))) == i;
+      ThrottleOpening throttle = OPENINGS.get(j);
+      boolean ridden = nearest(speeds, line.at(throttle)) == i;
       Probability risk = risks.get(j);
-      cells.add(new Cell(TradeStyle.probability(risk, accepted), level(risk, accepted), ridden));
+      cells.add(
+          new Cell(
+              TradeStyle.probability(risk, source.accepted()),
+              level(risk, source.accepted()),
+              ridden,
+              about(source, throttle, speeds.get(i), risk)));
     }
     return new Row(Math.round(speeds.get(i).rpm()) + "", cells);
+  }
+
+  private static String about(
+      Source source, ThrottleOpening throttle, EngineSpeed speed, Probability risk) {
+    double lambda = Math.exp(source.engine().lnLambda(throttle, speed).middle().mean());
+    return String.format(
+        Locale.ROOT,
+        "%s at %.0f rpm: λ %.2f, lean limit %.2f, lean risk %s",
+        Verdict.throttle(throttle),
+        speed.rpm(),
+        lambda,
+        source.riskModel().limits().lean(throttle, source.need()).value(),
+        TradeStyle.probability(risk, source.accepted()));
   }
 
   private static int nearest(List<EngineSpeed> speeds, EngineSpeed speed) {

@@ -1,8 +1,7 @@
 package dev.jetting.examples.shopcounter.bench;
 
 import dev.jetting.rules.Report;
-import dev.jetting.rules.risk.RiskPoint;
-import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.risk.WorstSpot;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,7 +14,7 @@ import java.util.Map;
  * @param passes whether nothing speaks against a careful first ride
  * @param verdict the verdict, a word
  * @param sentence why, for people
- * @param days the riskiest opening of each day
+ * @param days the riskiest opening of each day, climbs included
  * @param findings what was found, the most dangerous first
  * @param cautions what to take care of
  * @param model version of the model
@@ -33,7 +32,7 @@ public record Summary(
     String rulebook) {
 
   /**
-   * The riskiest opening of a day.
+   * The riskiest opening of a day, climbs included.
    *
    * @param throttlePercent the opening
    * @param speedRpm the engine speed there
@@ -52,9 +51,9 @@ public record Summary(
    */
   public static Summary of(Report report) {
     Map<String, Worst> days = new LinkedHashMap<>();
-    days.put("today", worst(report.profile()));
-    days.put("coldest", worst(report.coldestDay()));
-    days.put("hottest", worst(report.hottestDay()));
+    days.put("today", worst(WorstSpot.of(WorstSpot.Day.TODAY, report.profile())));
+    days.put("coldest", worst(WorstSpot.of(WorstSpot.Day.COLDEST, report.coldestDay())));
+    days.put("hottest", worst(WorstSpot.of(WorstSpot.Day.HOTTEST, report.hottestDay())));
     List<Found> findings = new ArrayList<>();
     report.findings().forEach(ranked -> findings.add(Found.of(findings.size() + 1, ranked)));
     Verdict verdict = Verdict.of(report);
@@ -70,13 +69,12 @@ public record Summary(
         report.rulebook().toString());
   }
 
-  private static Worst worst(RiskProfile day) {
-    RiskPoint point = day.worst();
+  private static Worst worst(WorstSpot spot) {
     return new Worst(
-        point.mixture().throttle().percent(),
-        point.mixture().speed().rpm(),
-        point.lambda().value(),
-        point.leanLimit().value(),
-        point.leanRisk().value());
+        spot.throttle().percent(),
+        spot.speed().rpm(),
+        spot.lambda().value(),
+        spot.leanLimit().value(),
+        spot.leanRisk().value());
   }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.jetting.core.mixture.Circuit;
 import dev.jetting.examples.shopcounter.bench.PlanView;
+import dev.jetting.examples.shopcounter.bench.ReadWith;
 import dev.jetting.examples.shopcounter.bench.StepView;
 import dev.jetting.examples.shopcounter.bench.Summary;
 import dev.jetting.examples.shopcounter.kit.Stock;
@@ -21,7 +22,6 @@ import dev.jetting.rules.kit.KitDepth;
 import dev.jetting.rules.kit.KitValidator;
 import dev.jetting.rules.risk.ThrottleSeries;
 import dev.jetting.rules.standard.StandardRulebook;
-import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.NextStep;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
@@ -30,14 +30,12 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 
 /** The same for programs; openapi.json describes it. */
 final class Api {
@@ -132,11 +130,8 @@ final class Api {
 
   private void next(Context request) {
     TuningSession session = SessionJson.read(body(request));
-    Set<Instrument> instruments =
-        oneOf(request, "with", "plug", "sensor").equals("sensor")
-            ? EnumSet.of(Instrument.WIDEBAND, Instrument.PLUG, Instrument.FEEL)
-            : EnumSet.of(Instrument.PLUG, Instrument.FEEL);
-    NextStep step = Tuner.readingWith(instruments).next(session);
+    ReadWith with = ReadWith.of(oneOf(request, "with", "plug", "sensor", "thermometer", "both"));
+    NextStep step = Tuner.readingWith(with.instruments()).next(session);
     Map<String, Object> answer = new LinkedHashMap<>();
     StepView view = StepView.of(step);
     answer.put("kind", view.kind().name().toLowerCase(Locale.ROOT));

@@ -42,7 +42,13 @@ final class KitPages {
     templates.show(
         request,
         "kits.jte",
-        Map.of("catalogue", stock.catalogue().title(), "example", stock.example()));
+        Map.of(
+            "catalogue",
+            stock.catalogue().title(),
+            "example",
+            stock.example(),
+            "most",
+            limits.kitBytes()));
   }
 
   private void begin(Context request) throws IOException {

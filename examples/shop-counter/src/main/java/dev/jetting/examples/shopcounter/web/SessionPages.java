@@ -2,18 +2,15 @@ package dev.jetting.examples.shopcounter.web;
 
 import dev.jetting.core.air.Air;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.examples.shopcounter.bench.ReadWith;
 import dev.jetting.examples.shopcounter.bench.SessionView;
 import dev.jetting.examples.shopcounter.bench.StepView;
 import dev.jetting.examples.shopcounter.store.Entry;
 import dev.jetting.examples.shopcounter.store.Machine;
 import dev.jetting.examples.shopcounter.store.Machines;
 import dev.jetting.rules.tuning.Check;
-import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.NextChange;
 import dev.jetting.rules.tuning.Observation;
-import dev.jetting.rules.tuning.PlugColour;
-import dev.jetting.rules.tuning.RunDown;
-import dev.jetting.rules.tuning.Symptom;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.units.RiderInput;
 import dev.jetting.units.ThrottleOpening;
@@ -26,7 +23,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /** The tuning session: the next step, readings in, undo, another day. */
 final class SessionPages {
@@ -56,13 +52,13 @@ final class SessionPages {
     templates.show(
         request,
         "session.jte",
-        Map.of("session", SessionView.of(machine, with(request.queryParam("with")))));
+        Map.of("session", SessionView.of(machine, ReadWith.of(request.queryParam("with")))));
   }
 
   private void words(Context request) {
     request
         .contentType("text/plain; charset=utf-8")
-        .result(SessionView.words(machine(request), with(request.queryParam("with"))));
+        .result(SessionView.words(machine(request), ReadWith.of(request.queryParam("with"))));
   }
 
   private void read(Context request) {
@@ -70,7 +66,10 @@ final class SessionPages {
     Setup setup = machine.session().now().setup();
     ThrottleOpening throttle = RiderInput.throttle(said(request, "at"));
     Observation observation =
-        new Observation(throttle, setup.engine().loadLine().at(throttle), evidence(request));
+        new Observation(
+            throttle,
+            setup.engine().loadLine().at(throttle),
+            SeenForm.evidence(request::formParam, setup.engine().need().at(throttle)));
     keep(
         request,
         machine,
@@ -82,7 +81,7 @@ final class SessionPages {
   private void change(Context request) {
     Machine machine = machine(request);
     NextChange change =
-        StepView.changeOf(SessionView.next(machine, with(request.formParam("with"))))
+        StepView.changeOf(SessionView.next(machine, ReadWith.of(request.formParam("with"))))
             .orElseThrow(
                 () ->
                     Problem.of(
@@ -138,39 +137,12 @@ final class SessionPages {
       Context request, Machine machine, TuningSession session, Entry.Kind kind, String text) {
     machines.keep(Visitor.of(request), machine.id(), session, kind, text);
     request.redirect(
-        "/machines/" + machine.id() + "/session?with=" + with(request.formParam("with")),
+        "/machines/" + machine.id() + "/session?with=" + ReadWith.of(request.formParam("with")).key(),
         HttpStatus.SEE_OTHER);
-  }
-
-  private static Evidence evidence(Context request) {
-    String seen = Objects.requireNonNullElse(request.formParam("seen"), "");
-    if (seen.equals("lambda")) {
-      return new Evidence.Wideband(RiderInput.lambda(said(request, "lambda")));
-    }
-    for (PlugColour colour : PlugColour.values()) {
-      if (colour.name().toLowerCase(Locale.ROOT).equals(seen)) {
-        return new Evidence.Colour(colour);
-      }
-    }
-    for (RunDown runDown : RunDown.values()) {
-      if (("run_" + runDown.name().toLowerCase(Locale.ROOT)).equals(seen)) {
-        return new Evidence.Overrun(runDown);
-      }
-    }
-    for (Symptom symptom : Symptom.values()) {
-      if (symptom.name().toLowerCase(Locale.ROOT).equals(seen)) {
-        return new Evidence.Felt(symptom);
-      }
-    }
-    throw Problem.unusable("Say what you saw: choose a colour, a feeling, or λ with its number.");
   }
 
   private static String said(Context request, String field) {
     return Objects.requireNonNullElse(request.formParam(field), "").strip();
-  }
-
-  private static String with(@Nullable String asked) {
-    return "sensor".equals(asked) ? "sensor" : "plug";
   }
 
   private Machine machine(Context request) {

@@ -7,6 +7,54 @@ document.addEventListener("submit", (event) => {
     setTimeout(() => { button.disabled = true; }, 0);
   }
 });
+// Sends a file and says how much of it has gone; without a script the form sends it as it is.
+document.addEventListener("submit", (event) => {
+  const form = event.target;
+  const file = form.querySelector("input[type=file]")?.files[0];
+  if (form.dataset.upload && file) {
+    event.preventDefault();
+    upload(form, file);
+  }
+});
+function upload(form, file) {
+  const sent = form.querySelector(".sent");
+  const bar = sent.querySelector("progress");
+  const say = (text) => { sent.querySelector("span").textContent = text; };
+  const kilobytes = (bytes) => Math.ceil(bytes / 1000) + " kB";
+  const refuse = (text) => {
+    say(text);
+    setTimeout(() => {
+      const button = form.querySelector("button");
+      button.removeAttribute("aria-busy");
+      button.disabled = false;
+    }, 0);
+  };
+  sent.hidden = false;
+  if (file.size > Number(form.dataset.upload)) {
+    refuse("The file has " + kilobytes(file.size) + ": allowed at most "
+      + kilobytes(Number(form.dataset.upload)) + ".");
+    return;
+  }
+  const request = new XMLHttpRequest();
+  request.open("POST", form.action);
+  request.setRequestHeader("Accept", "text/html");
+  request.upload.addEventListener("progress", (progress) => {
+    bar.value = progress.loaded / progress.total;
+    say(kilobytes(progress.loaded) + " of " + kilobytes(progress.total) + " sent");
+  });
+  request.addEventListener("load", () => {
+    if (request.status < 400) {
+      window.location.assign(request.responseURL);
+      return;
+    }
+    const page = new DOMParser().parseFromString(request.responseText, "text/html");
+    refuse(page.querySelector(".big")?.textContent || "Refused: " + request.status);
+  });
+  request.addEventListener("error", () => { refuse("It did not get through. Try again."); });
+  const data = new FormData(form);
+  data.delete("kits");
+  request.send(data);
+}
 document.addEventListener("click", (event) => {
   if (event.target.closest("[data-print]")) {
     window.print();

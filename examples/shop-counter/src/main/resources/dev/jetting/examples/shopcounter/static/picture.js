@@ -3,6 +3,7 @@
 (() => {
   let plots = [];
   let charts = null;
+  let other = null;
   let day = "today";
   let at = -1;
   let shown = null;
@@ -83,9 +84,10 @@
       Math.min(1.7, Math.ceil(top * 10) / 10)],
     (value) => value.toFixed(1), { bands: [{ series: [2, 1], fill: colour("c-band"), dir: -1 }] });
     base("plot-risk", 220, [
-      dashed("c-limit", 3, [3, 3]), dashed("c-fitted", 2, [2, 6]), solid("c-risk", 4),
+      dashed("c-limit", 3, [3, 3]), dashed("c-fitted", 2, [2, 6]), dashed("c-risk", 2, [9, 4]),
+      solid("c-risk", 4),
     ], [charts.throttle, charts.throttle.map(() => charts.accepted), columns.fittedRisk,
-      columns.risk],
+      columns.climbRisk, columns.risk],
     () => [0, 100], (value) => value + " %", {});
     stacked(columns);
     el("throttle").max = charts.throttle.length - 1;
@@ -107,23 +109,38 @@
       (value) => value + " %", {});
   }
 
+  const two = (value) => value.toFixed(2);
+  const band = (columns, index) => two(columns.lambda[index]) + " (" + two(columns.rich[index])
+    + " to " + two(columns.lean[index]) + ")";
+
+  function ofOne(columns, index) {
+    return [
+      ["λ", band(columns, index)],
+      ["lean limit", two(columns.limit[index])],
+      ["engine wants", two(columns.needed[index])],
+      ["lean risk", columns.said[index]],
+      ["on a climb", columns.climbSaid[index] + " at " + Math.round(charts.climbRpm[index])
+        + " rpm"],
+      ["metered by", Object.entries(columns.shares).map(([name, share]) =>
+        name + " " + Math.round(share[index]) + " %").join(", ")],
+    ];
+  }
+
+  function ofBoth(index) {
+    return [[el("beside").dataset.left, charts.days.today],
+      [el("beside").dataset.right, other.days.today]].map(([name, columns]) =>
+      [name, "λ " + band(columns, index) + ", lean limit " + two(columns.limit[index])
+        + ", lean risk " + columns.said[index]]);
+  }
+
   function look(index, move) {
     if (index === at && !move) { return; }
     at = index;
     el("throttle").value = index;
-    const columns = charts.days[day];
     const where = charts.where[index];
-    el("where").textContent = where + ", " + Math.round(charts.rpm[index]) + " rpm";
-    const two = (value) => value.toFixed(2);
-    const rows = [
-      ["λ", two(columns.lambda[index]) + " (" + two(columns.rich[index]) + " to "
-        + two(columns.lean[index]) + ")"],
-      ["lean limit", two(columns.limit[index])],
-      ["engine wants", two(columns.needed[index])],
-      ["lean risk", columns.said[index]],
-      ["the say", Object.entries(columns.shares).map(([name, share]) =>
-        name + " " + Math.round(share[index]) + " %").join(", ")],
-    ];
+    const rows = el("beside") ? ofBoth(index) : ofOne(charts.days[day], index);
+    el("where").textContent = where
+      + (el("beside") ? "" : ", " + Math.round(charts.rpm[index]) + " rpm");
     el("numbers").replaceChildren(...rows.flatMap(([name, value]) => {
       const dt = document.createElement("dt");
       const dd = document.createElement("dd");
@@ -131,8 +148,8 @@
       dd.textContent = value;
       return [dt, dd];
     }));
-    el("throttle").setAttribute("aria-valuetext", where + ", lambda " + two(columns.lambda[index])
-      + ", lean risk " + columns.said[index]);
+    el("throttle").setAttribute("aria-valuetext",
+      where + ", " + rows.map((row) => row.join(" ")).join(", "));
     if (move) {
       plots.forEach((plot) => plot.setCursor({
         left: plot.valToPos(charts.throttle[index], "x"), top: 10 }, false));
@@ -143,7 +160,8 @@
     shown = found.dataset.number;
     const from = Number(found.dataset.from);
     const to = Number(found.dataset.to);
-    const risk = charts.days[day].risk;
+    const { risk: level, climbRisk } = charts.days[day];
+    const risk = level.map((value, i) => Math.max(value, climbRisk[i]));
     let best = -1;
     charts.throttle.forEach((percent, i) => {
       if (percent >= from && percent <= to && (best < 0 || risk[i] > risk[best])) { best = i; }
@@ -162,6 +180,35 @@
     if (chosen) { chosen.checked = true; }
     draw();
     if (at >= 0) { look(at, true); }
+    cells();
+  }
+
+  // One cell of the map takes part in the order of the Tab key; arrows go on from it.
+  function cells() {
+    const table = document.querySelector(".map");
+    table.setAttribute("role", "grid");
+    const grid = [...table.tBodies[0].rows].map((row) => [...row.querySelectorAll("td")]);
+    const tell = (cell) => { el("map-numbers").textContent = cell.dataset.about; };
+    grid.flat().forEach((cell) => {
+      cell.tabIndex = -1;
+      cell.addEventListener("mouseenter", () => tell(cell));
+    });
+    grid[0][0].tabIndex = 0;
+    table.addEventListener("focusin", (event) => {
+      const cell = event.target.closest("td");
+      if (cell) {
+        grid.flat().forEach((one) => { one.tabIndex = one === cell ? 0 : -1; });
+        tell(cell);
+      }
+    });
+    const steps = { ArrowUp: [-1, 0], ArrowDown: [1, 0], ArrowLeft: [0, -1], ArrowRight: [0, 1] };
+    table.addEventListener("keydown", (event) => {
+      const i = grid.findIndex((row) => row.includes(event.target));
+      const towards = steps[event.key];
+      if (i < 0 || !towards) { return; }
+      event.preventDefault();
+      grid[i + towards[0]]?.[grid[i].indexOf(event.target) + towards[1]]?.focus();
+    });
   }
 
   async function step(link) {
@@ -215,13 +262,14 @@
   function beside() {
     plots.forEach((plot) => plot.destroy());
     plots = [];
-    const [one, other] = JSON.parse(el("beside").dataset.charts);
-    const left = one.days.today;
+    [charts, other] = JSON.parse(el("beside").dataset.charts);
+    el("throttle").max = charts.throttle.length - 1;
+    const left = charts.days.today;
     const right = other.days.today;
     base("plot-beside", 360, [
       solid("band-edge", 1), solid("band-edge", 1), dashed("c-limit", 2, [3, 3]),
       dashed("c-limit", 2, [3, 3]), solid("c-lambda", 4), dashed("c-need", 4, [12, 5]),
-    ], [one.throttle, left.rich, left.lean, left.limit, right.limit, left.lambda, right.lambda],
+    ], [charts.throttle, left.rich, left.lean, left.limit, right.limit, left.lambda, right.lambda],
     (_, low, top) => [Math.max(0.4, Math.floor(low * 10) / 10),
       Math.min(1.7, Math.ceil(top * 10) / 10)],
     (value) => value.toFixed(1), { bands: [{ series: [2, 1], fill: colour("c-band"), dir: -1 }] });

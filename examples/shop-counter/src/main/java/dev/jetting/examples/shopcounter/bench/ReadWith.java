@@ -1,0 +1,64 @@
+package dev.jetting.examples.shopcounter.bench;
+
+import dev.jetting.rules.tuning.Instrument;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** What a rider reads an engine with. Everybody has a plug and feels how the engine answers. */
+public enum ReadWith {
+  /** The plug and the feel alone. */
+  PLUG("Plug and feel"),
+  /** A wideband λ sensor as well. */
+  SENSOR("and a wideband sensor", Instrument.WIDEBAND),
+  /** A thermometer in the exhaust as well. */
+  THERMOMETER("and an exhaust thermometer", Instrument.EXHAUST_THERMOMETER),
+  /** Both as well. */
+  BOTH("and both", Instrument.WIDEBAND, Instrument.EXHAUST_THERMOMETER);
+
+  private final String words;
+  private final Set<Instrument> instruments = EnumSet.of(Instrument.PLUG, Instrument.FEEL);
+
+  ReadWith(String words, Instrument... more) {
+    this.words = words;
+    this.instruments.addAll(List.of(more));
+  }
+
+  /**
+   * Returns the choice that an address names.
+   *
+   * @param key the name; null where the address names none
+   * @return the choice; the plug alone where the name is none or another
+   */
+  public static ReadWith of(@Nullable String key) {
+    return Arrays.stream(values()).filter(one -> one.key().equals(key)).findFirst().orElse(PLUG);
+  }
+
+  /** {@return its name in an address} */
+  public String key() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** {@return what people read} */
+  public String words() {
+    return words;
+  }
+
+  /** {@return the instruments} */
+  public Set<Instrument> instruments() {
+    return Set.copyOf(instruments);
+  }
+
+  /**
+   * Returns whether an instrument is at hand.
+   *
+   * @param instrument the instrument
+   * @return true if it is
+   */
+  public boolean has(Instrument instrument) {
+    return instruments.contains(instrument);
+  }
+}
