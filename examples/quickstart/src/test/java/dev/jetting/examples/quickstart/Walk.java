@@ -11,8 +11,8 @@ import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Rulebook;
-import dev.jetting.rules.Severity;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.advice.Adviser;
 import dev.jetting.rules.json.JsonInputException;
@@ -140,6 +140,7 @@ final class Walk {
         Finding.above("setting.mainJet", Measure.ratio(lambda), Measure.ratio(most), band)
             .says("The reserve at full throttle is small.", "Fit the next bigger main jet."));
   }
+
   // end of step
 
   // step

@@ -90,7 +90,9 @@ class WalkTest {
 
   private SetupSheet with(String mainJet) {
     return sheet.withSetup(
-        sheet.setup().withSetting(sheet.setup().setting().withMainJet(RiderInput.mainJet(mainJet))));
+        sheet
+            .setup()
+            .withSetting(sheet.setup().setting().withMainJet(RiderInput.mainJet(mainJet))));
   }
 
   private String printed() {
