@@ -315,9 +315,8 @@ final class Browser implements AutoCloseable {
   void keepWhole(String name) {
     js("window.scrollTo(0, 0)");
     Object height = js("return document.documentElement.scrollHeight");
-    Object width = js("return document.documentElement.clientWidth");
-    Map<String, Object> page =
-        Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1);
+    Object width = js("return window.innerWidth"); // the picture has no scroll bar
+    Map<String, Object> page = Map.of("x", 0, "y", 0, "width", width, "height", height, "scale", 1);
     keep(name, Map.of("format", "png", "captureBeyondViewport", true, "clip", page));
   }
 

@@ -43,7 +43,8 @@ class PictureBrowserTest extends BrowserTests {
   void map_readsItsNumbers_byMouseAndByKeyboard() {
     browser.hover(".map tbody tr:nth-of-type(2) td:nth-of-type(3)");
     browser.expectText("#map-numbers", "1/4 throttle at ");
-    browser.js("document.querySelector('[aria-label=\"Lean risk by throttle and speed\"]').focus()");
+    browser.js(
+        "document.querySelector('[aria-label=\"Lean risk by throttle and speed\"]').focus()");
     browser.keys(Keys.TAB);
     browser.expectText("#map-numbers", "closed throttle at ");
     browser.keys(Keys.ARROW_RIGHT, Keys.ARROW_DOWN, Keys.ARROW_UP);

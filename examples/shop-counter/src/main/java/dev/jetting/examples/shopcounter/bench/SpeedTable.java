@@ -59,8 +59,7 @@ public record SpeedTable(List<String> columns, List<Row> rows) {
     List<EngineSpeed> speeds = speeds(line);
     MixtureModel model = MixtureModel.of(setup);
     RiskMap map = RiskMap.of(riskModel, model, calibration, OPENINGS, speeds);
-    Source source =
-        new Source(riskModel, setup.engine().need(), calibration.on(model), accepted);
+    Source source = new Source(riskModel, setup.engine().need(), calibration.on(model), accepted);
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < speeds.size(); i++) {
       rows.add(row(line, speeds, i, map.rows().get(i), source));
@@ -82,11 +81,7 @@ public record SpeedTable(List<String> columns, List<Row> rows) {
   }
 
   private static Row row(
-      LoadLine line,
-      List<EngineSpeed> speeds,
-      int i,
-      List<Probability> risks,
-      Source source) {
+      LoadLine line, List<EngineSpeed> speeds, int i, List<Probability> risks, Source source) {
     List<Cell> cells = new ArrayList<>();
     for (int j = 0; j < risks.size(); j++) {
       ThrottleOpening throttle = OPENINGS.get(j);

@@ -138,7 +138,7 @@ public record WeatherCard(List<String> heights, List<Row> rows, List<Range> rang
         + Dial.MAIN.text(setting)
         + ", clip "
         + setting.clip().grooveFromTop()
-        + ", screw\u00a0"
+        + ", screw "
         + Dial.SCREW.text(setting).replace(" turns", "").replace(" turn", "");
   }
 

@@ -137,7 +137,10 @@ final class SessionPages {
       Context request, Machine machine, TuningSession session, Entry.Kind kind, String text) {
     machines.keep(Visitor.of(request), machine.id(), session, kind, text);
     request.redirect(
-        "/machines/" + machine.id() + "/session?with=" + ReadWith.of(request.formParam("with")).key(),
+        "/machines/"
+            + machine.id()
+            + "/session?with="
+            + ReadWith.of(request.formParam("with")).key(),
         HttpStatus.SEE_OTHER);
   }
 
