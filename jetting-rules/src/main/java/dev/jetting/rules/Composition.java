@@ -3,7 +3,9 @@ package dev.jetting.rules;
 import com.google.common.collect.ImmutableList;
 import dev.jetting.rules.Outcome.Branch;
 import dev.jetting.rules.Outcome.Status;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The algebra of outcomes. Not-applicable branches have no say; a broken branch breaks the whole;
@@ -36,7 +38,12 @@ final class Composition {
                 .flatMap(branch -> branch.outcome().findings().stream())
                 .toList()
             : List.of();
-    return new Outcome(status, findings, inner.outcome().reason(), List.of(inner));
+    return new Outcome(
+        status,
+        findings,
+        inner.outcome().reason(),
+        List.of(inner),
+        inner.outcome().nearest().map(Margin::turned));
   }
 
   private static List<Branch> branches(List<Rule> rules, AssessedSetting setting) {
@@ -69,7 +76,28 @@ final class Composition {
                 .map(branch -> branch.ruleId() + ": " + branch.outcome().reason())
                 .findFirst()
                 .orElse("");
-    return new Outcome(status, findings, reason, branches);
+    return new Outcome(status, findings, reason, branches, margin(branches, status, deciding));
+  }
+
+  /**
+   * One branch that decides is enough, so that the last of them to do so counts; where none does,
+   * the first that would.
+   */
+  private static Optional<Margin> margin(List<Branch> branches, Status status, Status deciding) {
+    List<Optional<Margin>> margins =
+        branches.stream()
+            .map(Branch::outcome)
+            .filter(outcome -> outcome.status() == status)
+            .map(Outcome::nearest)
+            .toList();
+    boolean furthest = deciding == Status.PASSED;
+    if (furthest && margins.stream().anyMatch(Optional::isEmpty)) {
+      return Optional.empty();
+    }
+    List<Margin> known = margins.stream().flatMap(Optional::stream).toList();
+    return furthest
+        ? known.stream().max(Comparator.comparingDouble(Margin::share))
+        : Margin.nearest(known);
   }
 
   private static boolean any(List<Branch> branches, Status status) {

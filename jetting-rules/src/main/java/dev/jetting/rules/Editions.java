@@ -31,13 +31,19 @@ final class Editions {
       if (was == null) {
         changes.add(change(Kind.ADDED, rule));
       } else if (was != rule && !rule.isSameAs(was)) {
-        boolean severity = rule.isSameAs(was.withSeverity(rule.severity()));
-        changes.add(change(severity ? Kind.OTHER_SEVERITY : Kind.REPLACED, rule));
+        changes.add(change(kind(rule, was), rule));
       }
     }
     lost.values().forEach(rule -> changes.add(change(Kind.LEFT_OUT, rule)));
     changes.sort(RulebookChange.ORDER);
     return changes;
+  }
+
+  private static Kind kind(Rule rule, Rule was) {
+    if (rule.isSameAs(was.withSeverity(rule.severity()))) {
+      return Kind.OTHER_SEVERITY;
+    }
+    return rule.isSameAs(was.withLimitsOf(rule)) ? Kind.OTHER_LIMITS : Kind.REPLACED;
   }
 
   private static RulebookChange change(Kind kind, Rule rule) {
@@ -72,6 +78,12 @@ final class Editions {
     put(hasher, rule.severity().name());
     hasher.putDouble(rule.band().from().share()).putDouble(rule.band().to().share());
     put(hasher, rule.definition());
+    rule.limits()
+        .forEach(
+            (name, limit) -> {
+              put(hasher, name);
+              put(hasher, limit);
+            });
   }
 
   private static void put(Hasher hasher, Coefficient assumed) {

@@ -103,7 +103,7 @@ public record Finding(
    * @return a builder for the texts
    */
   public static Texts above(String subject, Measure measured, Measure limit, ThrottleBand band) {
-    return new Texts(subject, measured, limit, limit.value() - measured.value(), band);
+    return of(Margin.atMost(subject, measured, limit, band));
   }
 
   /**
@@ -116,35 +116,20 @@ public record Finding(
    * @return a builder for the texts
    */
   public static Texts below(String subject, Measure measured, Measure limit, ThrottleBand band) {
-    return new Texts(subject, measured, limit, measured.value() - limit.value(), band);
+    return of(Margin.atLeast(subject, measured, limit, band));
+  }
+
+  static Texts of(Margin margin) {
+    return new Texts(margin, ImmutableSortedMap.of());
   }
 
   /** The texts of a finding whose numbers are set. */
   public static final class Texts {
-    private final String subject;
-    private final Measure measured;
-    private final Measure limit;
-    private final double margin;
-    private final ThrottleBand band;
+    private final Margin margin;
     private final ImmutableSortedMap<String, String> attributes;
 
-    private Texts(
-        String subject, Measure measured, Measure limit, double margin, ThrottleBand band) {
-      this(subject, measured, limit, margin, band, ImmutableSortedMap.of());
-    }
-
-    private Texts(
-        String subject,
-        Measure measured,
-        Measure limit,
-        double margin,
-        ThrottleBand band,
-        ImmutableSortedMap<String, String> attributes) {
-      this.subject = subject;
-      this.measured = measured;
-      this.limit = limit;
+    private Texts(Margin margin, ImmutableSortedMap<String, String> attributes) {
       this.margin = margin;
-      this.band = band;
       this.attributes = attributes;
     }
 
@@ -158,11 +143,7 @@ public record Finding(
      */
     public Texts with(String name, Object value) {
       return new Texts(
-          subject,
-          measured,
-          limit,
           margin,
-          band,
           ImmutableSortedMap.<String, String>naturalOrder()
               .putAll(attributes)
               .put(name, value.toString())
@@ -189,11 +170,11 @@ public record Finding(
      */
     public Finding says(String message, Remedy remedy) {
       return new Finding(
-          subject,
-          measured,
-          limit,
-          new Measure(margin, limit.unit()),
-          band,
+          margin.subject(),
+          margin.measured(),
+          margin.limit(),
+          margin.left(),
+          margin.band(),
           message,
           attributes,
           remedy);

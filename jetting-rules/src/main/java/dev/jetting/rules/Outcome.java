@@ -2,6 +2,7 @@ package dev.jetting.rules;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * The result of holding a rule against a setting. The outcome of a composed rule is a tree that
@@ -11,8 +12,15 @@ import java.util.Objects;
  * @param findings what was found; empty unless failed
  * @param reason why not applicable, what is missing, or what broke; empty otherwise
  * @param branches outcomes of the rules that this one is composed of, with the ids of those rules
+ * @param margin how near it came to failing, where no finding says it; empty of a rule that judges
+ *     by yes and no
  */
-public record Outcome(Status status, List<Finding> findings, String reason, List<Branch> branches) {
+public record Outcome(
+    Status status,
+    List<Finding> findings,
+    String reason,
+    List<Branch> branches,
+    Optional<Margin> margin) {
 
   /** How a rule came out. */
   public enum Status {
@@ -50,7 +58,7 @@ public record Outcome(Status status, List<Finding> findings, String reason, List
   /** What a judge throws may quote a whole document. */
   private static final int LONGEST_FAULT = 500;
 
-  private static final Outcome PASSED = new Outcome(Status.PASSED, List.of(), "", List.of());
+  private static final Outcome PASSED = of(Status.PASSED, List.of(), "");
 
   /**
    * Copies the lists.
@@ -59,17 +67,43 @@ public record Outcome(Status status, List<Finding> findings, String reason, List
    * @param findings what was found; empty unless failed
    * @param reason why not applicable, what is missing, or what broke; empty otherwise
    * @param branches outcomes of the rules that this one is composed of, with the ids of those rules
+   * @param margin how near it came to failing, where no finding says it
    */
   public Outcome {
     Objects.requireNonNull(status, "status");
+    Objects.requireNonNull(margin, "margin");
     PlainLine.checkLength("reason of an outcome", reason);
     findings = List.copyOf(findings);
     branches = List.copyOf(branches);
   }
 
-  /** {@return the rule holds} */
+  private static Outcome of(Status status, List<Finding> findings, String reason) {
+    return new Outcome(status, findings, reason, List.of(), Optional.empty());
+  }
+
+  /** {@return the rule holds, and judges by yes and no} */
   public static Outcome passed() {
     return PASSED;
+  }
+
+  /**
+   * The rule holds.
+   *
+   * @param margin by how much
+   * @return the outcome
+   */
+  public static Outcome passed(Margin margin) {
+    return passed(List.of(margin));
+  }
+
+  /**
+   * The rule holds.
+   *
+   * @param margins by how much, of all that it measured; the nearest to failing is kept
+   * @return the outcome
+   */
+  public static Outcome passed(List<Margin> margins) {
+    return new Outcome(Status.PASSED, List.of(), "", List.of(), Margin.nearest(margins));
   }
 
   /**
@@ -79,7 +113,7 @@ public record Outcome(Status status, List<Finding> findings, String reason, List
    * @return the outcome
    */
   public static Outcome failed(Finding... findings) {
-    return new Outcome(Status.FAILED, List.of(findings), "", List.of());
+    return of(Status.FAILED, List.of(findings), "");
   }
 
   /**
@@ -89,7 +123,18 @@ public record Outcome(Status status, List<Finding> findings, String reason, List
    * @return the outcome
    */
   public static Outcome of(List<Finding> findings) {
-    return findings.isEmpty() ? PASSED : new Outcome(Status.FAILED, findings, "", List.of());
+    return findings.isEmpty() ? PASSED : of(Status.FAILED, findings, "");
+  }
+
+  /**
+   * Failed with findings, else passed by a margin.
+   *
+   * @param findings what was found
+   * @param margins by how much it passes, of all that it measured; not read if there are findings
+   * @return the outcome
+   */
+  public static Outcome of(List<Finding> findings, List<Margin> margins) {
+    return findings.isEmpty() ? passed(margins) : of(findings);
   }
 
   /**
@@ -99,7 +144,7 @@ public record Outcome(Status status, List<Finding> findings, String reason, List
    * @return the outcome
    */
   public static Outcome notApplicable(String why) {
-    return new Outcome(Status.NOT_APPLICABLE, List.of(), why, List.of());
+    return of(Status.NOT_APPLICABLE, List.of(), why);
   }
 
   /**
@@ -109,7 +154,17 @@ public record Outcome(Status status, List<Finding> findings, String reason, List
    * @return the outcome
    */
   public static Outcome notEvaluated(String missing) {
-    return new Outcome(Status.NOT_EVALUATED, List.of(), missing, List.of());
+    return of(Status.NOT_EVALUATED, List.of(), missing);
+  }
+
+  /**
+   * Returns by how much the rule passed or failed.
+   *
+   * @return {@link #margin()}, or else that of the finding furthest beyond its limit; empty if the
+   *     rule judges by yes and no, or said nothing
+   */
+  public Optional<Margin> nearest() {
+    return margin.or(() -> Margin.nearest(findings.stream().map(Margin::of).toList()));
   }
 
   /** The rule broke. */
@@ -117,6 +172,6 @@ public record Outcome(Status status, List<Finding> findings, String reason, List
     int end =
         how.offsetByCodePoints(0, Math.min(LONGEST_FAULT, how.codePointCount(0, how.length())));
     String shown = end < how.length() ? how.substring(0, end) + "…" : how;
-    return new Outcome(Status.BROKEN, List.of(), shown, List.of());
+    return of(Status.BROKEN, List.of(), shown);
   }
 }

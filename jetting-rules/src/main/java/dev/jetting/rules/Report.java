@@ -256,7 +256,27 @@ public record Report(
             outcome.status(),
             outcome.findings().stream().map(f -> advised.getOrDefault(f, f)).toList(),
             outcome.reason(),
-            outcome.branches()));
+            outcome.branches(),
+            outcome.margin()));
+  }
+
+  /**
+   * Returns the rules by how near they are to failing: those that failed first, then those that
+   * passed with the least left.
+   *
+   * @return the rules that state a number, the nearest to failing first
+   */
+  public List<RuleMargin> margins() {
+    return results.stream()
+        .flatMap(
+            result ->
+                result.outcome().nearest().stream()
+                    .map(
+                        margin ->
+                            new RuleMargin(
+                                result.ruleId(), result.title(), result.severity(), margin)))
+        .sorted()
+        .toList();
   }
 
   /**

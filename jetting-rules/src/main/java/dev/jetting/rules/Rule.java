@@ -1,13 +1,21 @@
 package dev.jetting.rules;
 
 import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
+import com.google.common.collect.ImmutableSortedMap;
+import com.google.common.collect.ImmutableSortedSet;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.number.Decimals;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Something that a careful tuner looks at: an immutable value that judges an assessed setting.
@@ -30,11 +38,18 @@ public final class Rule {
 
   private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
+  private static final int LONGEST_LINK = 300;
+
+  /** From a setting and the rule's limits to an outcome. */
+  private interface Judge {
+    @Nullable Outcome apply(AssessedSetting setting, Map<String, Coefficient> limits);
+  }
+
   private final Draft draft;
-  private final Function<? super AssessedSetting, Outcome> judge;
+  private final Judge judge;
   private final String definition;
 
-  private Rule(Draft draft, Function<? super AssessedSetting, Outcome> judge, String definition) {
+  private Rule(Draft draft, Judge judge, String definition) {
     this.draft = draft;
     this.judge = Objects.requireNonNull(judge, "judge");
     this.definition = Objects.requireNonNull(definition, "definition");
@@ -48,7 +63,16 @@ public final class Rule {
    * @throws IllegalArgumentException if the id has another form
    */
   public static Draft named(String id) {
-    return new Draft(id, ImmutableSet.of(), id, "", Severity.WARNING, ThrottleBand.WHOLE);
+    return new Draft(
+        id,
+        ImmutableSet.of(),
+        id,
+        "",
+        Severity.WARNING,
+        ThrottleBand.WHOLE,
+        ImmutableSet.of(),
+        "",
+        ImmutableMap.of());
   }
 
   private static String checked(String id) {
@@ -70,6 +94,9 @@ public final class Rule {
    * @param rationale why it matters
    * @param severity how much
    * @param band the part of the throttle range it speaks of
+   * @param tags words by which a rulebook can be filtered
+   * @param link where its page stands; empty if it has none
+   * @param limits the numbers that its judge uses, by name, which a rulebook can replace
    */
   public record Draft(
       String id,
@@ -77,10 +104,13 @@ public final class Rule {
       String title,
       String rationale,
       Severity severity,
-      ThrottleBand band) {
+      ThrottleBand band,
+      Set<String> tags,
+      String link,
+      Map<String, Coefficient> limits) {
 
     /**
-     * Copies the former ids.
+     * Copies the former ids, the tags and the limits.
      *
      * @param id stable id
      * @param formerIds ids that it had before
@@ -88,7 +118,11 @@ public final class Rule {
      * @param rationale why it matters
      * @param severity how much
      * @param band the part of the throttle range it speaks of
-     * @throws IllegalArgumentException if an id has another form than rule ids have
+     * @param tags words by which a rulebook can be filtered
+     * @param link where its page stands; empty if it has none
+     * @param limits the numbers that its judge uses, by name
+     * @throws IllegalArgumentException if an id or tag has another form than rule ids have, or the
+     *     link is not one line of at most 300 visible characters
      */
     public Draft {
       checked(id);
@@ -98,6 +132,12 @@ public final class Rule {
       PlainLine.checkLength("rationale of rule " + id, rationale);
       Objects.requireNonNull(severity, "severity");
       Objects.requireNonNull(band, "band");
+      tags = ImmutableSortedSet.copyOf(tags);
+      tags.forEach(Rule::checked);
+      if (!link.isEmpty()) {
+        PlainLine.checked("link of rule " + id, link, LONGEST_LINK);
+      }
+      limits = ImmutableSortedMap.copyOf(limits);
     }
 
     /**
@@ -110,7 +150,7 @@ public final class Rule {
     public Draft formerly(String formerId) {
       ImmutableSet<String> ids =
           ImmutableSet.<String>builder().addAll(formerIds).add(formerId).build();
-      return new Draft(id, ids, title, rationale, severity, band);
+      return new Draft(id, ids, title, rationale, severity, band, tags, link, limits);
     }
 
     /**
@@ -120,7 +160,7 @@ public final class Rule {
      * @return the changed draft
      */
     public Draft title(String line) {
-      return new Draft(id, formerIds, line, rationale, severity, band);
+      return new Draft(id, formerIds, line, rationale, severity, band, tags, link, limits);
     }
 
     /**
@@ -130,7 +170,7 @@ public final class Rule {
      * @return the changed draft
      */
     public Draft rationale(String why) {
-      return new Draft(id, formerIds, title, why, severity, band);
+      return new Draft(id, formerIds, title, why, severity, band, tags, link, limits);
     }
 
     /**
@@ -140,7 +180,7 @@ public final class Rule {
      * @return the changed draft
      */
     public Draft severity(Severity howMuch) {
-      return new Draft(id, formerIds, title, rationale, howMuch, band);
+      return new Draft(id, formerIds, title, rationale, howMuch, band, tags, link, limits);
     }
 
     /**
@@ -150,7 +190,60 @@ public final class Rule {
      * @return the changed draft
      */
     public Draft within(ThrottleBand where) {
-      return new Draft(id, formerIds, title, rationale, severity, where);
+      return new Draft(id, formerIds, title, rationale, severity, where, tags, link, limits);
+    }
+
+    /**
+     * Adds tags, by which a rulebook can be filtered.
+     *
+     * @param more lower-case words of letters and digits, joined by hyphens
+     * @return the changed draft
+     * @throws IllegalArgumentException if a tag has another form
+     */
+    public Draft tagged(String... more) {
+      ImmutableSet<String> all = ImmutableSet.<String>builder().addAll(tags).add(more).build();
+      return new Draft(id, formerIds, title, rationale, severity, band, all, link, limits);
+    }
+
+    /**
+     * Sets where the rule's page stands.
+     *
+     * @param page an address or a path; one line, at most 300 characters
+     * @return the changed draft
+     * @throws IllegalArgumentException if it is not one line of visible characters
+     */
+    public Draft link(String page) {
+      return new Draft(id, formerIds, title, rationale, severity, band, tags, page, limits);
+    }
+
+    /**
+     * Adds a number that the judge uses, so that a rulebook can replace it: see {@link
+     * Rulebook#withLimit}.
+     *
+     * @param name its name, as reports show it
+     * @param limit the number, with its unit and where it comes from
+     * @return the changed draft
+     */
+    public Draft limit(String name, Coefficient limit) {
+      ImmutableMap<String, Coefficient> all =
+          ImmutableMap.<String, Coefficient>builder()
+              .putAll(limits)
+              .put(PlainLine.checked("name of a limit", name, LONGEST_LINK), limit)
+              .buildKeepingLast();
+      return new Draft(id, formerIds, title, rationale, severity, band, tags, link, all);
+    }
+
+    /**
+     * Completes a rule whose judge uses limits.
+     *
+     * @param judge from the assessed setting, narrowed to the rule's throttle band, and the limits
+     *     by name to an outcome; pure
+     * @return the rule
+     */
+    public Rule judgingBy(
+        BiFunction<? super AssessedSetting, ? super Map<String, Coefficient>, Outcome> judge) {
+      Objects.requireNonNull(judge, "judge");
+      return new Rule(this, judge::apply, "");
     }
 
     /**
@@ -161,7 +254,8 @@ public final class Rule {
      * @return the rule
      */
     public Rule judging(Function<? super AssessedSetting, Outcome> judge) {
-      return new Rule(this, judge, "");
+      Objects.requireNonNull(judge, "judge");
+      return new Rule(this, (setting, limits) -> judge.apply(setting), "");
     }
   }
 
@@ -205,6 +299,58 @@ public final class Rule {
     return draft.band();
   }
 
+  /** {@return words by which a rulebook can be filtered, in their order} */
+  public Set<String> tags() {
+    return draft.tags();
+  }
+
+  /** {@return where its page stands; empty if it has none} */
+  public String link() {
+    return draft.link();
+  }
+
+  /** {@return the numbers that its judge uses, by name} */
+  public Map<String, Coefficient> limits() {
+    return draft.limits();
+  }
+
+  /**
+   * This rule with another number in the place of one of its limits.
+   *
+   * @param name name of the limit
+   * @param other the number, in the same unit, with where it comes from; more than 0 where the
+   *     limit is
+   * @return the changed rule, of the same id
+   * @throws IllegalArgumentException if the rule has no limit of this name, or the number is in
+   *     another unit or of another sign
+   */
+  public Rule withLimit(String name, Coefficient other) {
+    Coefficient limit = limits().get(name);
+    if (limit == null) {
+      throw new IllegalArgumentException(
+          "limit \""
+              + TextPage.shortened(name)
+              + "\" of rule "
+              + id()
+              + ": allowed "
+              + limits().keySet());
+    }
+    if (!limit.unit().equals(other.unit()) || (limit.value() > 0 && !(other.value() > 0))) {
+      throw new IllegalArgumentException(
+          "limit "
+              + name
+              + " "
+              + Decimals.shortest(other.value())
+              + " "
+              + TextPage.shortened(other.unit())
+              + ": allowed a number "
+              + (limit.value() > 0 ? "above 0 " : "")
+              + "in the unit "
+              + limit.unit());
+    }
+    return new Rule(draft.limit(name, other), judge, definition);
+  }
+
   /**
    * This rule with the text that its judge was made from, such as its place in a rule file. The
    * digest of a rulebook covers the text, since it cannot see what a judge does.
@@ -219,6 +365,23 @@ public final class Rule {
   /** The text that the judge was made from; empty for a judge that is known as code only. */
   String definition() {
     return definition;
+  }
+
+  /** This rule with all limits of another that it has too. */
+  Rule withLimitsOf(Rule other) {
+    return new Rule(
+        new Draft(
+            draft.id(),
+            draft.formerIds(),
+            draft.title(),
+            draft.rationale(),
+            draft.severity(),
+            draft.band(),
+            draft.tags(),
+            draft.link(),
+            other.limits()),
+        judge,
+        definition);
   }
 
   /** Whether both declare the same and are known to judge alike. */
@@ -239,7 +402,7 @@ public final class Rule {
       return Outcome.notEvaluated("an assessed throttle opening within " + text(band()));
     }
     try {
-      Outcome outcome = judge.apply(setting.within(band()));
+      @Nullable Outcome outcome = judge.apply(setting.within(band()), limits());
       return outcome == null ? Outcome.broken("the rule gave no outcome") : outcome;
     } catch (RuntimeException | StackOverflowError | AssertionError | LinkageError e) {
       // What a judge of somebody else's may throw without the virtual machine being in trouble.
@@ -287,9 +450,12 @@ public final class Rule {
    * @return the changed rule, of the same id
    */
   public Rule when(Predicate<? super AssessedSetting> condition, String otherwise) {
-    return draft.judging(
-        setting ->
-            condition.test(setting) ? judge.apply(setting) : Outcome.notApplicable(otherwise));
+    Judge where =
+        (setting, limits) ->
+            condition.test(setting)
+                ? judge.apply(setting, limits)
+                : Outcome.notApplicable(otherwise);
+    return new Rule(draft, where, "");
   }
 
   /**

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -115,9 +116,69 @@ public final class Rulebook {
     return edition.get();
   }
 
-  /** {@return the numbers that its rules assume, by name} */
+  /** {@return the numbers that its rules assume, the limits of each rule among them, by name} */
   public Map<String, Coefficient> assumptions() {
-    return assumptions;
+    ImmutableMap.Builder<String, Coefficient> all = ImmutableMap.builder();
+    rules.forEach(rule -> all.putAll(rule.limits()));
+    return all.putAll(assumptions).buildKeepingLast();
+  }
+
+  /**
+   * This rulebook with another number in the place of a limit, in every rule that has it. Reports
+   * show the number with where it comes from, and name the rules that were given other limits.
+   *
+   * <pre>{@code
+   * rulebook.withLimit(
+   *     "float valve capacity by full-throttle flow",
+   *     Coefficient.assumed(1.5, "1", "our hoses are long"));
+   * }</pre>
+   *
+   * @param name name of the limit, one of {@link #assumptions()} that a rule has
+   * @param other the number, in the same unit, with where it comes from; more than 0 where the
+   *     limit is
+   * @return the changed rulebook
+   * @throws IllegalArgumentException if no rule has a limit of this name, or the number is in
+   *     another unit or of another sign
+   */
+  public Rulebook withLimit(String name, Coefficient other) {
+    if (rules.stream().noneMatch(rule -> rule.limits().containsKey(name))) {
+      Set<String> names = new TreeSet<>();
+      rules.forEach(rule -> names.addAll(rule.limits().keySet()));
+      throw new IllegalArgumentException(
+          "limit \"" + TextPage.shortened(name) + "\": allowed " + names);
+    }
+    return holding(
+        rules.stream()
+            .map(rule -> rule.limits().containsKey(name) ? rule.withLimit(name, other) : rule)
+            .toList());
+  }
+
+  /**
+   * This rulebook with other numbers in the place of limits, such as those of a shop.
+   *
+   * @param others the numbers by the name of the limit
+   * @return the changed rulebook
+   * @throws IllegalArgumentException as for {@link #withLimit}
+   */
+  public Rulebook withLimits(Map<String, Coefficient> others) {
+    Rulebook changed = this;
+    for (Map.Entry<String, Coefficient> other : others.entrySet()) {
+      changed = changed.withLimit(other.getKey(), other.getValue());
+    }
+    return changed;
+  }
+
+  /**
+   * This rulebook with those rules alone that have one of some tags. Reports name the rules that
+   * were left out.
+   *
+   * @param tags the tags
+   * @return the smaller rulebook
+   */
+  public Rulebook tagged(String... tags) {
+    Set<String> wanted = Set.of(tags);
+    return holding(
+        rules.stream().filter(rule -> rule.tags().stream().anyMatch(wanted::contains)).toList());
   }
 
   /** {@return the rules in the order they were given} */

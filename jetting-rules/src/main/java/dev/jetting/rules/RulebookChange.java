@@ -22,7 +22,9 @@ public record RulebookChange(Kind kind, String ruleId, Severity severity) {
     /** Another rule of the same id stands in its place. */
     REPLACED,
     /** The rule is the same, with another severity. */
-    OTHER_SEVERITY
+    OTHER_SEVERITY,
+    /** The rule is the same, with other limits. */
+    OTHER_LIMITS
   }
 
   static final Comparator<RulebookChange> ORDER =

@@ -62,6 +62,7 @@ public record RulebookEdition(
             words(Kind.LEFT_OUT, "left out"),
             words(Kind.REPLACED, "replaced"),
             words(Kind.OTHER_SEVERITY, "given another severity"),
+            words(Kind.OTHER_LIMITS, "given other limits"),
             words(Kind.ADDED, "added"))
         .filter(words -> !words.isEmpty())
         .collect(joining("; "));

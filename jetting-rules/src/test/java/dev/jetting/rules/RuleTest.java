@@ -10,6 +10,7 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -39,12 +40,10 @@ class RuleTest {
   void draft_badId_isRefusedHoweverItIsMade() {
     assertThatIllegalArgumentException().isThrownBy(() -> Rule.named("No Id"));
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> new Rule.Draft("No Id", Set.of(), "", "", Severity.NOTE, ThrottleBand.WHOLE))
+        .isThrownBy(() -> draft("No Id", Set.of()))
         .withMessageContaining("No Id");
     assertThatIllegalArgumentException()
-        .isThrownBy(
-            () -> new Rule.Draft("id", Set.of("No Id"), "", "", Severity.NOTE, ThrottleBand.WHOLE))
+        .isThrownBy(() -> draft("id", Set.of("No Id")))
         .withMessageContaining("No Id");
   }
 
@@ -216,5 +215,10 @@ class RuleTest {
 
   private static Rule rule(String id, Outcome outcome) {
     return Rule.named(id).judging(setting -> outcome);
+  }
+
+  private static Rule.Draft draft(String id, Set<String> formerIds) {
+    return new Rule.Draft(
+        id, formerIds, "", "", Severity.NOTE, ThrottleBand.WHOLE, Set.of(), "", Map.of());
   }
 }

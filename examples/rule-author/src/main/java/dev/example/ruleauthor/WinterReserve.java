@@ -1,7 +1,7 @@
 package dev.example.ruleauthor;
 
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
@@ -32,11 +32,14 @@ final class WinterReserve {
     RiskPoint coldest = setting.coldest().nearest(ThrottleOpening.FULL);
     double lambda = coldest.mixture().lambda().value();
     double needed = setting.setup().engine().need().at(ThrottleOpening.FULL).value();
-    if (lambda <= needed) {
-      return Outcome.passed();
+    Margin margin =
+        Margin.atMost("setting.mainJet", Measure.ratio(lambda), Measure.ratio(needed), FULL);
+    if (!margin.fails()) {
+      return Outcome.passed(margin);
     }
     return Outcome.failed(
-        Finding.above("setting.mainJet", Measure.ratio(lambda), Measure.ratio(needed), FULL)
+        margin
+            .finding()
             .with("lambda", TradeStyle.lambda(coldest.mixture().lambda()))
             .with("main", TradeStyle.main(setting.setting().mainJet()))
             .says(

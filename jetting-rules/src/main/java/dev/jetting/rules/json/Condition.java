@@ -111,11 +111,8 @@ sealed interface Condition {
       }
       double number = measured.get().number();
       boolean within = most ? number <= held.get() : number >= held.get();
-      if (within == wanted) {
-        return Judgement.HOLDS;
-      }
       Dimension dimension = source.gauge().dimension();
-      return Judgement.of(
+      Violation violation =
           new Violation(
               source.gauge(),
               dimension.measure(number),
@@ -123,7 +120,10 @@ sealed interface Condition {
               most == wanted,
               measured.get().where(),
               dimension.shown(number),
-              dimension.shown(held.get())));
+              dimension.shown(held.get()));
+      return within == wanted
+          ? Judgement.holds(violation.margin(source.gauge().name()))
+          : Judgement.of(violation);
     }
 
     @Override

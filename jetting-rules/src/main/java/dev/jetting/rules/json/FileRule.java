@@ -3,6 +3,7 @@ package dev.jetting.rules.json;
 import com.google.common.collect.ImmutableMap;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.json.Judgement.Violation;
 import dev.jetting.units.TradeStyle;
@@ -35,8 +36,19 @@ record FileRule(
     }
     Judgement verdict = require.judge(setting, true);
     return verdict.missing().isEmpty()
-        ? Outcome.of(verdict.violations().stream().map(this::finding).distinct().toList())
+        ? Outcome.of(
+            verdict.violations().stream().map(this::finding).distinct().toList(),
+            verdict.margin().stream().map(this::renamed).toList())
         : open(verdict);
+  }
+
+  private Margin renamed(Margin margin) {
+    return new Margin(
+        subject.orElse(margin.subject()),
+        margin.measured(),
+        margin.limit(),
+        margin.left(),
+        margin.band());
   }
 
   private static Outcome open(Judgement verdict) {

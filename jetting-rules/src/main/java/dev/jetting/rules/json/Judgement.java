@@ -3,9 +3,12 @@ package dev.jetting.rules.json;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.ThrottleBand;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -14,10 +17,11 @@ import java.util.function.Function;
  *
  * @param violations what speaks against it; empty unless it does not hold
  * @param missing what would have to be known; empty unless it is open
+ * @param margin how near it came to failing, if it holds and numbers decided that
  */
-record Judgement(List<Violation> violations, Set<String> missing) {
+record Judgement(List<Violation> violations, Set<String> missing, Optional<Margin> margin) {
 
-  static final Judgement HOLDS = new Judgement(List.of(), Set.of());
+  static final Judgement HOLDS = new Judgement(List.of(), Set.of(), Optional.empty());
 
   /**
    * A number beyond its limit.
@@ -37,19 +41,27 @@ record Judgement(List<Violation> violations, Set<String> missing) {
       return finding(gauge.name()).says("", "").excess();
     }
 
-    Finding.Texts finding(String subject) {
+    Margin margin(String subject) {
       return most
-          ? Finding.above(subject, measured, limit, where)
-          : Finding.below(subject, measured, limit, where);
+          ? Margin.atMost(subject, measured, limit, where)
+          : Margin.atLeast(subject, measured, limit, where);
+    }
+
+    Finding.Texts finding(String subject) {
+      return margin(subject).finding();
     }
   }
 
   static Judgement of(Violation violation) {
-    return new Judgement(List.of(violation), Set.of());
+    return new Judgement(List.of(violation), Set.of(), Optional.empty());
+  }
+
+  static Judgement holds(Margin margin) {
+    return new Judgement(List.of(), Set.of(), Optional.of(margin));
   }
 
   static Judgement missing(String what) {
-    return new Judgement(List.of(), Set.of(what));
+    return new Judgement(List.of(), Set.of(what), Optional.empty());
   }
 
   boolean holds() {
@@ -63,18 +75,32 @@ record Judgement(List<Violation> violations, Set<String> missing) {
   /** Fails if one fails, with all that speaks against it; else open if one is. */
   static Judgement all(List<Judgement> verdicts) {
     ImmutableList<Violation> against = flat(verdicts, Judgement::violations);
-    return new Judgement(against, against.isEmpty() ? union(verdicts) : Set.of());
+    Set<String> missing = against.isEmpty() ? union(verdicts) : Set.of();
+    boolean holds = against.isEmpty() && missing.isEmpty();
+    return new Judgement(
+        against, missing, holds ? Margin.nearest(margins(verdicts)) : Optional.empty());
   }
 
   /** Holds if one holds, else open if one is; fails with what speaks against the nearest miss. */
   static Judgement any(List<Judgement> verdicts) {
-    if (verdicts.stream().anyMatch(Judgement::holds)) {
-      return HOLDS;
+    List<Judgement> holding = verdicts.stream().filter(Judgement::holds).toList();
+    if (!holding.isEmpty()) {
+      List<Margin> margins = margins(holding);
+      return margins.size() < holding.size()
+          ? HOLDS
+          : margins.stream()
+              .max(Comparator.comparingDouble(Margin::share))
+              .map(Judgement::holds)
+              .orElse(HOLDS);
     }
     Set<String> missing = union(verdicts);
     return missing.isEmpty()
         ? verdicts.stream().reduce((a, b) -> b.worst() < a.worst() ? b : a).orElse(HOLDS)
-        : new Judgement(List.of(), missing);
+        : new Judgement(List.of(), missing, Optional.empty());
+  }
+
+  private static List<Margin> margins(List<Judgement> verdicts) {
+    return verdicts.stream().flatMap(verdict -> verdict.margin().stream()).toList();
   }
 
   private double worst() {

@@ -2,11 +2,14 @@ package dev.jetting.rules.laws;
 
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
+import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
+import java.util.Optional;
 
 /** A rule with a throttle band, on a setting that is another outside of the band. */
 final class BandLaw {
@@ -57,7 +60,15 @@ final class BandLaw {
         return false;
       }
     }
-    return true;
+    return alike(a.nearest(), b.nearest());
+  }
+
+  private static boolean alike(Optional<Margin> a, Optional<Margin> b) {
+    return a.isPresent() == b.isPresent()
+        && a.map(Margin::measured).map(Measure::value).stream()
+            .allMatch(v -> Numbers.alike(v, b.orElseThrow().measured().value()))
+        && a.map(Margin::limit).map(Measure::value).stream()
+            .allMatch(v -> Numbers.alike(v, b.orElseThrow().limit().value()));
   }
 
   private static boolean alike(Finding a, Finding b) {

@@ -41,7 +41,8 @@ final class CompositionLaws {
     boolean same =
         own.status() == twice.status()
             && own.findings().equals(twice.findings())
-            && own.reason().equals(twice.reason());
+            && own.reason().equals(twice.reason())
+            && own.nearest().equals(twice.nearest());
     return same
         ? Verdict.held()
         : Verdict.violated(

@@ -52,7 +52,7 @@ public final class Experiment {
     return assessed(trial.sheet());
   }
 
-  private AssessedSetting assessed(SetupSheet sheet) {
+  AssessedSetting assessed(SetupSheet sheet) {
     try {
       return candidate.assess(sheet);
     } catch (IllegalArgumentException e) {

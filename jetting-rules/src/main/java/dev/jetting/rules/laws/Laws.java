@@ -39,6 +39,7 @@ public final class Laws {
         whenUnless(),
         wellFormed(),
         band(),
+        margins(),
         monotone(),
         lambda(),
         leanRisk(RISK_TOLERANCE),
@@ -97,8 +98,9 @@ public final class Laws {
     return Law.ofEachRule(
         "and-or",
         "The truth tables of and and or",
-        "allOf and anyOf of a rule and a rule of each status, in either order, come out as the truth"
-            + " tables say, with a branch for each; without rules allOf passes and anyOf fails.",
+        "allOf and anyOf of a rule and a rule of each status, in either order, come out as the"
+            + " truth tables say, with a branch for each; without rules allOf passes and anyOf"
+            + " fails.",
         CompositionLaws::andOr);
   }
 
@@ -129,10 +131,10 @@ public final class Laws {
         "well-formed",
         "Outcomes and findings are well-formed",
         "A failed rule has findings, unless it is composed; only a failed rule has; one that is not"
-            + " applicable or not evaluated says why. Of a finding, measured value, limit and margin"
-            + " have one unit, the margin is their difference and not above zero, the subject is a"
-            + " path of the sheet or setup, each placeholder of the message has its attribute, and"
-            + " message and remedy are not blank.",
+            + " applicable or not evaluated says why. Of a finding, measured value, limit and"
+            + " margin have one unit, the margin is their difference and not above zero, the"
+            + " subject is a path of the sheet or setup, each placeholder of the message has its"
+            + " attribute, and message and remedy are not blank.",
         OutcomeLaws::wellFormed);
   }
 
@@ -151,6 +153,23 @@ public final class Laws {
         "The outcome of a rule with a throttle band does not change with what is outside of it, and"
             + " its findings name nothing outside of it.",
         BandLaw::check);
+  }
+
+  /**
+   * What passes and what fails are the same number: where a small step of a part takes a rule from
+   * passed to failed, or back, what is left to the limit is next to nothing on both sides. A count
+   * may go by one.
+   *
+   * @return the law
+   */
+  public static Law margins() {
+    return Law.ofEachRule(
+        "margins",
+        "What passes and what fails are the same number",
+        "Where a change of a part takes a rule from passed to failed, or back, the change is halved"
+            + " until both are next to each other. What is left to the limit is then next to"
+            + " nothing on both sides.",
+        MarginLaw::check);
   }
 
   /**
@@ -209,9 +228,9 @@ public final class Laws {
     return Law.of(
         "waivers",
         "A waiver covers nothing worse than what was accepted",
-        "Where all findings of a setting are waived and a part is changed, the report passes only if"
-            + " no danger is further beyond its limit than before, and no lean risk is higher than"
-            + " the highest before or the accepted one.",
+        "Where all findings of a setting are waived and a part is changed, the report passes only"
+            + " if no danger is further beyond its limit than before, and no lean risk is higher"
+            + " than the highest before or the accepted one.",
         WaiverLaw::check);
   }
 

@@ -1,6 +1,8 @@
 package dev.jetting.rules.laws;
 
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
+import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Outcome.Branch;
 import dev.jetting.rules.Outcome.Status;
@@ -32,7 +34,8 @@ final class OutcomeLaws {
   }
 
   private static Optional<String> malformed(String id, Outcome outcome) {
-    Optional<String> fault = fault(outcome);
+    Optional<String> fault =
+        fault(outcome).or(() -> outcome.margin().flatMap(m -> fault(m, outcome)));
     for (Finding finding : outcome.findings()) {
       fault = fault.or(() -> fault(finding));
     }
@@ -53,6 +56,42 @@ final class OutcomeLaws {
                   () ->
                       failsIf(outcome.reason().isBlank(), outcome.status() + " without a reason"));
     };
+  }
+
+  /** Of the margin of an outcome that no finding states. */
+  private static Optional<String> fault(Margin margin, Outcome outcome) {
+    double left = margin.left().value();
+    double distance = distance(margin.measured(), margin.limit());
+    boolean differs =
+        Math.abs(Math.abs(left) - distance) > 1e-9 * scale(margin.measured(), margin.limit());
+    return failsIf(
+            !margin.measured().unit().equals(margin.limit().unit())
+                || !margin.left().unit().equals(margin.limit().unit()),
+            "a margin in different units: " + margin)
+        .or(() -> failsIf(differs, "what is left is not the difference of " + margin))
+        .or(
+            () ->
+                failsIf(
+                    !SubjectPath.exists(margin.subject()),
+                    "subject " + margin.subject() + " is no path of a sheet or setup"))
+        .or(
+            () ->
+                failsIf(
+                    outcome.status() == Status.PASSED ? left < 0 : left > 0,
+                    outcome.status() + " with a margin of " + margin.left()))
+        .or(
+            () ->
+                failsIf(
+                    outcome.status() != Status.PASSED && outcome.status() != Status.FAILED,
+                    outcome.status() + " with a margin"));
+  }
+
+  private static double distance(Measure a, Measure b) {
+    return Math.abs(a.value() - b.value());
+  }
+
+  private static double scale(Measure a, Measure b) {
+    return Math.max(1e-9, Math.max(Math.abs(a.value()), Math.abs(b.value())));
   }
 
   private static Optional<String> fault(Finding f) {

@@ -3,6 +3,7 @@ package dev.jetting.rules.standard;
 import dev.jetting.core.air.Air;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
@@ -21,12 +22,12 @@ import java.util.List;
 final class AirSwing {
 
   static final Rule RULE =
-      Rule.named("air-density-swing")
+      RulePages.draft("air-density-swing", "mixture", "weather")
           .title("Too lean on another day that the owner rides in")
           .rationale(
-              "Cold, dense air leans the mixture: a setting made on a warm afternoon may be too lean"
-                  + " on a frosty morning. Just where the needle begins to feed, thin hot air can be"
-                  + " the leaner one.")
+              "Cold, dense air leans the mixture: a setting made on a warm afternoon may be too"
+                  + " lean on a frosty morning. Just where the needle begins to feed, thin hot air"
+                  + " can be the leaner one.")
           .severity(Severity.DANGER)
           .judging(AirSwing::judge);
 
@@ -34,12 +35,17 @@ final class AirSwing {
 
   private static Outcome judge(AssessedSetting setting) {
     Riding riding = setting.sheet().riding();
+    Probability accepted = riding.acceptedRisk();
     List<Finding> findings =
         new ArrayList<>(day("coldest", setting.coldest(), riding.coldest(), setting));
     if (!riding.hottest().equals(riding.coldest())) {
       findings.addAll(day("hottest", setting.hottest(), riding.hottest(), setting));
     }
-    return Outcome.of(findings);
+    Margin coldest = LeanAnywhere.margin(setting.coldest().worst(), accepted);
+    Margin hottest = LeanAnywhere.margin(setting.hottest().worst(), accepted);
+    return findings.isEmpty() && (coldest.fails() || hottest.fails())
+        ? Outcome.notApplicable("no leaner there than today: see lean-anywhere")
+        : Outcome.of(findings, List.of(coldest, hottest));
   }
 
   private static List<Finding> day(

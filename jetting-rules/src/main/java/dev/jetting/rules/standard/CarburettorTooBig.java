@@ -3,9 +3,10 @@ package dev.jetting.rules.standard;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
@@ -14,6 +15,7 @@ import dev.jetting.rules.ThrottleBand;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
+import java.util.Map;
 
 /** A wide bore has no suction to lift the fuel with until the engine turns fast. */
 final class CarburettorTooBig {
@@ -23,7 +25,7 @@ final class CarburettorTooBig {
   private static final int STEPS = 100;
 
   static final Rule RULE =
-      Rule.named("carburettor-too-big")
+      RulePages.draft("carburettor-too-big", "carburettor")
           .title("Carburettor too big for the air it has to pass")
           .rationale(
               "Opened fully at a low speed, a wide bore makes little suction. Where that hardly"
@@ -31,11 +33,13 @@ final class CarburettorTooBig {
                   + " engine has gathered speed, and jets that cure it are too rich above.")
           .severity(Severity.NOTE)
           .within(FULL)
-          .judging(CarburettorTooBig::judge);
+          .limit(Limits.LOW_SPEED.name(), Limits.LOW_SPEED.number())
+          .limit(Limits.ON_THE_PIPE.name(), Limits.ON_THE_PIPE.number())
+          .judgingBy(CarburettorTooBig::judge);
 
   private CarburettorTooBig() {}
 
-  private static Outcome judge(AssessedSetting setting) {
+  private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     double room = StrictMath.exp(Room.forLeaning(setting.profile().worst(), setting));
     double lift = lift(setting);
     if (room == 1 || lift == 0) {
@@ -43,15 +47,18 @@ final class CarburettorTooBig {
     }
     // Fuel goes with the root of suction less lift: at this suction the lift alone costs the room.
     double limit = lift / (1 - 1 / (room * room));
-    EngineSpeed low = pullsFrom(setting.setup().engine());
+    EngineSpeed low = pullsFrom(setting.setup().engine(), limits);
     MixturePoint pulling = MixtureModel.of(setting.setup()).at(ThrottleOpening.FULL, low);
     double suction = pulling.needleJetSuction().pascals();
-    if (suction >= limit) {
-      return Outcome.passed();
+    Margin margin =
+        Margin.atLeast(
+            "setting.carburettor", new Measure(suction, "Pa"), new Measure(limit, "Pa"), FULL);
+    if (!margin.fails()) {
+      return Outcome.passed(margin);
     }
     return Outcome.failed(
-        Finding.below(
-                "setting.carburettor", new Measure(suction, "Pa"), new Measure(limit, "Pa"), FULL)
+        margin
+            .finding()
             .with("bore", TradeStyle.diameter(setting.setting().carburettor().bore()))
             .with("speed", new Measure(low.rpm(), "rpm"))
             .with("suction", new Measure(suction, "Pa"))
@@ -68,7 +75,7 @@ final class CarburettorTooBig {
    * engine has come on its pipe. Between the points of its curve the delivery is a product of
    * straight lines, so the speed is sought in steps of a hundredth.
    */
-  private static EngineSpeed pullsFrom(Engine engine) {
+  private static EngineSpeed pullsFrom(Engine engine, Map<String, Coefficient> limits) {
     double peak = engine.loadLine().peak().rpm();
     double best = 0;
     for (int i = STEPS; i > 0; i--) {
@@ -77,12 +84,12 @@ final class CarburettorTooBig {
     double low = peak;
     for (int i = STEPS; i > 0; i--) {
       EngineSpeed speed = EngineSpeed.ofRpm(peak * i / STEPS);
-      if (engine.deliveryRatioAt(speed) < Limits.ON_THE_PIPE.value() * best) {
+      if (engine.deliveryRatioAt(speed) < Limits.ON_THE_PIPE.in(limits) * best) {
         break;
       }
       low = speed.rpm();
     }
-    return EngineSpeed.ofRpm(Math.max(low, peak * Limits.LOW_SPEED.value()));
+    return EngineSpeed.ofRpm(Math.max(low, peak * Limits.LOW_SPEED.in(limits)));
   }
 
   /** Pressure in Pa that lifts the fuel to the needle jet's mouth. */

@@ -3,9 +3,10 @@ package dev.jetting.rules.standard;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
@@ -13,6 +14,7 @@ import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
+import java.util.Map;
 
 /** A narrow bore costs charge at peak power, and nothing else. */
 final class CarburettorTooSmall {
@@ -20,29 +22,33 @@ final class CarburettorTooSmall {
   private static final ThrottleBand FULL = ThrottleBand.at(ThrottleOpening.FULL);
 
   static final Rule RULE =
-      Rule.named("carburettor-too-small")
+      RulePages.draft("carburettor-too-small", "carburettor")
           .title("Carburettor that costs much power at the top")
           .rationale(
-              "The engine gets less charge by what the carburettor holds back at peak power. A small"
-                  + " one does no harm and answers well: tuned engines have made more power through a"
-                  + " small carburettor than others through a big one (common practice, no"
-                  + " source).")
+              "The engine gets less charge by what the carburettor holds back at peak power. A"
+                  + " small one does no harm and answers well: tuned engines have made more power"
+                  + " through a small carburettor than others through a big one (common practice,"
+                  + " no source).")
           .severity(Severity.NOTE)
           .within(FULL)
-          .judging(CarburettorTooSmall::judge);
+          .limit(Limits.RESTRICTION.name(), Limits.RESTRICTION.number())
+          .judgingBy(CarburettorTooSmall::judge);
 
   private CarburettorTooSmall() {}
 
-  private static Outcome judge(AssessedSetting setting) {
+  private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     Setup open = setting.setup().withSetting(setting.setting().withIntake(Intake.openMouth()));
     MixturePoint peak = MixtureModel.of(open).at(ThrottleOpening.FULL);
     double lost = 1 - peak.pressureRatio();
-    double limit = Limits.RESTRICTION.value();
-    if (lost <= limit) {
-      return Outcome.passed();
+    double limit = Limits.RESTRICTION.in(limits);
+    Margin margin =
+        Margin.atMost("setting.carburettor", Measure.ratio(lost), Measure.ratio(limit), FULL);
+    if (!margin.fails()) {
+      return Outcome.passed(margin);
     }
     return Outcome.failed(
-        Finding.above("setting.carburettor", Measure.ratio(lost), Measure.ratio(limit), FULL)
+        margin
+            .finding()
             .with("bore", TradeStyle.diameter(setting.setting().carburettor().bore()))
             .with("speed", new Measure(peak.speed().rpm(), "rpm"))
             .with("lost", Remedies.percent(lost))

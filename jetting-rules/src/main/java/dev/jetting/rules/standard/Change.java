@@ -4,8 +4,10 @@ import static java.util.Comparator.comparingDouble;
 
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Provenance;
@@ -15,6 +17,7 @@ import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -39,23 +42,37 @@ record Change(String subject, String before, String after, Optional<String> reme
    * and by how much it may.
    */
   private record At(RiskPoint point, double by, double inAll, double limit) {
+    /** By how much it has moved, as far as other changes did not make it good. */
+    double moved() {
+      return by > 0 ? Math.min(by, inAll) : Math.min(-by, -inAll);
+    }
+
     double beyond() {
-      double left = by > 0 ? Math.min(by, inAll) : Math.min(-by, -inAll);
-      return left - limit;
+      return moved() - limit;
+    }
+
+    Margin margin(String subject, ThrottleBand band) {
+      return Margin.atMost(subject, Measure.ratio(moved()), Measure.ratio(limit), band);
     }
   }
 
   /** Judges a setting against the same one in a setup that may prove impossible. */
-  Outcome judge(AssessedSetting setting, Supplier<Setup> former) {
-    return judge(setting, former, former);
+  Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits, Supplier<Setup> former) {
+    return judge(setting, limits, former, former);
   }
 
   /** The same of what has changed since it was proven, unless other changes made it good. */
-  Outcome judgeSinceProven(AssessedSetting setting, Supplier<Setup> former) {
-    return judge(setting, former, () -> proven(setting));
+  Outcome judgeSinceProven(
+      AssessedSetting setting, Map<String, Coefficient> limits, Supplier<Setup> former) {
+    return judge(setting, limits, former, () -> proven(setting));
   }
 
-  private Outcome judge(AssessedSetting setting, Supplier<Setup> former, Supplier<Setup> whole) {
+  private Outcome judge(
+      AssessedSetting setting,
+      Map<String, Coefficient> limits,
+      Supplier<Setup> former,
+      Supplier<Setup> whole) {
+    double share = Limits.CHANGE.in(limits);
     MixtureModel model;
     MixtureModel proven;
     try {
@@ -65,12 +82,17 @@ record Change(String subject, String before, String after, Optional<String> reme
       return Outcome.notEvaluated("a setup that goes together: " + e.getMessage());
     }
     List<At> places =
-        setting.profile().points().stream().map(p -> at(p, model, proven, setting)).toList();
+        setting.profile().points().stream().map(p -> at(p, model, proven, setting, share)).toList();
     return Outcome.of(
         Stream.of(
                 places.stream().filter(place -> place.by() > 0).toList(),
                 places.stream().filter(place -> place.by() < 0).toList())
             .flatMap(side -> finding(side).stream())
+            .toList(),
+        places.stream()
+            .max(comparingDouble(At::beyond))
+            .map(at -> at.margin(subject, ThrottleBand.at(at.point().mixture().throttle())))
+            .stream()
             .toList());
   }
 
@@ -88,12 +110,13 @@ record Change(String subject, String before, String after, Optional<String> reme
   }
 
   private static At at(
-      RiskPoint point, MixtureModel former, MixtureModel proven, AssessedSetting setting) {
+      RiskPoint point,
+      MixtureModel former,
+      MixtureModel proven,
+      AssessedSetting setting,
+      double share) {
     return new At(
-        point,
-        rise(point, former),
-        rise(point, proven),
-        Limits.CHANGE.value() * Room.forLeaning(point, setting));
+        point, rise(point, former), rise(point, proven), share * Room.forLeaning(point, setting));
   }
 
   /** By how much ln λ is higher at an opening now than in another setup. */
@@ -110,8 +133,9 @@ record Change(String subject, String before, String after, Optional<String> reme
 
   private Finding finding(At worst, ThrottleBand band) {
     boolean leaner = worst.by() > 0;
-    return Finding.above(
-            subject, Measure.ratio(Math.abs(worst.by())), Measure.ratio(worst.limit()), band)
+    return worst
+        .margin(subject, band)
+        .finding()
         .with("before", before)
         .with("after", after)
         .with("by", Remedies.percent(Math.abs(StrictMath.expm1(worst.by()))))
@@ -133,8 +157,8 @@ record Change(String subject, String before, String after, Optional<String> reme
         ? Remedy.Aim.richer(throttle, worst.by())
             .saying("Then it is where it was proven. " + where)
             .text()
-        : "It is on the safe side: leave it, or go leaner one step at a time, each only after a plug"
-            + " chop. "
+        : "It is on the safe side: leave it, or go leaner one step at a time, each only after a"
+            + " plug chop. "
             + where;
   }
 }

@@ -1,7 +1,7 @@
 package dev.jetting.rules.standard;
 
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
@@ -9,6 +9,7 @@ import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.TradeStyle;
+import java.util.List;
 
 /** A clip in the last groove leaves no room to trim. */
 final class ClipAtEnd {
@@ -16,11 +17,11 @@ final class ClipAtEnd {
   private static final ThrottleBand MIDDLE = ThrottleBand.eighths(1, 6);
 
   static final Rule RULE =
-      Rule.named("clip-at-end")
+      RulePages.draft("clip-at-end", "parts")
           .title("Clip in the last groove")
           .rationale(
-              "A setting that needs the first or the last groove has the wrong needle or needle jet;"
-                  + " the next cold day has no groove left.")
+              "A setting that needs the first or the last groove has the wrong needle or needle"
+                  + " jet; the next cold day has no groove left.")
           .severity(Severity.NOTE)
           .within(MIDDLE)
           .judging(ClipAtEnd::judge)
@@ -33,28 +34,31 @@ final class ClipAtEnd {
   private static Outcome judge(AssessedSetting setting) {
     ClipPosition clip = setting.setting().clip();
     Measure groove = new Measure(clip.grooveFromTop(), "groove from top");
-    if (clip.grooveFromTop() == 1) {
+    Margin leaner =
+        Margin.atLeast("setting.clip", groove, new Measure(2, "groove from top"), MIDDLE);
+    if (leaner.fails()) {
       return Outcome.failed(
-          Finding.below("setting.clip", groove, new Measure(2, "groove from top"), MIDDLE)
+          leaner
+              .finding()
               .with("clip", TradeStyle.clip(clip))
               .says(
                   "The {clip} leaves no leaner groove.",
-                  "Leave it while it is not too rich. Else a thicker needle or a smaller needle jet,"
-                      + " with the clip set near the middle, from the rich side."));
+                  "Leave it while it is not too rich. Else a thicker needle or a smaller needle"
+                      + " jet, with the clip set near the middle, from the rich side."));
     }
-    if (clip.grooveFromBottom() == 1) {
+    Margin richer =
+        Margin.atMost(
+            "setting.clip", groove, new Measure(clip.grooves() - 1, "groove from top"), MIDDLE);
+    if (richer.fails()) {
       return Outcome.failed(
-          Finding.above(
-                  "setting.clip",
-                  groove,
-                  new Measure(clip.grooves() - 1, "groove from top"),
-                  MIDDLE)
+          richer
+              .finding()
               .with("clip", TradeStyle.clip(clip))
               .says(
                   "The {clip} leaves no richer groove.",
-                  "Get a thinner needle or a bigger needle jet before it has to be richer; only with"
-                      + " that in does the clip go back near the middle."));
+                  "Get a thinner needle or a bigger needle jet before it has to be richer; only"
+                      + " with that in does the clip go back near the middle."));
     }
-    return Outcome.passed();
+    return Outcome.passed(List.of(leaner, richer));
   }
 }

@@ -1,7 +1,8 @@
 package dev.jetting.rules.standard;
 
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
@@ -10,6 +11,7 @@ import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
+import java.util.Map;
 
 /** Cutaway and needle jet must ask for the same correction. */
 final class CutawayBalance {
@@ -21,13 +23,14 @@ final class CutawayBalance {
   private static final ThrottleBand BOTH = new ThrottleBand(LOW.from(), MIDDLE.to());
 
   static final Rule RULE =
-      Rule.named("cutaway-balance")
+      RulePages.draft("cutaway-balance", "mixture")
           .title("Cutaway out of balance with the needle jet")
           .rationale(
               "The cutaway rules the first quarter of the throttle, the needle jet and needle what"
                   + " follows. Where one is lean and the other rich, the engine stumbles between"
                   + " them, and a rider who cures one end with the other makes it worse.")
-          .judging(CutawayBalance::judge);
+          .limit(Limits.BALANCE.name(), Limits.BALANCE.number())
+          .judgingBy(CutawayBalance::judge);
 
   private static final ThrottleOpening EIGHTH = ThrottleOpening.ofEighths(1);
 
@@ -35,21 +38,24 @@ final class CutawayBalance {
 
   private CutawayBalance() {}
 
-  private static Outcome judge(AssessedSetting setting) {
+  private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     if (!setting.looksInto(LOW) || !setting.looksInto(MIDDLE)) {
       return Outcome.notApplicable("compares the first fifth of the throttle with the middle");
     }
     double low = offset(setting, LOW);
     double middle = offset(setting, MIDDLE);
     double imbalance = low - middle;
-    double limit = Limits.BALANCE.value();
-    if (Math.abs(imbalance) <= limit) {
-      return Outcome.passed();
+    double limit = Limits.BALANCE.in(limits);
+    Margin margin =
+        Margin.atMost(
+            "setting.cutaway", Measure.ratio(Math.abs(imbalance)), Measure.ratio(limit), BOTH);
+    if (!margin.fails()) {
+      return Outcome.passed(margin);
     }
     boolean leanLow = imbalance > 0;
     return Outcome.failed(
-        Finding.above(
-                "setting.cutaway", Measure.ratio(Math.abs(imbalance)), Measure.ratio(limit), BOTH)
+        margin
+            .finding()
             .with("cutaway", TradeStyle.cutaway(setting.setting().cutaway()))
             .with("needleJet", TradeStyle.diameter(setting.setting().needleJet().bore()))
             .with("by", Remedies.percent(Math.abs(StrictMath.expm1(imbalance))))

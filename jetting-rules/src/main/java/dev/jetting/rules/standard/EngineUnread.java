@@ -11,7 +11,7 @@ import dev.jetting.rules.ThrottleBand;
 final class EngineUnread {
 
   static final Rule RULE =
-      Rule.named("engine-unread")
+      RulePages.draft("engine-unread", "change")
           .title("Nothing read on the engine since it was changed")
           .rationale(
               "A bigger main jet is where to start on a changed engine, not where to end. How it"
@@ -34,8 +34,8 @@ final class EngineUnread {
     return Finding.below(
             "engine", new Measure(0, "readings"), new Measure(1, "readings"), ThrottleBand.WHOLE)
         .says(
-            "The engine was changed and nobody has read it since: the lean risk is that of an engine"
-                + " that nobody knows.",
+            "The engine was changed and nobody has read it since: the lean risk is that of an"
+                + " engine that nobody knows.",
             "Read the plug after full throttle first, in short runs, then the needle, then the"
                 + " pilot. Go leaner only after a reading. Then write down this engine and what was"
                 + " read as the new proof.");

@@ -1,9 +1,10 @@
 package dev.jetting.rules.standard;
 
 import dev.jetting.core.mixture.FullThrottleDraw;
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.FloatValve;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
@@ -12,6 +13,7 @@ import dev.jetting.rules.ThrottleBand;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import dev.jetting.units.VolumeFlow;
+import java.util.Map;
 
 /** What the jets pass must first pass the float valve. */
 final class FloatValveFlow {
@@ -22,18 +24,20 @@ final class FloatValveFlow {
   static final double GRAVITY = 9.80665;
 
   static final Rule RULE =
-      Rule.named("float-valve-flow")
+      RulePages.draft("float-valve-flow", "fuel-supply")
           .title("Float valve too small for full throttle")
           .rationale(
               "Where the float valve passes less than the jets, the level falls on a long open run."
-                  + " The engine starts rich enough and goes lean after some seconds, at full load.")
+                  + " The engine starts rich enough and goes lean after some seconds, at full"
+                  + " load.")
           .severity(Severity.DANGER)
           .within(FULL)
-          .judging(FloatValveFlow::judge);
+          .limit(Limits.FLOAT_VALVE_RESERVE.name(), Limits.FLOAT_VALVE_RESERVE.number())
+          .judgingBy(FloatValveFlow::judge);
 
   private FloatValveFlow() {}
 
-  private static Outcome judge(AssessedSetting setting) {
+  private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     double litresPerHour =
         setting.sheet().days().stream()
             .map(air -> FullThrottleDraw.of(setting.setup().withAir(air)))
@@ -42,16 +46,19 @@ final class FloatValveFlow {
             .orElseThrow();
     FloatValve valve = setting.setting().carburettor().floatValve();
     double capacity = valve.greatestFlow().litresPerHour();
-    double limit = capacity / Limits.FLOAT_VALVE_RESERVE.value();
-    if (litresPerHour <= limit) {
-      return Outcome.passed();
+    double limit = capacity / Limits.FLOAT_VALVE_RESERVE.in(limits);
+    Margin margin =
+        Margin.atMost(
+            "setting.carburettor.floatValve",
+            new Measure(litresPerHour, "L/h"),
+            new Measure(limit, "L/h"),
+            FULL);
+    if (!margin.fails()) {
+      return Outcome.passed(margin);
     }
     return Outcome.failed(
-        Finding.above(
-                "setting.carburettor.floatValve",
-                new Measure(litresPerHour, "L/h"),
-                new Measure(limit, "L/h"),
-                FULL)
+        margin
+            .finding()
             .with("seat", TradeStyle.diameter(valve.seat()))
             .with("flow", new Measure(litresPerHour, "L/h"))
             .with("capacity", new Measure(capacity, "L/h"))

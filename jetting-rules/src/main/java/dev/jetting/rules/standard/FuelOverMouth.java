@@ -3,7 +3,7 @@ package dev.jetting.rules.standard;
 import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.Floats;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
@@ -14,7 +14,7 @@ import dev.jetting.rules.ThrottleBand;
 final class FuelOverMouth {
 
   static final Rule RULE =
-      Rule.named("fuel-over-mouth")
+      RulePages.draft("fuel-over-mouth", "fuel-supply")
           .title("Fuel stands above a mouth and runs out")
           .rationale(
               "Above the lowest mouth the fuel runs out by itself, with the engine stopped too:"
@@ -34,15 +34,18 @@ final class FuelOverMouth {
   private static Outcome judge(AssessedSetting setting) {
     Floats floats = setting.setting().floats().orElseThrow();
     double mouth = lowestMouth(setting.setting().carburettor());
-    if (-floats.lowerBy() <= mouth) {
-      return Outcome.passed();
+    Margin margin =
+        Margin.atMost(
+            "setting.floats",
+            new Measure(-floats.lowerBy(), "mm"),
+            new Measure(mouth, "mm"),
+            ThrottleBand.WHOLE);
+    if (!margin.fails()) {
+      return Outcome.passed(margin);
     }
     return Outcome.failed(
-        Finding.above(
-                "setting.floats",
-                new Measure(-floats.lowerBy(), "mm"),
-                new Measure(mouth, "mm"),
-                ThrottleBand.WHOLE)
+        margin
+            .finding()
             .with("set", floats.set())
             .with("nominal", floats.nominal())
             .with("mouth", new Measure(mouth, "mm"))

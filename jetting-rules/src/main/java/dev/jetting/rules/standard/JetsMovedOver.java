@@ -2,32 +2,35 @@ package dev.jetting.rules.standard;
 
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Rule;
 import dev.jetting.units.ScrewKind;
+import java.util.Map;
 import java.util.Optional;
 
 /** A setting belongs to its carburettor. */
 final class JetsMovedOver {
 
   static final Rule RULE =
-      Rule.named("jets-moved-over")
+      RulePages.draft("jets-moved-over", "change")
           .title("Jets moved over from another carburettor")
           .rationale(
               "Jets of one number do different things in two carburettors: bore, heads, bleeds,"
                   + " pilot screw and the mouth of the needle jet all have their say. A setting"
                   + " belongs to the carburettor it was found on.")
-          .judging(JetsMovedOver::judge)
+          .limit(Limits.CHANGE.name(), Limits.CHANGE.number())
+          .judgingBy(JetsMovedOver::judge)
           .when(
               setting -> proven(setting).isPresent(),
               "the carburettor in which it was proven is unknown");
 
   private JetsMovedOver() {}
 
-  private static Outcome judge(AssessedSetting setting) {
+  private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     Setup setup = setting.setup();
     Carburettor proven = proven(setting).orElseThrow();
     if (proven.equals(setting.setting().carburettor())) {
@@ -38,7 +41,7 @@ final class JetsMovedOver {
             "in " + words(proven),
             "in " + words(setting.setting().carburettor()))
         .judgeSinceProven(
-            setting, () -> setup.withSetting(setup.setting().withCarburettor(proven)));
+            setting, limits, () -> setup.withSetting(setup.setting().withCarburettor(proven)));
   }
 
   private static Optional<Carburettor> proven(AssessedSetting setting) {

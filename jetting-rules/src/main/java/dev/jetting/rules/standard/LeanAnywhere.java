@@ -3,11 +3,13 @@ package dev.jetting.rules.standard;
 import dev.jetting.core.mixture.Circuit;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
+import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
@@ -18,7 +20,7 @@ import java.util.Objects;
 final class LeanAnywhere {
 
   static final Rule RULE =
-      Rule.named("lean-anywhere")
+      RulePages.draft("lean-anywhere", "mixture")
           .title("Too lean somewhere in the throttle range")
           .rationale(
               "A lean two-stroke runs hot, loses the oil that comes with the fuel, and seizes or"
@@ -31,11 +33,12 @@ final class LeanAnywhere {
 
   private static Outcome judge(AssessedSetting setting) {
     Probability accepted = setting.sheet().riding().acceptedRisk();
+    List<RiskPoint> points = setting.profile().points();
     return Outcome.of(
-        Bands.where(setting.profile().points(), point -> point.leanRisk().compareTo(accepted) > 0)
-            .stream()
+        Bands.where(points, point -> point.leanRisk().compareTo(accepted) > 0).stream()
             .map(run -> finding(run, accepted))
-            .toList());
+            .toList(),
+        List.of(margin(worst(points), accepted)));
   }
 
   private static Finding finding(List<RiskPoint> run, Probability accepted) {
@@ -54,6 +57,15 @@ final class LeanAnywhere {
             "At {throttle} the mixture is {lambda} against a lean limit of {limit}: {risk} risk of"
                 + " being leaner, {accepted} accepted.",
             Remedy.Aim.richer(worst.mixture().throttle(), need(worst, accepted)));
+  }
+
+  /** Of a risk that is accepted at every opening. */
+  static Margin margin(RiskPoint worst, Probability accepted) {
+    return Margin.atMost(
+        subject(worst.inCharge()),
+        Measure.leanRisk(worst.leanRisk()),
+        Measure.leanRisk(accepted),
+        ThrottleBand.at(worst.mixture().throttle()));
   }
 
   static RiskPoint worst(List<RiskPoint> run) {

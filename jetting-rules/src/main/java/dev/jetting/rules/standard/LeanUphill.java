@@ -2,9 +2,11 @@ package dev.jetting.rules.standard;
 
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
+import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
@@ -18,7 +20,7 @@ final class LeanUphill {
   private static final ThrottleOpening LEAST_HELD = ThrottleOpening.ofShare(1 / 16.0);
 
   static final Rule RULE =
-      Rule.named("lean-uphill")
+      RulePages.draft("lean-uphill", "mixture")
           .title("Perhaps too lean on a climb")
           .rationale(
               "On a climb the same opening turns the engine slower than on the level road, and"
@@ -34,27 +36,40 @@ final class LeanUphill {
     if (setting.profile().worst().leanRisk().isMoreThan(accepted)) {
       return Outcome.notApplicable("too lean on the level road: see lean-anywhere");
     }
+    List<RiskPoint> held =
+        setting.profile().points().stream()
+            .filter(point -> !point.mixture().throttle().isLessThan(LEAST_HELD))
+            .toList();
     return Outcome.of(
-        Bands.where(setting.profile().points(), point -> tooLeanUphill(point, accepted)).stream()
+        Bands.where(held, point -> point.uphill().leanRisk().isMoreThan(accepted)).stream()
             .map(run -> finding(run, accepted))
-            .toList());
+            .toList(),
+        held.isEmpty()
+            ? List.of()
+            : List.of(
+                margin(worst(held), accepted, ThrottleBand.at(worst(held).mixture().throttle()))));
   }
 
-  private static boolean tooLeanUphill(RiskPoint point, Probability accepted) {
-    return !point.mixture().throttle().isLessThan(LEAST_HELD)
-        && point.uphill().leanRisk().isMoreThan(accepted);
-  }
-
-  private static Finding finding(List<RiskPoint> run, Probability accepted) {
+  private static RiskPoint worst(List<RiskPoint> run) {
     RiskPoint worst = run.get(0);
     for (RiskPoint point : run) {
       worst = point.uphill().leanRisk().isMoreThan(worst.uphill().leanRisk()) ? point : worst;
     }
-    return Finding.above(
-            LeanAnywhere.subject(worst.inCharge()),
-            Measure.ratio(worst.uphill().leanRisk().value()),
-            Measure.ratio(accepted.value()),
-            Bands.of(run))
+    return worst;
+  }
+
+  private static Margin margin(RiskPoint worst, Probability accepted, ThrottleBand band) {
+    return Margin.atMost(
+        LeanAnywhere.subject(worst.inCharge()),
+        Measure.ratio(worst.uphill().leanRisk().value()),
+        Measure.ratio(accepted.value()),
+        band);
+  }
+
+  private static Finding finding(List<RiskPoint> run, Probability accepted) {
+    RiskPoint worst = worst(run);
+    return margin(worst, accepted, Bands.of(run))
+        .finding()
         .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
         .with("speed", new Measure(Math.rint(worst.uphill().speed().rpm()), "rpm"))
         .with("risk", TradeStyle.probability(worst.uphill().leanRisk(), accepted))

@@ -4,7 +4,7 @@ import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.PartsAtHand;
@@ -25,12 +25,12 @@ final class LeanestMidRange {
       new ThrottleBand(ThrottleOpening.ofShare(1 / 16.0), ThrottleOpening.ofEighths(5));
 
   static final Rule RULE =
-      Rule.named("two-leanest-mid-range-parts")
+      RulePages.draft("two-leanest-mid-range-parts", "mixture", "parts")
           .title("Leanest needle and leanest needle jet together")
           .rationale(
               "Either of the two makes a crisp engine. Both together are lean from small to middle"
-                  + " throttle, where one rides for hours. The exception is a very mild engine with a"
-                  + " filter and a restrictive exhaust (common practice, no source).")
+                  + " throttle, where one rides for hours. The exception is a very mild engine with"
+                  + " a filter and a restrictive exhaust (common practice, no source).")
           .severity(Severity.DANGER)
           .within(MIDDLE)
           .judging(LeanestMidRange::judge);
@@ -41,7 +41,7 @@ final class LeanestMidRange {
     Probability accepted = assessed.sheet().riding().acceptedRisk();
     RiskPoint worst = assessed.profile().worst();
     if (worst.leanRisk().compareTo(accepted) <= 0) {
-      return Outcome.passed();
+      return Outcome.passed(margin(worst, accepted));
     }
     PartsAtHand parts = assessed.sheet().parts();
     Setting setting = assessed.setting();
@@ -51,14 +51,11 @@ final class LeanestMidRange {
               + " two of each");
     }
     if (!leanestJet(setting, parts.needleJets()) || !leanestNeedle(setting, parts.needles())) {
-      return Outcome.passed();
+      return Outcome.notApplicable("a leaner needle or needle jet is at hand");
     }
     return Outcome.failed(
-        Finding.above(
-                "setting.needleJet",
-                Measure.ratio(worst.leanRisk().value()),
-                Measure.ratio(accepted.value()),
-                MIDDLE)
+        margin(worst, accepted)
+            .finding()
             .with("needle", setting.needle().id())
             .with("needleJet", TradeStyle.diameter(setting.needleJet().bore()))
             .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
@@ -68,6 +65,14 @@ final class LeanestMidRange {
                     + " too lean: {risk} risk at {throttle}.",
                 Remedy.Aim.richer(worst.mixture().throttle(), LeanAnywhere.need(worst, accepted))
                     .saying("Change one of the two for the next richer, the needle jet first.")));
+  }
+
+  private static Margin margin(RiskPoint worst, Probability accepted) {
+    return Margin.atMost(
+        "setting.needleJet",
+        Measure.ratio(worst.leanRisk().value()),
+        Measure.ratio(accepted.value()),
+        MIDDLE);
   }
 
   private static boolean leanestJet(Setting setting, List<NeedleJet> jets) {

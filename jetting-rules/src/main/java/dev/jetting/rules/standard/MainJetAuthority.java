@@ -1,8 +1,9 @@
 package dev.jetting.rules.standard;
 
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
@@ -10,6 +11,7 @@ import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
+import java.util.Map;
 
 /** Of two passages in series the smaller one meters. */
 final class MainJetAuthority {
@@ -17,18 +19,19 @@ final class MainJetAuthority {
   private static final ThrottleBand FULL = ThrottleBand.at(ThrottleOpening.FULL);
 
   static final Rule RULE =
-      Rule.named("main-jet-authority")
+      RulePages.draft("main-jet-authority", "parts")
           .title("Main jet without authority")
           .rationale(
               "At full lift the main jet must be the smaller passage. Where the ring between needle"
                   + " and needle jet is smaller, a bigger main jet changes nothing, and a rider who"
                   + " goes on fitting bigger ones believes himself safe.")
           .within(FULL)
-          .judging(MainJetAuthority::judge);
+          .limit(Limits.RING_BY_MAIN.name(), Limits.RING_BY_MAIN.number())
+          .judgingBy(MainJetAuthority::judge);
 
   private MainJetAuthority() {}
 
-  private static Outcome judge(AssessedSetting assessed) {
+  private static Outcome judge(AssessedSetting assessed, Map<String, Coefficient> limits) {
     Setting setting = assessed.setting();
     double down =
         setting.carburettor().bore().millimetres()
@@ -37,18 +40,22 @@ final class MainJetAuthority {
         circle(setting.needleJet().bore().millimetres())
             - circle(setting.needle().diameterAt(down));
     double main = circle(setting.mainJet().millimetres());
-    double limit = Limits.RING_BY_MAIN.value() * main;
-    if (ring >= limit) {
-      return Outcome.passed();
+    double limit = Limits.RING_BY_MAIN.in(limits) * main;
+    Margin margin =
+        Margin.atLeast(
+            "setting.mainJet", new Measure(ring, "mm²"), new Measure(limit, "mm²"), FULL);
+    if (!margin.fails()) {
+      return Outcome.passed(margin);
     }
     return Outcome.failed(
-        Finding.below("setting.mainJet", new Measure(ring, "mm²"), new Measure(limit, "mm²"), FULL)
+        margin
+            .finding()
             .with("main", TradeStyle.main(setting.mainJet()))
             .with("ring", new Measure(ring, "mm²"))
             .with("hole", new Measure(main, "mm²"))
             .says(
-                "At full lift the ring round the needle, {ring}, is smaller than the hole of {main},"
-                    + " {hole}: the needle meters, not the main jet.",
+                "At full lift the ring round the needle, {ring}, is smaller than the hole of"
+                    + " {main}, {hole}: the needle meters, not the main jet.",
                 Remedy.Aim.other(
                     ThrottleOpening.FULL,
                     "Fit a bigger needle jet or a needle with a thinner tip before any other main"

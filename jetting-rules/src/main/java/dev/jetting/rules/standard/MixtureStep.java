@@ -1,7 +1,11 @@
 package dev.jetting.rules.standard;
 
+import static java.util.Comparator.comparingDouble;
+
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
@@ -11,6 +15,7 @@ import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -31,81 +36,110 @@ final class MixtureStep {
   private static final double JUMP = 1 / 32.0;
 
   static final Rule RULE =
-      Rule.named("mixture-step")
+      RulePages.draft("mixture-step", "mixture")
           .title("Step in the mixture between two circuits")
           .rationale(
               "Where the pilot fades before the needle feeds, or the needle before the main jet,"
                   + " there is a lean hole. The engine surges when a rider holds the"
                   + " throttle there, and runs lean for as long. A jump from one opening to the"
                   + " next cannot be right on both sides.")
-          .judging(MixtureStep::judge);
+          .limit(Limits.STEP.name(), Limits.STEP.number())
+          .judgingBy(MixtureStep::judge);
 
   private MixtureStep() {}
 
-  private static Outcome judge(AssessedSetting setting) {
+  private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     List<RiskPoint> points = setting.profile().points();
     double[] offsets = points.stream().mapToDouble(p -> Room.offset(p, setting)).toArray();
+    Optional<Step> hole = hole(points, offsets, setting, Limits.STEP.in(limits));
+    Optional<Step> jump = jump(points, offsets, Limits.STEP.in(limits));
     return Outcome.of(
-        Stream.of(hole(points, offsets, setting), jump(points, offsets))
+        Stream.of(
+                hole.filter(Step::isBeyond).map(step -> holed(step, points, offsets)),
+                jump.filter(Step::isBeyond).map(step -> jumped(step, points, offsets)))
+            .flatMap(Optional::stream)
+            .toList(),
+        Stream.of(
+                hole.map(step -> step.margin(points.get(step.at()), points.get(step.at()))),
+                jump.map(
+                    step ->
+                        step.margin(points.get(before(step.at(), points)), points.get(step.at()))))
             .flatMap(Optional::stream)
             .toList());
   }
 
-  private static Optional<Finding> hole(
-      List<RiskPoint> points, double[] offsets, AssessedSetting setting) {
-    double[] depths =
-        IntStream.range(0, offsets.length)
-            .mapToDouble(i -> isHeld(points.get(i)) ? depth(i, points, offsets) : 0)
-            .toArray();
-    int deepest = greatest(depths);
-    RiskPoint point = points.get(deepest);
-    double limit = Limits.STEP.value() * Room.forLeaning(point, setting);
-    if (depths[deepest] <= limit) {
-      return Optional.empty();
+  /** How deep or wide a step at an opening is, and how much it may be. */
+  private record Step(int at, double size, double limit) {
+    boolean isBeyond() {
+      return size > limit;
     }
-    return Optional.of(
-        Finding.above(
-                LeanAnywhere.subject(point.inCharge()),
-                Measure.ratio(depths[deepest]),
-                Measure.ratio(limit),
-                ThrottleBand.at(point.mixture().throttle()))
-            .with("throttle", TradeStyle.throttle(point.mixture().throttle()))
-            .with("by", Remedies.percent(StrictMath.expm1(depths[deepest])))
-            .says(
-                "There is a lean hole at {throttle}: {by} leaner than a little below and above.",
-                Remedy.Aim.richer(point.mixture().throttle(), depths[deepest] - limit)
-                    .saying(against(edge(deepest, points, offsets)))));
+
+    Margin margin(RiskPoint from, RiskPoint to) {
+      return Margin.atMost(
+          LeanAnywhere.subject(to.inCharge()),
+          Measure.ratio(size),
+          Measure.ratio(limit),
+          new ThrottleBand(from.mixture().throttle(), to.mixture().throttle()));
+    }
   }
 
-  private static Optional<Finding> jump(List<RiskPoint> points, double[] offsets) {
-    double[] jumps =
+  /** The step that is furthest beyond what it may be. */
+  private static Optional<Step> furthest(Stream<Step> steps) {
+    return steps.max(comparingDouble(step -> step.size() - step.limit()));
+  }
+
+  private static Optional<Step> hole(
+      List<RiskPoint> points, double[] offsets, AssessedSetting setting, double share) {
+    return furthest(
         IntStream.range(0, offsets.length)
-            .mapToDouble(
-                i -> isHeld(points.get(before(i, points))) ? jumped(i, points, offsets) : 0)
-            .toArray();
-    int widest = greatest(jumps);
+            .filter(i -> isHeld(points.get(i)))
+            .mapToObj(
+                i ->
+                    new Step(
+                        i,
+                        depth(i, points, offsets),
+                        share * Room.forLeaning(points.get(i), setting))));
+  }
+
+  private static Finding holed(Step step, List<RiskPoint> points, double[] offsets) {
+    RiskPoint point = points.get(step.at());
+    return step.margin(point, point)
+        .finding()
+        .with("throttle", TradeStyle.throttle(point.mixture().throttle()))
+        .with("by", Remedies.percent(StrictMath.expm1(step.size())))
+        .says(
+            "There is a lean hole at {throttle}: {by} leaner than a little below and above.",
+            Remedy.Aim.richer(point.mixture().throttle(), step.size() - step.limit())
+                .saying(against(edge(step.at(), points, offsets))));
+  }
+
+  private static Optional<Step> jump(List<RiskPoint> points, double[] offsets, double share) {
+    return furthest(
+        IntStream.range(0, offsets.length)
+            .filter(i -> isHeld(points.get(before(i, points))))
+            .mapToObj(
+                i -> new Step(i, jumped(i, points, offsets), share * Room.inAll(points.get(i)))));
+  }
+
+  private static Finding jumped(Step step, List<RiskPoint> points, double[] offsets) {
+    int widest = step.at();
     RiskPoint after = points.get(widest);
-    double limit = Limits.STEP.value() * Room.inAll(after);
-    if (jumps[widest] <= limit) {
-      return Optional.empty();
-    }
     RiskPoint before = points.get(before(widest, points));
     boolean leaner = offsets[widest] > offsets[before(widest, points)];
     RiskPoint lean = leaner ? after : before;
-    return Optional.of(
-        Finding.above(
-                LeanAnywhere.subject(lean.inCharge()),
-                Measure.ratio(jumps[widest]),
-                Measure.ratio(limit),
-                new ThrottleBand(before.mixture().throttle(), after.mixture().throttle()))
-            .with("from", TradeStyle.throttle(before.mixture().throttle()))
-            .with("to", TradeStyle.throttle(after.mixture().throttle()))
-            .with("by", Remedies.percent(StrictMath.expm1(jumps[widest])))
-            .with("side", leaner ? "leaner" : "richer")
-            .says(
-                "From {from} to {to} the mixture jumps: {by} {side}.",
-                Remedy.Aim.richer(lean.mixture().throttle(), jumps[widest] - limit)
-                    .saying(against(leaner ? before : after))));
+    return Finding.above(
+            LeanAnywhere.subject(lean.inCharge()),
+            Measure.ratio(step.size()),
+            Measure.ratio(step.limit()),
+            new ThrottleBand(before.mixture().throttle(), after.mixture().throttle()))
+        .with("from", TradeStyle.throttle(before.mixture().throttle()))
+        .with("to", TradeStyle.throttle(after.mixture().throttle()))
+        .with("by", Remedies.percent(StrictMath.expm1(step.size())))
+        .with("side", leaner ? "leaner" : "richer")
+        .says(
+            "From {from} to {to} the mixture jumps: {by} {side}.",
+            Remedy.Aim.richer(lean.mixture().throttle(), step.size() - step.limit())
+                .saying(against(leaner ? before : after)));
   }
 
   private static String against(RiskPoint other) {
@@ -153,13 +187,5 @@ final class MixtureStep {
       before--;
     }
     return before;
-  }
-
-  private static int greatest(double[] values) {
-    int most = 0;
-    for (int i = 1; i < values.length; i++) {
-      most = values[i] > values[most] ? i : most;
-    }
-    return most;
   }
 }

@@ -1,10 +1,12 @@
 package dev.jetting.rules.standard;
 
 import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
@@ -14,6 +16,8 @@ import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -21,7 +25,7 @@ import java.util.stream.Stream;
 final class NeedleInNeedleJet {
 
   static final Rule RULE =
-      Rule.named("needle-in-needle-jet")
+      RulePages.draft("needle-in-needle-jet", "parts")
           .title("Needle leaves the needle jet or fills it")
           .rationale(
               "A needle too short, or hung too high, is pulled out of the needle jet. The ring"
@@ -29,70 +33,83 @@ final class NeedleInNeedleJet {
                   + " throttle open. A needle almost as thick as the jet can bind in it, and holds"
                   + " the throttle open as well.")
           .severity(Severity.DANGER)
-          .judging(NeedleInNeedleJet::judge);
+          .limit(Limits.CLEARANCE.name(), Limits.CLEARANCE.number())
+          .judgingBy(NeedleInNeedleJet::judge);
 
   private NeedleInNeedleJet() {}
 
-  private static Outcome judge(AssessedSetting setting) {
+  private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
+    Margin length = length(setting.setting());
+    Margin ring = ring(setting, limits);
     return Outcome.of(
-        Stream.of(pulledOut(setting.setting()), filled(setting))
+        Stream.of(
+                Optional.of(length)
+                    .filter(Margin::fails)
+                    .map(margin -> pulledOut(margin, setting.setting())),
+                Optional.of(ring)
+                    .filter(Margin::fails)
+                    .map(margin -> filled(margin, setting.setting())))
             .flatMap(Optional::stream)
-            .toList());
+            .toList(),
+        List.of(length, ring));
   }
 
-  private static Optional<Finding> pulledOut(Setting setting) {
+  /** Of the needle's length, from where it leaves the jet on. */
+  private static Margin length(Setting setting) {
     double bore = setting.carburettor().bore().millimetres();
     double tip = setting.needle().tip().millimetres();
     double idle = setting.idleLift().millimetres();
     double hung = hung(setting);
-    if (tip >= bore + hung) {
-      return Optional.empty();
-    }
     double leaves = Math.min(1, Math.max(0, (tip - hung - idle) / (bore - idle)));
-    ThrottleOpening throttle = ThrottleOpening.ofShare(leaves);
-    return Optional.of(
-        Finding.below(
-                "setting.needle",
-                new Measure(tip, "mm"),
-                new Measure(bore + hung, "mm"),
-                new ThrottleBand(throttle, ThrottleOpening.FULL))
-            .with("needle", setting.needle().id())
-            .with("throttle", TradeStyle.throttle(throttle))
-            .says(
-                "Needle {needle} is pulled out of the needle jet at {throttle}: it can catch and"
-                    + " hold the throttle open.",
-                Remedy.Aim.other(
-                    throttle,
-                    "Fit a longer needle, or hang it lower with the clip a groove higher and a"
-                        + " bigger needle jet.")));
+    return Margin.atLeast(
+        "setting.needle",
+        new Measure(tip, "mm"),
+        new Measure(bore + hung, "mm"),
+        new ThrottleBand(ThrottleOpening.ofShare(leaves), ThrottleOpening.FULL));
+  }
+
+  private static Finding pulledOut(Margin margin, Setting setting) {
+    ThrottleOpening throttle = margin.band().from();
+    return margin
+        .finding()
+        .with("needle", setting.needle().id())
+        .with("throttle", TradeStyle.throttle(throttle))
+        .says(
+            "Needle {needle} is pulled out of the needle jet at {throttle}: it can catch and"
+                + " hold the throttle open.",
+            Remedy.Aim.other(
+                throttle,
+                "Fit a longer needle, or hang it lower with the clip a groove higher and a"
+                    + " bigger needle jet."));
   }
 
   /** A needle gets thinner downwards, so the ring is narrowest with the slide on its stop. */
-  private static Optional<Finding> filled(AssessedSetting assessed) {
+  private static Margin ring(AssessedSetting assessed, Map<String, Coefficient> limits) {
     Setting setting = assessed.setting();
     Needle needle = setting.needle();
     double idle = setting.idleLift().millimetres();
     double jet = setting.needleJet().bore().millimetres();
     double clearance = jet - needle.diameterAt(idle + hung(setting));
-    double limit = Limits.CLEARANCE.value() * tolerance(assessed.riskModel().uncertainty());
-    if (clearance >= limit) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        Finding.below(
-                "setting.needleJet",
-                new Measure(clearance, "mm"),
-                new Measure(limit, "mm"),
-                ThrottleBand.at(ThrottleOpening.CLOSED))
-            .with("needle", needle.id())
-            .with("needleJet", TradeStyle.diameter(setting.needleJet().bore()))
-            .with("clearance", new Measure(clearance, "mm"))
-            .says(
-                "Needle {needle} leaves {clearance} in needle jet {needleJet}: parts as sold"
-                    + " may bind.",
-                Remedy.Aim.other(
-                    ThrottleOpening.CLOSED,
-                    "Fit a bigger needle jet, or a needle with a thinner cylinder.")));
+    double limit = Limits.CLEARANCE.in(limits) * tolerance(assessed.riskModel().uncertainty());
+    return Margin.atLeast(
+        "setting.needleJet",
+        new Measure(clearance, "mm"),
+        new Measure(limit, "mm"),
+        ThrottleBand.at(ThrottleOpening.CLOSED));
+  }
+
+  private static Finding filled(Margin margin, Setting setting) {
+    return margin
+        .finding()
+        .with("needle", setting.needle().id())
+        .with("needleJet", TradeStyle.diameter(setting.needleJet().bore()))
+        .with("clearance", margin.measured())
+        .says(
+            "Needle {needle} leaves {clearance} in needle jet {needleJet}: parts as sold"
+                + " may bind.",
+            Remedy.Aim.other(
+                ThrottleOpening.CLOSED,
+                "Fit a bigger needle jet, or a needle with a thinner cylinder."));
   }
 
   private static double hung(Setting setting) {

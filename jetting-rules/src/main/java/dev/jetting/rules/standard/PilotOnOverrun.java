@@ -2,7 +2,7 @@ package dev.jetting.rules.standard;
 
 import dev.jetting.core.mixture.Overrun;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
@@ -18,12 +18,12 @@ final class PilotOnOverrun {
   private static final ThrottleBand SHUT = ThrottleBand.at(ThrottleOpening.CLOSED);
 
   static final Rule RULE =
-      Rule.named("pilot-on-overrun")
+      RulePages.draft("pilot-on-overrun", "mixture")
           .title("Pilot circuit too lean for the overrun")
           .rationale(
               "With the throttle shut after a long open run the engine is at its hottest and turns"
-                  + " fast, and only the pilot circuit feeds it fuel, and oil with it. A pilot jet a"
-                  + " size too small idles well and seizes there.")
+                  + " fast, and only the pilot circuit feeds it fuel, and oil with it. A pilot jet"
+                  + " a size too small idles well and seizes there.")
           .severity(Severity.DANGER)
           .within(SHUT)
           .judging(PilotOnOverrun::judge);
@@ -33,23 +33,26 @@ final class PilotOnOverrun {
   private static Outcome judge(AssessedSetting setting) {
     Overrun overrun = setting.overrun();
     Lambda limit = setting.riskModel().limits().overrun(setting.setup().engine().need());
-    if (overrun.lambda().compareTo(limit) <= 0) {
-      return Outcome.passed();
+    Margin margin =
+        Margin.atMost(
+            "setting.pilotJet",
+            Measure.onOverrun(overrun.lambda()),
+            Measure.onOverrun(limit),
+            SHUT);
+    if (!margin.fails()) {
+      return Outcome.passed(margin);
     }
     return Outcome.failed(
-        Finding.above(
-                "setting.pilotJet",
-                Measure.onOverrun(overrun.lambda()),
-                Measure.onOverrun(limit),
-                SHUT)
+        margin
+            .finding()
             .with("speed", overrun.speed())
             .with("lambda", Remedies.lambda(overrun.lambda(), limit))
             .with("limit", Remedies.lambda(limit, overrun.lambda()))
             .with("share", Remedies.percent(overrun.fuelShareOfOpen()))
             .says(
-                "Throttle shut at {speed}, the pilot alone gives {lambda}, leaner than {limit}, on the"
-                    + " day when it is leanest; fuel and oil a turn are {share} of those at full"
-                    + " throttle.",
+                "Throttle shut at {speed}, the pilot alone gives {lambda}, leaner than {limit}, on"
+                    + " the day when it is leanest; fuel and oil a turn are {share} of those at"
+                    + " full throttle.",
                 Remedy.Aim.richer(ThrottleOpening.CLOSED, Room.log(overrun.lambda(), limit))
                     .saying("Never ride down on a shut throttle with the clutch engaged.")));
   }

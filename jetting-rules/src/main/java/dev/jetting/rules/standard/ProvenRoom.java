@@ -6,18 +6,22 @@ import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.calibration.NormalCases;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
+import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What a proven setting had in hand, a change since may have used up. */
 final class ProvenRoom {
@@ -26,15 +30,16 @@ final class ProvenRoom {
   private static final double NORMAL_95 = 1.6448536269514722;
 
   static final Rule RULE =
-      Rule.named("proven-room")
+      RulePages.draft("proven-room", "change")
           .title("A change has used up the room of the proven setting")
           .rationale(
               "A setting that ran well has some room before it is too lean. A filter taken off, a"
                   + " place lower down, another fuel or new needle parts take it away, and nothing"
-                  + " warns before the seizure. What the change does follows from geometry, whatever"
-                  + " the model says of the rest.")
+                  + " warns before the seizure. What the change does follows from geometry,"
+                  + " whatever the model says of the rest.")
           .severity(Severity.DANGER)
-          .judging(ProvenRoom::judge)
+          .limit(Limits.PROVEN_ROOM.name(), Limits.PROVEN_ROOM.number())
+          .judgingBy(ProvenRoom::judge)
           .when(
               setting -> setting.sheet().provenance().isProof(),
               "the setup in which the setting was proven is unknown");
@@ -42,17 +47,22 @@ final class ProvenRoom {
   private ProvenRoom() {}
 
   /** An opening, by how much ln λ has risen there, and how much room there was. */
-  private record Place(RiskPoint point, double by, double room) {
+  private record Place(RiskPoint point, double by, double room, double share) {
     double limit() {
-      return Limits.PROVEN_ROOM.value() * Math.max(0, room);
+      return share * Math.max(0, room);
     }
 
     double beyond() {
       return by - limit();
     }
+
+    Margin margin(ThrottleBand band) {
+      return Margin.atMost(
+          LeanAnywhere.subject(point.inCharge()), Measure.ratio(by), Measure.ratio(limit()), band);
+    }
   }
 
-  private static Outcome judge(AssessedSetting setting) {
+  private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     MixtureModel then;
     MixtureModel around;
     try {
@@ -63,15 +73,16 @@ final class ProvenRoom {
       return Outcome.notEvaluated("a proven setup that goes together: " + e.getMessage());
     }
     Calibration known = AssessedSetting.known(setting.sheet(), setting.riskModel());
-    List<Place> beyond =
+    double share = Limits.PROVEN_ROOM.in(limits);
+    List<Place> places =
         setting.profile().points().stream()
-            .map(point -> place(point, then, around, known))
-            .filter(place -> place.beyond() > 0)
+            .map(point -> place(point, then, around, known, share))
             .toList();
-    return beyond.stream()
-        .max(comparingDouble(Place::beyond))
-        .map(worst -> Outcome.failed(finding(worst, beyond, setting, then.setup())))
-        .orElseGet(Outcome::passed);
+    List<Place> beyond = places.stream().filter(place -> place.beyond() > 0).toList();
+    Place worst = places.stream().max(comparingDouble(Place::beyond)).orElseThrow();
+    return beyond.isEmpty()
+        ? Outcome.passed(worst.margin(ThrottleBand.at(worst.point().mixture().throttle())))
+        : Outcome.failed(finding(worst, beyond, setting, then.setup()));
   }
 
   /** The parts of now in what was around them then: a jet that was changed is no change around. */
@@ -89,11 +100,12 @@ final class ProvenRoom {
 
   /** By how much it is leaner in all, and no more than by what changed around the parts. */
   private static Place place(
-      RiskPoint now, MixtureModel then, MixtureModel around, Calibration known) {
+      RiskPoint now, MixtureModel then, MixtureModel around, Calibration known, double share) {
     return new Place(
         now,
         Math.min(Change.rise(now, then), Change.rise(now, around)),
-        StrictMath.log(now.leanLimit().value()) - proven(now, then, known));
+        StrictMath.log(now.leanLimit().value()) - proven(now, then, known),
+        share);
   }
 
   /**
@@ -117,11 +129,9 @@ final class ProvenRoom {
   private static Finding finding(
       Place worst, List<Place> beyond, AssessedSetting setting, Setup then) {
     List<RiskPoint> run = beyond.stream().map(Place::point).toList();
-    return Finding.above(
-            LeanAnywhere.subject(worst.point().inCharge()),
-            Measure.ratio(worst.by()),
-            Measure.ratio(worst.limit()),
-            Bands.of(run))
+    return worst
+        .margin(Bands.of(run))
+        .finding()
         .with("changes", changes(setting.setup(), then))
         .with("by", Remedies.percent(StrictMath.expm1(worst.by())))
         .with("room", Remedies.percent(Math.max(0, StrictMath.expm1(worst.room()))))

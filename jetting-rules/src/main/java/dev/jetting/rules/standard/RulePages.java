@@ -26,6 +26,9 @@ import java.util.stream.Collectors;
  */
 public final class RulePages {
 
+  /** Where the pages stand beside the documentation of the module. */
+  private static final String FOLDER = "dev/jetting/rules/standard/doc-files/";
+
   private RulePages() {}
 
   /**
@@ -48,6 +51,11 @@ public final class RulePages {
   /** {@return the setup sheet that the examples are edits of, in JSON; no rule fails on it} */
   public static String baseSheet() {
     return resource("base.json");
+  }
+
+  /** A rule with its tags and its page. */
+  static Rule.Draft draft(String ruleId, String... tags) {
+    return Rule.named(ruleId).tagged(tags).link(FOLDER + ruleId + ".md");
   }
 
   private static String page(Rule rule) {

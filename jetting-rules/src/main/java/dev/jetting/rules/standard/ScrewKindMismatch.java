@@ -17,12 +17,12 @@ final class ScrewKindMismatch {
   private static final ThrottleBand SMALL = ThrottleBand.eighths(0, 2);
 
   static final Rule RULE =
-      Rule.named("screw-kind")
+      RulePages.draft("screw-kind", "parts")
           .title("Turns meant for the other kind of screw")
           .rationale(
-              "A screw on the engine side of the slide meters mixture, and out is richer; one on the"
-                  + " filter side meters air, and out is leaner. Advice for one turns the other the"
-                  + " wrong way.")
+              "A screw on the engine side of the slide meters mixture, and out is richer; one on"
+                  + " the filter side meters air, and out is leaner. Advice for one turns the other"
+                  + " the wrong way.")
           .severity(Severity.DANGER)
           .within(SMALL)
           .judging(ScrewKindMismatch::judge);

@@ -1,7 +1,9 @@
 package dev.jetting.rules.standard;
 
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
@@ -9,6 +11,8 @@ import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
+import java.util.List;
+import java.util.Map;
 
 /** A screw near its seat or near falling out is doing the work of the pilot jet. */
 final class ScrewRange {
@@ -16,13 +20,14 @@ final class ScrewRange {
   private static final ThrottleBand SMALL = ThrottleBand.eighths(0, 2);
 
   static final Rule RULE =
-      Rule.named("screw-range")
+      RulePages.draft("screw-range", "parts")
           .title("Pilot screw out of its range")
           .rationale(
               "The screw trims what the pilot jet gives. Almost seated or almost out it has no room"
                   + " left and may shake loose; the pilot jet is the wrong one.")
           .within(SMALL)
-          .judging(ScrewRange::judge);
+          .limit(Limits.LEAST_TURNS.name(), Limits.LEAST_TURNS.number())
+          .judgingBy(ScrewRange::judge);
 
   private static final Remedy BACK =
       Remedy.Aim.other(
@@ -31,26 +36,23 @@ final class ScrewRange {
 
   private ScrewRange() {}
 
-  private static Outcome judge(AssessedSetting setting) {
+  private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     double turns = setting.setting().screw().turns().turns();
     double most = setting.setting().carburettor().pilot().mostTurns().turns();
-    double least = Limits.LEAST_TURNS.value();
+    double least = Limits.LEAST_TURNS.in(limits);
     Measure measured = new Measure(turns, "turns");
-    if (turns > most) {
+    Margin out = Margin.atMost("setting.screw", measured, new Measure(most, "turns"), SMALL);
+    if (out.fails()) {
       return Outcome.failed(
-          texts(
-                  Finding.above("setting.screw", measured, new Measure(most, "turns"), SMALL),
-                  setting)
+          texts(out.finding(), setting)
               .says("The screw is {turns}, more than it can do with.", BACK));
     }
-    if (turns < least) {
+    Margin in = Margin.atLeast("setting.screw", measured, new Measure(least, "turns"), SMALL);
+    if (in.fails()) {
       return Outcome.failed(
-          texts(
-                  Finding.below("setting.screw", measured, new Measure(least, "turns"), SMALL),
-                  setting)
-              .says("The screw is {turns}, hardly off its seat.", BACK));
+          texts(in.finding(), setting).says("The screw is {turns}, hardly off its seat.", BACK));
     }
-    return Outcome.passed();
+    return Outcome.passed(List.of(out, in));
   }
 
   private static Finding.Texts texts(Finding.Texts texts, AssessedSetting setting) {

@@ -2,10 +2,12 @@ package dev.jetting.rules.standard;
 
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
+import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
@@ -14,7 +16,7 @@ import java.util.List;
 final class TooRich {
 
   static final Rule RULE =
-      Rule.named("too-rich")
+      RulePages.draft("too-rich", "mixture")
           .title("Too rich to run cleanly")
           .rationale(
               "A mixture far richer than wanted fires every other turn, fouls the plug and wets the"
@@ -24,10 +26,10 @@ final class TooRich {
   private TooRich() {}
 
   private static Outcome judge(AssessedSetting setting) {
+    List<RiskPoint> points = setting.profile().points();
     return Outcome.of(
-        Bands.where(setting.profile().points(), TooRich::rich).stream()
-            .map(TooRich::finding)
-            .toList());
+        Bands.where(points, TooRich::rich).stream().map(TooRich::finding).toList(),
+        List.of(margin(worst(points), ThrottleBand.at(worst(points).mixture().throttle()))));
   }
 
   private static boolean rich(RiskPoint point) {
@@ -35,15 +37,9 @@ final class TooRich {
   }
 
   private static Finding finding(List<RiskPoint> run) {
-    RiskPoint worst = run.get(0);
-    for (RiskPoint point : run) {
-      worst = beyond(point) > beyond(worst) ? point : worst;
-    }
-    return Finding.below(
-            LeanAnywhere.subject(worst.inCharge()),
-            Measure.ratio(worst.lambda().value()),
-            Measure.ratio(worst.richLimit().value()),
-            Bands.of(run))
+    RiskPoint worst = worst(run);
+    return margin(worst, Bands.of(run))
+        .finding()
         .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
         .with("lambda", Remedies.lambda(worst.lambda()))
         .with("limit", Remedies.lambda(worst.richLimit()))
@@ -51,6 +47,22 @@ final class TooRich {
             "At {throttle} the mixture is {lambda}, richer than the {limit} on which it"
                 + " runs cleanly.",
             Remedy.Aim.leaner(worst.mixture().throttle(), depth(worst)));
+  }
+
+  private static RiskPoint worst(List<RiskPoint> run) {
+    RiskPoint worst = run.get(0);
+    for (RiskPoint point : run) {
+      worst = beyond(point) > beyond(worst) ? point : worst;
+    }
+    return worst;
+  }
+
+  private static Margin margin(RiskPoint point, ThrottleBand band) {
+    return Margin.atLeast(
+        LeanAnywhere.subject(point.inCharge()),
+        Measure.ratio(point.lambda().value()),
+        Measure.ratio(point.richLimit().value()),
+        band);
   }
 
   /** What the finding shows as its margin: by another measure a richer part could better it. */

@@ -36,7 +36,15 @@ class JsonSchemasTest {
   /** Rule files have a page of their own with the form of a condition. */
   @ParameterizedTest
   @ValueSource(
-      strings = {"setup-sheet", "report", "tuning-session", "catalogue", "kit", "kit-validation"})
+      strings = {
+        "setup-sheet",
+        "report",
+        "tuning-session",
+        "catalogue",
+        "kit",
+        "kit-validation",
+        "rule-limits"
+      })
   void everyField_saysWhatItIs(String name) throws IOException {
     Path file = Path.of("src/main/resources/dev/jetting/rules/json", name + ".schema.json");
     JsonNode schema = JsonMapper.builder().build().readTree(Files.readString(file));
@@ -74,6 +82,10 @@ class JsonSchemasTest {
     Documents.assertIsPublished(
         "kit.schema.json", SchemaWriter.of("kit", "A jetting kit", Kit.class, KitForm.HEADER));
     Documents.assertIsPublished(
+        "rule-limits.schema.json",
+        SchemaWriter.of(
+            "rule-limits", "Limits of jetting rules", LimitsForm.class, LimitsForm.HEADER));
+    Documents.assertIsPublished(
         "kit-validation.schema.json",
         SchemaWriter.of(
             "kit-validation",
@@ -91,6 +103,7 @@ class JsonSchemasTest {
     assertThat(Validators.complaintsOfSchema(JsonSchemas.catalogue())).isEmpty();
     assertThat(Validators.complaintsOfSchema(JsonSchemas.kit())).isEmpty();
     assertThat(Validators.complaintsOfSchema(JsonSchemas.kitValidation())).isEmpty();
+    assertThat(Validators.complaintsOfSchema(JsonSchemas.ruleLimits())).isEmpty();
   }
 
   @ParameterizedTest

@@ -106,7 +106,7 @@ class ReportJsonTest {
         Arguments.of("/profile/points/0/effects/0", PartEffect.class),
         Arguments.of("/overrun", Overrun.class),
         Arguments.of("/results/0", RuleResult.class),
-        Arguments.of("/results/0/outcome", Outcome.class),
+        Arguments.of("/results/1/outcome", Outcome.class),
         Arguments.of("/findings/1", RankedFinding.class),
         Arguments.of("/findings/1/waiver/accepted", Ceiling.class),
         Arguments.of("/findings/1/waiver", Waiver.class),

@@ -9,6 +9,7 @@ import dev.jetting.core.parts.Floats;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Ceiling;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Outcome.Branch;
@@ -106,14 +107,28 @@ final class Reports {
             List.of(narrow),
             "",
             List.of(
-                new Branch("passes", Outcome.passed()),
+                new Branch(
+                    "passes",
+                    Outcome.passed(
+                        Margin.atLeast(
+                            "setting.mainJet",
+                            new Measure(1.25, "mm"),
+                            new Measure(1, "mm"),
+                            ThrottleBand.at(ThrottleOpening.FULL)))),
                 new Branch(
                     "inner",
                     new Outcome(
                         Status.NOT_EVALUATED,
                         List.of(),
                         "missing: a reading",
-                        List.of(new Branch("leaf", Outcome.notEvaluated("a reading")))))));
+                        List.of(new Branch("leaf", Outcome.notEvaluated("a reading"))),
+                        Optional.empty()))),
+            Optional.of(
+                Margin.atMost(
+                    "setting.clip",
+                    new Measure(3, "groove"),
+                    new Measure(2, "groove"),
+                    ThrottleBand.eighths(1, 6))));
     return new Report(
         Report.SCHEMA_VERSION,
         "model by hand 1",
@@ -159,7 +174,7 @@ final class Reports {
                 "d-broken",
                 "Broken",
                 Severity.WARNING,
-                new Outcome(Status.BROKEN, List.of(), "by hand", List.of()))),
+                new Outcome(Status.BROKEN, List.of(), "by hand", List.of(), Optional.empty()))),
         List.of(
             new RankedFinding("a-lean-rule", Severity.DANGER, lean, Optional.empty()),
             new RankedFinding("a-lean-rule", Severity.DANGER, accepted, Optional.of(ACCEPTED)),

@@ -9,6 +9,7 @@ import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
@@ -26,6 +27,7 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TimeZone;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -179,7 +181,8 @@ class LawsTest {
                         ? List.of(finding("small", "bigger"))
                         : List.of(),
                     "",
-                    List.of()));
+                    List.of(),
+                    Optional.empty()));
 
     assertThat(violation(Laws.doubleNegation(), Candidate.of(unsure)).differences())
         .containsExactly(PILOT);
@@ -224,7 +227,8 @@ class LawsTest {
         Arguments.of(Outcome.failed(), "failed without a finding"),
         Arguments.of(Outcome.notApplicable(" "), "NOT_APPLICABLE without a reason"),
         Arguments.of(
-            new Outcome(Outcome.Status.PASSED, List.of(finding("x", "y")), "", List.of()),
+            new Outcome(
+                Outcome.Status.PASSED, List.of(finding("x", "y")), "", List.of(), Optional.empty()),
             "passed with a finding"),
         Arguments.of(Outcome.failed(finding("{main} too big", "y")), "no attribute for {main}"),
         Arguments.of(Outcome.failed(finding(" ", "y")), "without a message"),
@@ -402,18 +406,7 @@ class LawsTest {
   private static final Rule BIG_MAIN =
       rule(
           "big-main",
-          setting -> {
-            double bore = setting.mainJet().millimetres();
-            return bore > 1.29
-                ? Outcome.failed(
-                    Finding.above(
-                            "setting.mainJet",
-                            new Measure(bore, "mm"),
-                            new Measure(1.29, "mm"),
-                            ThrottleBand.WHOLE)
-                        .says("x", "y"))
-                : Outcome.passed();
-          });
+          setting -> mainOrPilot(setting.mainJet(), setting.mainJet(), setting.mainJet()));
 
   @Test
   void monotone_onARuleOfTheOtherSide_isViolated() {
@@ -569,6 +562,70 @@ class LawsTest {
             ThrottleBand.at(point.mixture().throttle()))
         .with("lambda", point.mixture().lambda())
         .says("{lambda}", "a bigger main jet");
+  }
+
+  /** It fails by the bore of the main jet, and passes by that of the pilot jet. */
+  @Test
+  void margins_onARuleThatPassesByAnotherNumber_isViolated() {
+    Rule twofold =
+        rule(
+            "twofold",
+            setting -> mainOrPilot(setting.mainJet(), setting.mainJet(), setting.pilotJet()));
+
+    Counterexample found = violation(Laws.margins(), Candidate.of(twofold));
+
+    assertThat(found.explanation()).contains("passes with").contains("not the same number");
+    assertThat(found.change()).contains("main");
+  }
+
+  @Test
+  void margins_onARuleThatFailsByAnotherNumber_isViolated() {
+    Rule twofold =
+        rule(
+            "twofold",
+            setting -> mainOrPilot(setting.mainJet(), setting.pilotJet(), setting.mainJet()));
+
+    assertThat(violation(Laws.margins(), Candidate.of(twofold)).explanation())
+        .contains("fails with");
+  }
+
+  @Test
+  void margins_onARuleThatPassesWithoutANumber_isViolated() {
+    Rule silent =
+        rule(
+            "silent",
+            setting ->
+                bigMain(setting)
+                    ? Outcome.failed(margin(setting.mainJet()).finding().says("x", "y"))
+                    : Outcome.passed());
+
+    assertThat(violation(Laws.margins(), Candidate.of(silent)).explanation())
+        .contains("states no number where it passes");
+  }
+
+  @Test
+  void margins_onARuleOfOneNumber_hold() {
+    LawResult result =
+        LawKit.of(List.of(Laws.margins()))
+            .hold(Candidate.of(BIG_MAIN), Odd.trials())
+            .results()
+            .get(0);
+
+    assertThat(result.wasTriedAndHeld()).isTrue();
+  }
+
+  private static Outcome mainOrPilot(JetBore judged, JetBore failing, JetBore passing) {
+    boolean fails = margin(judged).fails();
+    Margin margin = margin(fails ? failing : passing);
+    return fails ? Outcome.failed(margin.finding().says("x", "y")) : Outcome.passed(margin);
+  }
+
+  private static Margin margin(JetBore jet) {
+    return Margin.atMost(
+        "setting.mainJet",
+        new Measure(jet.millimetres(), "mm"),
+        new Measure(1.29, "mm"),
+        ThrottleBand.WHOLE);
   }
 
   @Test

@@ -57,7 +57,8 @@ class StandardRulebookLawsProperties {
     LawReport report = kit.hold(candidate, trials.stream());
 
     assertThat(report.holds()).as(report.toString()).isTrue();
-    assertThat(report.neverTried()).isEmpty();
+    // Few changes take a rule over its limit; StandardMarginsTest makes such.
+    assertThat(report.neverTried()).isSubsetOf("margins");
   }
 
   @Provide

@@ -1,0 +1,22 @@
+package dev.jetting.rules.json;
+
+import dev.jetting.core.parts.Coefficient;
+import java.util.Map;
+
+/**
+ * Limits of rules in JSON.
+ *
+ * @param limits the numbers by the name of the limit
+ */
+record LimitsForm(String format, int schemaVersion, Map<String, Coefficient> limits) {
+
+  static final String FORMAT = "jetting rule limits";
+  static final int VERSION = 1;
+
+  /** The fields that tell limits from other documents, as they are written. */
+  static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
+
+  LimitsForm {
+    Header.check(format, FORMAT, schemaVersion, VERSION);
+  }
+}
