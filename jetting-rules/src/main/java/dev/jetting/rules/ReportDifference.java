@@ -1,0 +1,195 @@
+package dev.jetting.rules;
+
+import static java.util.Comparator.comparingDouble;
+
+import com.google.common.collect.ImmutableList;
+import com.google.common.collect.ImmutableSet;
+import dev.jetting.rules.FindingChange.Kind;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What two reports differ in: which side changed, and which findings are new, worse, better or
+ * gone.
+ *
+ * @param sides what changed between the reports; empty if they rest on the same
+ * @param changes the findings that differ: new, worse, better, gone; in each the most dangerous
+ *     first
+ * @param passedBefore whether the report before passed
+ * @param passesAfter whether the report after passes
+ */
+public record ReportDifference(
+    Set<Side> sides, List<FindingChange> changes, boolean passedBefore, boolean passesAfter) {
+
+  /** By how much a share may move without being told, the rounding of a calculation. */
+  private static final double ROUNDING = 1e-9;
+
+  /** What a report rests on. */
+  public enum Side {
+    /** The setup sheet. */
+    SHEET,
+    /** The rules: another digest, or another name or version. */
+    RULEBOOK,
+    /** The mixture model: another name or version. */
+    MODEL,
+    /** The limits, spreads and other numbers that were assumed. */
+    LIMITS
+  }
+
+  /**
+   * Copies the sets.
+   *
+   * @param sides what changed between the reports
+   * @param changes the findings that differ
+   * @param passedBefore whether the report before passed
+   * @param passesAfter whether the report after passes
+   */
+  public ReportDifference {
+    sides = ImmutableSet.copyOf(sides.stream().sorted().toList());
+    changes = List.copyOf(changes);
+  }
+
+  /**
+   * Compares two reports whose rules have the same ids.
+   *
+   * @param before the report before
+   * @param after the report after
+   * @return what they differ in
+   */
+  public static ReportDifference between(Report before, Report after) {
+    return between(before, after, Rulebook.of("none", "1", List.of()));
+  }
+
+  /**
+   * Compares two reports. Findings are matched by rule, subject and throttle band.
+   *
+   * @param before the report before
+   * @param after the report after
+   * @param renamed a rulebook that knows the former ids of its rules
+   * @return what they differ in
+   */
+  public static ReportDifference between(Report before, Report after, Rulebook renamed) {
+    Objects.requireNonNull(renamed, "renamed");
+    List<FindingChange> changes = new ArrayList<>();
+    List<RankedFinding> left = new ArrayList<>(before.findings());
+    for (RankedFinding now : after.findings()) {
+      Optional<RankedFinding> was = match(now, left, renamed);
+      was.ifPresent(left::remove);
+      kind(was, now).ifPresent(kind -> changes.add(change(kind, was, Optional.of(now), renamed)));
+    }
+    left.forEach(
+        was -> changes.add(change(Kind.GONE, Optional.of(was), Optional.empty(), renamed)));
+    changes.sort(Comparator.comparing(FindingChange::kind));
+    return new ReportDifference(sides(before, after), changes, before.passes(), after.passes());
+  }
+
+  private static FindingChange change(
+      Kind kind, Optional<RankedFinding> was, Optional<RankedFinding> now, Rulebook renamed) {
+    RankedFinding either = now.or(() -> was).orElseThrow();
+    return new FindingChange(
+        kind, id(either.ruleId(), renamed), either.finding().subject(), was, now);
+  }
+
+  private static String id(String ruleId, Rulebook renamed) {
+    return renamed.rule(ruleId).map(Rule::id).orElse(ruleId);
+  }
+
+  /** The finding of the same rule on the same subject whose band has most in common. */
+  private static Optional<RankedFinding> match(
+      RankedFinding now, List<RankedFinding> left, Rulebook renamed) {
+    return left.stream()
+        .filter(was -> id(was.ruleId(), renamed).equals(id(now.ruleId(), renamed)))
+        .filter(was -> was.finding().subject().equals(now.finding().subject()))
+        .filter(was -> was.finding().band().common(now.finding().band()).isPresent())
+        .max(comparingDouble(was -> width(was, now)));
+  }
+
+  private static double width(RankedFinding was, RankedFinding now) {
+    return was.finding()
+        .band()
+        .common(now.finding().band())
+        .map(common -> common.to().share() - common.from().share())
+        .orElse(-1.0);
+  }
+
+  private static Optional<Kind> kind(Optional<RankedFinding> was, RankedFinding now) {
+    if (was.isEmpty()) {
+      return Optional.of(Kind.NEW);
+    }
+    int severity = now.severity().compareTo(was.get().severity());
+    boolean waived = now.waiver().isPresent();
+    boolean wasWaived = was.get().waiver().isPresent();
+    double moved = now.finding().excess() - was.get().finding().excess();
+    int worse = severity != 0 ? severity : waived != wasWaived ? (waived ? -1 : 1) : sign(moved);
+    return worse == 0 ? Optional.empty() : Optional.of(worse > 0 ? Kind.WORSE : Kind.BETTER);
+  }
+
+  private static int sign(double moved) {
+    return Math.abs(moved) <= ROUNDING ? 0 : moved > 0 ? 1 : -1;
+  }
+
+  private static Set<Side> sides(Report before, Report after) {
+    ImmutableSet.Builder<Side> sides = ImmutableSet.builder();
+    if (!before.sheet().equals(after.sheet())) {
+      sides.add(Side.SHEET);
+    }
+    if (!before.rulebook().equals(after.rulebook())) {
+      sides.add(Side.RULEBOOK);
+    }
+    if (!before.model().equals(after.model())) {
+      sides.add(Side.MODEL);
+    }
+    if (!before.assumptions().equals(after.assumptions())
+        || !before.overrunLimit().equals(after.overrunLimit())) {
+      sides.add(Side.LIMITS);
+    }
+    return sides.build();
+  }
+
+  /**
+   * Returns the findings that changed in one way.
+   *
+   * @param kind the way
+   * @return those findings
+   */
+  public List<FindingChange> of(Kind kind) {
+    return changes.stream().filter(change -> change.kind() == kind).toList();
+  }
+
+  /** {@return whether no finding differs and the verdict is the same} */
+  public boolean isNone() {
+    return changes.isEmpty() && passedBefore == passesAfter;
+  }
+
+  /** {@return a line on what changed, then a line for each finding} */
+  @Override
+  public String toString() {
+    String verdict =
+        passedBefore == passesAfter
+            ? passesAfter ? "passes as before" : "fails as before"
+            : passesAfter ? "passes now" : "fails now";
+    ImmutableList.Builder<String> lines = ImmutableList.builder();
+    lines.add(verdict + (sides.isEmpty() ? "" : "; changed: " + words()));
+    changes.forEach(change -> lines.add(change.toString()));
+    return String.join("\n", lines.build());
+  }
+
+  private String words() {
+    return String.join(
+        ", ",
+        sides.stream()
+            .map(
+                side ->
+                    switch (side) {
+                      case SHEET -> "the sheet";
+                      case RULEBOOK -> "the rulebook";
+                      case MODEL -> "the model";
+                      case LIMITS -> "limits and assumptions";
+                    })
+            .toList());
+  }
+}
