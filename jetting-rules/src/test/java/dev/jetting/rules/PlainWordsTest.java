@@ -189,15 +189,17 @@ class PlainWordsTest {
   }
 
   private static List<String> tooLong(String place, String paragraph) {
-    String prose = LINK_TARGET.matcher(paragraph).replaceAll("]");
-    List<String> found = new ArrayList<>();
-    for (String sentence : SENTENCE_END.split(prose)) {
-      String words = CODE.matcher(sentence).replaceAll(" ");
-      long count = WORD.matcher(words).results().count();
-      if (count > MOST_WORDS) {
-        found.add(place + ": " + count + " words: " + sentence.strip());
-      }
-    }
-    return found;
+    return SENTENCE_END
+        .splitAsStream(LINK_TARGET.matcher(paragraph).replaceAll("]"))
+        .map(sentence -> new Sentence(sentence.strip(), words(sentence)))
+        .filter(sentence -> sentence.words() > MOST_WORDS)
+        .map(sentence -> place + ": " + sentence.words() + " words: " + sentence.text())
+        .toList();
+  }
+
+  private record Sentence(String text, long words) {}
+
+  private static long words(String sentence) {
+    return WORD.matcher(CODE.matcher(sentence).replaceAll(" ")).results().count();
   }
 }

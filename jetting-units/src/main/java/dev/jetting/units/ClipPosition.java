@@ -5,9 +5,9 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The groove of a jet needle that its clip sits in. It knows out of how many grooves and from which
- * end it counts, because "the second" is richer or leaner depending on both. A groove nearer to the
- * bottom raises the needle and is richer.
+ * The groove of a jet needle in which its clip sits. It has the number of grooves and the end from
+ * which it counts, because "the second" is richer or leaner depending on both. A groove nearer to
+ * the bottom raises the needle and is richer.
  *
  * <p>Equality and order depend on the groove, not on the end from which it was counted: 2 of 5 from
  * the top equals 4 of 5 from the bottom. Each prints as it was given. Positions on needles with the

@@ -3,9 +3,9 @@ package dev.jetting.units;
 import java.util.Objects;
 
 /**
- * How a test bench leads from the bore of a jet to its flow and back: the head of liquid above the
- * jet, the liquid, the law that its discharge follows, and how far off the result may be. The flow
- * is Q = Cd π/4 d² √(2 g h), with standard gravity g = 9.80665 m/s² (by definition).
+ * A conversion between the bore of a jet and its flow on a test bench. It has the head of liquid
+ * above the jet, the liquid, the law of discharge, and the uncertainty of the result. The flow is Q
+ * = Cd π/4 d² √(2 g h), with standard gravity g = 9.80665 m/s² (by definition).
  *
  * <p>It is the only way between {@link JetBore} and {@link JetFlow}, and every call states what it
  * assumes. Not for the flow through a jet in a running engine.

@@ -8,16 +8,16 @@ package dev.jetting.units;
  *       grooves instead).
  *   <li>{@code ofUnit} factories take finite numbers within the range that the type states; NaN,
  *       infinity and anything outside throw {@link QuantityException}. Minus zero becomes zero.
- *   <li>A number of up to fifteen significant digits is taken as the decimal it was written as:
- *       whatever unit it came in, it is converted exactly and rounded once, so {@code
- *       JetBore.ofHundredths(117.5)} equals {@code JetBore.ofMillimetres(1.175)}. Longer numbers,
- *       which come out of calculations, are converted in double arithmetic.
+ *   <li>A number of up to fifteen significant digits is taken as the decimal it was written as. It
+ *       is converted exactly from its unit and rounded once, so {@code JetBore.ofHundredths(117.5)}
+ *       equals {@code JetBore.ofMillimetres(1.175)}. Longer numbers, which come out of
+ *       calculations, are converted in double arithmetic.
  *   <li>{@code toString} prints the shortest decimal and the canonical unit; {@code parse} reads it
  *       back to an equal value, and reads the other units that the type states. Text for people is
  *       made by {@link TradeStyle}.
- *   <li>{@code parse} knows no locale: the decimal separator is a point, a comma is refused; digits
- *       are not grouped; space around the text and before the unit does not matter; a minus sign
- *       may be {@code -} or {@code −}. Unit symbols are case-sensitive.
+ *   <li>{@code parse} ignores the locale: the decimal separator is a point, a comma is rejected;
+ *       digits are not grouped; space around the text and before the unit does not matter; a minus
+ *       sign may be {@code -} or {@code −}. Unit symbols are case-sensitive.
  *   <li>{@code compareTo} is consistent with {@code equals}, and both compare the canonical number
  *       exactly, without a tolerance.
  * </ul>

@@ -3,8 +3,8 @@ package dev.jetting.units;
 import java.util.Objects;
 
 /**
- * A value that was estimated, with how far off it may be: {@code lower} and {@code upper} lie one
- * standard uncertainty below and above it, which hold the true value in about two of three cases.
+ * An estimated value with its uncertainty. {@code lower} and {@code upper} lie one standard
+ * uncertainty below and above it. They enclose the true value in about two of three cases.
  *
  * <p>Not a tolerance: the true value may lie outside.
  *

@@ -1,6 +1,6 @@
 package dev.jetting.core.air;
 
-/** How the density of moist air is worked out. */
+/** The formulas for the density of moist air. */
 public enum AirFormula {
 
   /**

@@ -17,10 +17,10 @@ import org.jspecify.annotations.Nullable;
 /**
  * ln λ of an engine with a setup, by the model and by what readings have taught.
  *
- * <p>In each {@link AirCase} the model is worked out with that air, and ln λ is normal: linear in
- * the three errors that act on the fuel alone, which have no kink. In each case, a leaner part
- * raises λ. The probability of a mixture that is too lean rises with it, except where the spread
- * within the case falls.
+ * <p>In each {@link AirCase} the model is computed with that air, and ln λ is normal: linear in the
+ * three errors that act on the fuel alone, which have no kink. In each case, a leaner part raises
+ * λ. The probability of a mixture that is too lean rises with it, except where the spread within
+ * the case falls.
  */
 public final class CalibratedModel {
 

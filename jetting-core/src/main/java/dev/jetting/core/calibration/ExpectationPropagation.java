@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Conditions a Gaussian process on observed intervals by expectation propagation: each interval is
- * replaced by the noisy observation of a value that, beside all the others, gives the same mean and
+ * Conditions a Gaussian process on observed intervals by expectation propagation. A noisy
+ * observation of a value replaces each interval. Beside all the others, it gives the same mean and
  * variance there.
  *
  * <p>Source: Rasmussen and Williams 2006, section 3.6, with the moments of a normal distribution

@@ -58,8 +58,8 @@ public final class IsentropicFlow {
   }
 
   /**
-   * The drop behind a nozzle through which a pump draws that takes the same volume at any pressure,
-   * at the temperature before the nozzle: the root of c Ψ(r) = r, by its drop 1 − r.
+   * The drop 1 − r behind a nozzle, where r is the root of c Ψ(r) = r. A pump draws through the
+   * nozzle and takes the same volume at any pressure, at the temperature before the nozzle.
    *
    * <p>Calculated: with x = r^((γ−1)/γ) and B = c² 2γ/(γ−1) the square of the balance is x² = B
    * (1−x), a quadratic, and its one root between 0 and 1 is x = 1 − 2/(2 + B + √(B(B+4))). Once x

@@ -3,8 +3,8 @@ package dev.jetting.core.flow;
 /**
  * Which share of the depression at the upstream gap the needle jet's mouth feels.
  *
- * <p>κ(u) = (κ₀ + (κ₁ − κ₀) u^m) · max(0, 1 − ν (ℓ/D)(1−u)²). This project's own shape: the mouth
- * stands in the slow air below a low slide and in the full stream of an open bore; a longer neck
+ * <p>κ(u) = (κ₀ + (κ₁ − κ₀) u^m) · max(0, 1 − ν (ℓ/D)(1−u)²). This project's own shape. The mouth
+ * stands in the slow air below a low slide and in the full stream of an open bore. A longer neck
  * stands further out of the stream, most where the slide is low.
  *
  * @param closed κ₀

@@ -64,7 +64,7 @@ public record PilotPath(
    * How the fuel answers to the bore of the pilot jet: ∂ ln ṁ_p/∂ d.
    *
    * <p>By the implicit derivative of the balance, in the volume flow q of the fuel and the well's w
-   * = ρ_f g h + α q² + β q: a smaller restriction lowers w at the same q, the outlet and the bleed
+   * = ρ_f g h + α q² + β q. A smaller restriction lowers w at the same q. The outlet and the bleed
    * answer by E = −∂(left − right)/∂w, and more fuel weighs by P = −∂(left − right)/∂q.
    *
    * @param state a state of this path

@@ -7,9 +7,9 @@ package dev.jetting.core.flow;
  * non-cavitating flow through long orifices, J. Mech. Eng. Sci. 7 (1965): 1/Cd = 1/Cdu + (20/Re)(1
  * + 2.25 L/d) − 0.005 (L/d)/(1 + 7.5 [log₁₀(1.5e-4 Re)]²), Cdu = 0.827 − 0.0085 L/d.
  *
- * <p>As a restriction it is linearised: the square of 1/Cdu + b'/Re is taken as 1/Cdu² + (2/Cdu)
- * b'/Re, without the small last term of the correlation, so that jets in series have a closed form.
- * The tests check the difference from the full correlation, and MODEL.md states it.
+ * <p>As a restriction it is linearised, because jets in series then have a closed form. The square
+ * of 1/Cdu + b'/Re is taken as 1/Cdu² + (2/Cdu) b'/Re, without the small last term of the
+ * correlation. The tests check the difference from the full correlation, and MODEL.md states it.
  */
 public final class ShortOrifice {
 

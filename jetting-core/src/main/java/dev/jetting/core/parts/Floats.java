@@ -6,9 +6,9 @@ import java.util.Objects;
 /**
  * How the floats of a carburettor are set, against how they are meant to be.
  *
- * <p>Floats swim as deep in the fuel however they are set, so the fuel stands lower by as much as
- * they are set higher above the joint (assumed: measured in the middle of the float). Not for
- * carburettors whose trade measures the other way round, from the bottom of the bowl.
+ * <p>The depth at which floats swim does not depend on how they are set. So the fuel stands lower
+ * by as much as they are set higher above the joint (assumed: measured in the middle of the float).
+ * Not for carburettors whose trade measures the other way round, from the bottom of the bowl.
  *
  * @param set the float level as it was measured
  * @param nominal the float level at which the carburettor's heads hold

@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A value of a machine that few riders know, and that a typical machine therefore assumes: where it
- * stands in a setup, how far a guess may be off, and how to measure it.
+ * A value of a machine that few riders know, so a typical machine assumes it. It has its place in a
+ * setup, how far a guess may be off, and how to measure it.
  *
  * <p>Not for what every rider knows and a tuner changes: jets, needle jet, clip, screw, slide.
  */

@@ -31,7 +31,7 @@ import java.util.function.Function;
  *
  * <p>It assesses some hundred settings, each in about the time of the report, so a search or a
  * batch evaluates without it. A remedy that it gives brings no danger, today, on another day or on
- * the overrun, and no finding worse than its own; the findings of one report never ask one part to
+ * the overrun, and no finding worse than its own. The findings of one report never ask one part to
  * go both ways. Following a remedy again and again ends.
  *
  * <p>Not for an engine on the way through a tuning session: {@code NextStep} orders tests and

@@ -174,8 +174,8 @@ final class Judged {
   }
 
   /**
-   * Whether this brings no danger that another setting does not have: no other rule of danger
-   * fails, none that a part could remedy is farther beyond its limit, and the lean risk rises
+   * Whether this brings no danger that another setting does not have. No other rule of danger
+   * fails, and none that a part could remedy is farther beyond its limit. The lean risk rises
    * nowhere by more than a share of what is accepted, nor beyond what is accepted.
    */
   boolean bringsNoDangerTo(Judged other, double share) {

@@ -55,7 +55,7 @@ final class Ladders {
    * The ladders of a setting.
    *
    * @param buying whether a part may be bought even where some are at hand; where the list of parts
-   *     is empty, nobody knows what is at hand, and customary sizes are to buy in any case
+   *     is empty, what is at hand is unknown, and customary sizes are to buy in any case
    */
   static List<Ladder> of(Setting setting, PartsAtHand parts, CustomarySteps steps, boolean buying) {
     return new Ladders(setting, parts, steps, buying).all();

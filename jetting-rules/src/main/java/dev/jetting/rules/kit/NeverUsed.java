@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Set;
 
 /**
- * The parts that a kit can do without, all of them at once: no engine's best setting has them,
- * nothing recommended takes them, and they are not the main jets to have in reserve.
+ * The parts that a kit can do without, all of them at once. No engine's best setting has them, no
+ * recommendation uses them, and they are not the main jets to have in reserve.
  */
 final class NeverUsed {
 

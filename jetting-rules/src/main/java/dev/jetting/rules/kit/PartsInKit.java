@@ -27,8 +27,8 @@ final class PartsInKit {
   }
 
   /**
-   * Jets as they are in the kit, for the rulebook asks how many are left; slides, needle jets and
-   * needles as the catalogue has them, for it asks which are the leanest that there are.
+   * Jets are those of the kit, because a rule counts how many are left. Slides, needle jets and
+   * needles are those of the catalogue, because a rule compares with the leanest ones.
    */
   PartsAtHand atHand() {
     return new PartsAtHand(

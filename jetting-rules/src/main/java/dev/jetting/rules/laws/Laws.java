@@ -139,10 +139,9 @@ public final class Laws {
   }
 
   /**
-   * A rule that names a throttle band looks and speaks only there: its outcome stays, to the
-   * rounding, where everything outside its band is changed: mixture, limits and risk, the mixture
-   * that the engine needs, the riding, and how the engine fills at the speeds of the load line
-   * there.
+   * A rule with a throttle band uses only values of that band. Its outcome stays, to the rounding,
+   * when everything outside its band is changed: mixture, limits and risk, the mixture that the
+   * engine needs, the riding, and how the engine fills at the speeds of the load line there.
    *
    * @return the law
    */

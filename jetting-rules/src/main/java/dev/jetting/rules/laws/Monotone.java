@@ -6,8 +6,8 @@ import java.util.Objects;
  * What a rule's author declares of it: that it answers one way to every part that is made richer or
  * leaner.
  *
- * <p>A rule of the lean side warns of too lean a mixture: a richer part never turns it from passed
- * to failed nor carries its worst finding further beyond its limit, and a leaner part never does
+ * <p>A rule of the lean side warns of too lean a mixture. A richer part never turns it from passed
+ * to failed, and never carries its worst finding further beyond its limit. A leaner part never does
  * the opposite. A rule of the rich side answers the other way round.
  *
  * @param side the side that the rule warns of

@@ -6,9 +6,10 @@ import java.util.List;
 import java.util.function.Predicate;
 
 /**
- * Brings a trial as near to a plain sheet as it goes on violating the law: takes all pieces of the
- * plain sheet at once, where that is too much half of them, and so on down to each, until no piece
- * more can be taken. The same trial always shrinks to the same one.
+ * Shrinks a trial towards a plain sheet while it still violates the law. It takes all pieces of the
+ * plain sheet at once. If the trial then no longer violates the law, it takes half of them, and so
+ * on down to each, until no further piece can be taken. The same trial always shrinks to the same
+ * one.
  */
 final class Shrinker {
 

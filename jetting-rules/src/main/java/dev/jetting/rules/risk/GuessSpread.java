@@ -17,10 +17,10 @@ import java.util.stream.Stream;
 /**
  * What guessed values add to the spread of each error source.
  *
- * <p>The change that a plausible error of a value makes over the throttle range is given to the
- * source whose sensitivity has the most similar shape, as large as the change is where it is
- * largest. What the sources then leave of the sum of squares, at the opening where they leave most,
- * is the residual's. So at no opening is the sum smaller than all plausible errors together.
+ * <p>A plausible error of a value changes the mixture over the throttle range. That change is added
+ * to the source whose sensitivity has the most similar shape, at the size of its largest value.
+ * What the sources then leave of the sum of squares, at the opening where they leave most, is the
+ * residual's. So at no opening is the sum smaller than all plausible errors together.
  *
  * @param sources standard deviation that each source gains
  * @param residual standard deviation that the residual gains

@@ -135,10 +135,10 @@ public record ModelUncertainty(
   }
 
   /**
-   * The same for a machine some of whose values were guessed: each source is wider by what guesses
-   * that act as it does may be off, the residual by what no source covers. Computed for this
-   * machine by {@link WrongGuess}; at no throttle opening is the band narrower than all plausible
-   * errors together make it, as far as a spread may go: no spread exceeds 1.
+   * The same for a machine with guessed values. Each source is wider by the errors of the guesses
+   * that act as it does, and the residual by what no source covers. Computed for this machine by
+   * {@link WrongGuess}; at no throttle opening is the band narrower than all plausible errors
+   * together make it, as far as a spread may go: no spread exceeds 1.
    *
    * @param setup the machine
    * @param values the values that were guessed; those by which these spreads are already wider are

@@ -13,8 +13,8 @@ import java.util.Map;
  * engine's load line, down to that of a climb.
  *
  * <p>On the load line the road's load grows with the square of the speed above idle, and so with
- * the opening. Uphill the same opening carries more: where the whole load is twice that of the
- * level road, half of what the opening gives is left for the road, and the engine turns as fast as
+ * the opening. Uphill the same opening carries more load. If the whole load is twice that of the
+ * level road, half of what the opening gives is left for the road. The engine then turns as fast as
  * on the level at half the opening. The shape follows from the load line.
  *
  * <p>The load is this project's own assumption, half as much again: 200 kg with a drag area of 0.6

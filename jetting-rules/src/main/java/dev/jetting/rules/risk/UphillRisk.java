@@ -12,10 +12,10 @@ import java.util.Objects;
  * ridden.
  *
  * <p>The model is set on the load line. How the mixture moves with speed below it depends on the
- * kind of inlet, which the model does not know: it always says leaner, and a port or a valve that
- * blows back more at low speed is richer. So the mixture is expected to be that of the load line,
- * and of the change that the model computes any share from none to all is equally likely, to either
- * side (assumed). The spread is wider by that.
+ * kind of inlet, which is no input of the model. The model always computes leaner; a port or a
+ * valve that blows back more at low speed is richer. So the mixture is expected to be that of the
+ * load line. Any share of the change that the model computes, from none to all, is equally likely,
+ * to either side (assumed). The spread is wider by that.
  *
  * @param speed the engine speed there
  * @param modelled the mixture there by the model alone

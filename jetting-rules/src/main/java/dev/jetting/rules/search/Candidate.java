@@ -3,7 +3,7 @@ package dev.jetting.rules.search;
 import java.util.Comparator;
 
 /**
- * A setting worked out in full.
+ * A setting computed in full.
  *
  * @param price in the steps of {@link Costs}
  */

@@ -8,8 +8,8 @@ import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The settings that are right on one engine whose differences are known: its fuel lies between a
- * least (the lean limit, on every day) and a most (the rich limit, today) at every opening. No
+ * The settings that are right on one engine whose differences are known. At every opening the fuel
+ * lies between a least (the lean limit, on every day) and a most (the rich limit, today). No
  * logarithm is needed, so every setting is computed until one opening is out of bounds.
  */
 final class EngineSweep {

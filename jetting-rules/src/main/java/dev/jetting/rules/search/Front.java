@@ -5,9 +5,10 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * The settings that no other beats in lean risk, distance and cost at once: among the right ones,
- * and only until one is found among all, without those whose lean risk is above the highest or
- * whose overrun is too lean. Of settings equal in all three the first in part order stays.
+ * The Pareto front of the settings in lean risk, distance and cost. It is the front of the right
+ * settings. Until one is found, it is the front of all settings, without those whose lean risk is
+ * above the highest or whose overrun is too lean. Of settings equal in all three the first in part
+ * order stays.
  */
 final class Front implements Keeper {
 

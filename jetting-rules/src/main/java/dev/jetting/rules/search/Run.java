@@ -53,7 +53,7 @@ public record Run(
   }
 
   /**
-   * This run with somebody who may end it.
+   * This run with another condition that ends it.
    *
    * @param other asked often, from every thread; once true the search ends with what it has
    * @return the changed run

@@ -1,9 +1,9 @@
 package dev.jetting.rules.search;
 
 /**
- * How a setting stands against the limits at every assessed throttle opening, as the standard
- * rulebook looks at them: too lean is a danger on every day of the riding, too rich a nuisance on
- * the day of the sheet.
+ * How a setting stands against the limits at every assessed throttle opening, as in the standard
+ * rulebook. Too lean is a danger on every day of the riding; too rich is a nuisance on the day of
+ * the sheet.
  */
 public enum Standing {
   /**

@@ -98,7 +98,7 @@ final class Sweep {
     limitFuel = new double[days][space.openings];
   }
 
-  /** How many settings were worked out in full, or until they proved too lean. */
+  /** How many settings were computed in full, or until they proved too lean. */
   long workedOut() {
     return workedOut;
   }

@@ -9,8 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * The carburettor of a sheet among those of a family: one of its bodies, in which its owner may
- * have another screw or float valve, or one that is to be changed for the family's.
+ * The carburettor of a sheet in relation to a family. It is one of the family's bodies, perhaps
+ * with another screw or float valve, or one that is to be replaced by the family's.
  */
 final class SheetCarburettor {
 

@@ -12,8 +12,8 @@ import java.util.Optional;
 
 /**
  * Tuning by habit: from rich, one main size smaller at a time, by the colour of the plug after full
- * throttle; stop where it is right, a step back where it has become too light. Nothing else is
- * touched.
+ * throttle. It stops where the colour is right, and takes a step back where it has become too
+ * light. Nothing else is touched.
  */
 final class ByHabit {
 

@@ -20,10 +20,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * An engine that differs from the model in more ways than the library assumes: every flow
- * coefficient, the induction and the delivery over engine speed are others; on top of that its
- * circuits are off with heavier tails than normal, in full and not linearised; and the residual
- * bends at a few openings instead of being smooth.
+ * An engine that differs from the model in more ways than the library assumes. Every flow
+ * coefficient, the induction and the delivery over engine speed are others. Its circuits are off
+ * with heavier tails than normal, in full and not linearised. The residual bends at a few openings
+ * instead of being smooth.
  *
  * <p>Each spread of the library is shared out by variance: half to the coefficients' part and half
  * to the circuits' own errors. How wide the whole comes out is counted by the trial, not fitted.

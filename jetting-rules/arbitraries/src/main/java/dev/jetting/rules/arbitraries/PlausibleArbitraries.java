@@ -54,8 +54,8 @@ import net.jqwik.api.RandomDistribution;
 
 /**
  * Random sheets that a tuner would believe: invented engines of 65 to 250 cm³ whose carburettor and
- * jets suit them by size, set too lean, too rich or about right, on ordinary days, in numbers as
- * people write them. Ranges are common practice, no source.
+ * jets suit them by size. They are set too lean, too rich or about right, on ordinary days, in
+ * numbers as people write them. Ranges are common practice, no source.
  *
  * <p>Not a picture of what is on the road: no share of these settings means anything.
  */

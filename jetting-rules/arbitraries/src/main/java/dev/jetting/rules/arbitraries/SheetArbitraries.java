@@ -75,9 +75,9 @@ import net.jqwik.api.RandomDistribution;
 import net.jqwik.api.Tuple;
 
 /**
- * Random valid setup sheets, and what they are made of: real parts' sizes and far beyond, in
- * numbers as people write them and as calculations leave them, under names with whatever a document
- * has to escape. Each could be bolted together; few would run well.
+ * Random valid setup sheets and their components. Sizes are those of real parts and far beyond, in
+ * numbers as people write them and as calculations leave them. Names contain characters that a
+ * document has to escape. Each could be bolted together; few would run well.
  *
  * <p>Not a picture of what is on the road: no share of these settings means anything.
  */
