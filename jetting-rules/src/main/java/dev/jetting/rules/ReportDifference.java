@@ -25,7 +25,7 @@ import java.util.Set;
 public record ReportDifference(
     Set<Side> sides, List<FindingChange> changes, boolean passedBefore, boolean passesAfter) {
 
-  /** By how much a share may move without being told, the rounding of a calculation. */
+  /** A share may move by this much without being reported: the rounding of a calculation. */
   private static final double ROUNDING = 1e-9;
 
   /** What a report rests on. */

@@ -13,7 +13,7 @@ record LimitsForm(String format, int schemaVersion, Map<String, Coefficient> lim
   static final String FORMAT = "jetting rule limits";
   static final int VERSION = 1;
 
-  /** The fields that tell limits from other documents, as they are written. */
+  /** The fields that identify limits, as they are written. */
   static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
 
   LimitsForm {

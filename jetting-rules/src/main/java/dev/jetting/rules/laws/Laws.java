@@ -157,7 +157,7 @@ public final class Laws {
   /**
    * What passes and what fails are the same number: where a small step of a part takes a rule from
    * passed to failed, or back, what is left to the limit is next to nothing on both sides. A count
-   * may go by one.
+   * may change by one.
    *
    * @return the law
    */

@@ -188,17 +188,17 @@
     const table = document.querySelector(".map");
     table.setAttribute("role", "grid");
     const grid = [...table.tBodies[0].rows].map((row) => [...row.querySelectorAll("td")]);
-    const tell = (cell) => { el("map-numbers").textContent = cell.dataset.about; };
+    const show = (cell) => { el("map-numbers").textContent = cell.dataset.about; };
     grid.flat().forEach((cell) => {
       cell.tabIndex = -1;
-      cell.addEventListener("mouseenter", () => tell(cell));
+      cell.addEventListener("mouseenter", () => show(cell));
     });
     grid[0][0].tabIndex = 0;
     table.addEventListener("focusin", (event) => {
       const cell = event.target.closest("td");
       if (cell) {
         grid.flat().forEach((one) => { one.tabIndex = one === cell ? 0 : -1; });
-        tell(cell);
+        show(cell);
       }
     });
     const steps = { ArrowUp: [-1, 0], ArrowDown: [1, 0], ArrowLeft: [0, -1], ArrowRight: [0, 1] };
