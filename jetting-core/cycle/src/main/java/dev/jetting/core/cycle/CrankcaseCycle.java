@@ -174,13 +174,14 @@ public final class CrankcaseCycle {
         Pressure.ofPascals(root * root * ambient),
         grams(main),
         grams(pilot),
-        lambda(air, main + pilot),
+        lambda(setup, air, main + pilot),
         turns,
         closure,
         trace(equations, places));
   }
 
-  private Lambda lambda(double air, double fuel) {
+  /** Of flows in kg/s. */
+  static Lambda lambda(Setup setup, double air, double fuel) {
     double dryAir = Math.max(air, 0) * setup.air().dryAirMassFraction();
     double needed =
         fuel * (1 - setup.fuel().oilMassFraction()) * setup.fuel().stoichiometricRatio().value();

@@ -10,6 +10,8 @@
  *       origin.
  *   <li>{@link dev.jetting.core.cycle.CrankcaseCycle}: the simulation of a setup.
  *   <li>{@link dev.jetting.core.cycle.CyclePoint}: its result at one throttle opening and speed.
+ *   <li>{@link dev.jetting.core.cycle.FastCycle}: closed forms that follow the simulation, with
+ *       {@link dev.jetting.core.cycle.FastPoint} as their result.
  * </ul>
  *
  * <p>Use it to check the fast model on an engine whose ports are known, not in its place: a point

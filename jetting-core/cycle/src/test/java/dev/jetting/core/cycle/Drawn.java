@@ -1,0 +1,202 @@
+package dev.jetting.core.cycle;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.air.AirFormula;
+import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.Exhaust;
+import dev.jetting.core.engine.Induction;
+import dev.jetting.core.engine.LoadLine;
+import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Carburettor;
+import dev.jetting.core.parts.FlowCoefficients;
+import dev.jetting.core.parts.Intake;
+import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.PilotCircuit;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.core.parts.Taper;
+import dev.jetting.units.Area;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.Displacement;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.Length;
+import dev.jetting.units.Pressure;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.Temperature;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import java.util.Random;
+
+/** Engines and carburettors drawn at random that the fit has not seen. */
+final class Drawn {
+
+  static final double[] OPENINGS = {0.0625, 0.125, 0.25, 0.5, 1};
+
+  private Drawn() {}
+
+  /** An engine and its carburettor, at a speed. */
+  record Trial(SlideSignal.Kind kind, Setup setup, Crankcase crankcase, double rpm) {
+
+    CyclePoint cycle(double opening) {
+      return CrankcaseCycle.of(setup, crankcase)
+          .at(ThrottleOpening.ofShare(opening), EngineSpeed.ofRpm(rpm));
+    }
+
+    FastPoint fast(double opening) {
+      return FastCycle.of(setup, crankcase.inlet())
+          .at(ThrottleOpening.ofShare(opening), EngineSpeed.ofRpm(rpm));
+    }
+
+    /** ln of the fast λ by that of the cycle. */
+    double error(double opening) {
+      return Math.log(fast(opening).lambda().value() / cycle(opening).lambda().value());
+    }
+  }
+
+  private static int place(SlideSignal.Kind kind) {
+    return switch (kind) {
+      case PISTON -> 0;
+      case ROTARY -> 1;
+      case REED -> 2;
+    };
+  }
+
+  private static double between(Random random, double from, double to) {
+    return from + (to - from) * random.nextDouble();
+  }
+
+  /** With the inside that the fast model assumes, or with what it is not given drawn as well. */
+  static Trial draw(SlideSignal.Kind kind, long seed, boolean hidden) {
+    Random r = new Random(seed * 1_000_003 + place(kind));
+    double swept = between(r, 50, 250);
+    double peak = between(r, 5500, 10500);
+    double rpm = Math.max(3000, peak * between(r, 0.35, 1.1));
+    double opens = kind == SlideSignal.Kind.PISTON ? between(r, 65, 92) : between(r, 118, 145);
+    double closes = kind == SlideSignal.Kind.PISTON ? opens : between(r, 45, 75);
+    double pull = between(r, 0, 18_000);
+    double celsius = between(r, -10, 35);
+    double kilopascals = between(r, 75, 103);
+    double port = hidden ? Math.exp(0.2 * r.nextGaussian()) : 1;
+    double transferPort = hidden ? Math.exp(0.15 * r.nextGaussian()) : 1;
+    double tract = hidden ? Math.exp(0.3 * r.nextGaussian()) : 1;
+    double compression = hidden ? between(r, 1.32, 1.5) : 1.4;
+    double transferDuration = hidden ? between(r, 112, 130) : 120;
+    double reed = hidden ? Math.exp(0.4 * r.nextGaussian()) : 1;
+    double bore =
+        Math.rint(4.06 * Math.sqrt(swept * peak / 7000.0 * between(r, 0.18, 0.36)) * 10) / 10;
+
+    double inletArea =
+        7.295 * swept * 1e-6 * (peak / 60) / Math.sqrt(287.05287 * 288.15) / 0.7 * 1e6;
+    Inlet inlet =
+        switch (kind) {
+          case PISTON -> new Inlet.PistonPort(opens + closes, Bench.area(inletArea * port));
+          case ROTARY ->
+              new Inlet.RotaryValve(opens, closes, 20, Bench.area(inletArea * port * 460 / 520));
+          case REED ->
+              new Inlet.Reed(
+                  Bench.area(inletArea * port * 560 / 520), Pressure.ofPascals(4000 * reed));
+        };
+    Crankcase crankcase =
+        Crankcase.builder()
+            .primaryCompression(compression)
+            .inlet(inlet)
+            .transfer(
+                new Transfer(
+                    transferDuration,
+                    Bench.area(inletArea * transferPort * 500 / 520),
+                    Pressure.ofPascals(pull * kilopascals / 101.325)))
+            .tract(
+                new IntakeTract(
+                    Length.ofMillimetres(70),
+                    Area.ofSquareMillimetres(450 * swept / 123 * tract),
+                    IntakeTract.Inertia.LEFT_OUT))
+            .build();
+    double speed = Math.log(7.295 * peak / rpm * Math.sqrt((273.15 + celsius) / 288.15));
+    SlideSignal.Group usual = SignalSamples.group(kind, speed, opens, closes, 3.7, pull);
+    double inletGroup = usual.inlet() * port;
+    SlideSignal.Group own =
+        new SlideSignal.Group(
+            usual.gap(),
+            kind,
+            inletGroup,
+            opens,
+            closes,
+            usual.ramp(),
+            4000 * reed / (kilopascals * 1e3),
+            usual.transfer() * transferPort,
+            transferDuration,
+            usual.pull(),
+            compression,
+            0.25,
+            usual.tract() * tract);
+    double delivery = SlideSignal.of(own).air();
+    Engine engine =
+        new Engine(
+            "invented",
+            Displacement.ofCubicCentimetres(swept),
+            RpmCurve.constant(delivery),
+            Induction.assumedMild(),
+            Exhaust.reference("plain"),
+            new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(peak)),
+            MixtureNeed.assumedMild());
+    Setup base = Bench.setup();
+    return new Trial(
+        kind,
+        new Setup(
+            engine,
+            setting(base.setting(), bore, r),
+            Air.dry(Pressure.ofPascals(kilopascals * 1e3), Temperature.ofCelsius(celsius))
+                .withFormula(AirFormula.IDEAL_GAS),
+            base.fuel()),
+        crankcase,
+        rpm);
+  }
+
+  /** The bench's setting, in proportion to the bore, its parts drawn by a little. */
+  private static Setting setting(Setting s, double bore, Random r) {
+    double k = bore / 24;
+    PilotCircuit p = s.carburettor().pilot();
+    PilotCircuit pilot =
+        new PilotCircuit(
+            ScrewKind.MIXTURE,
+            Bench.area(0.13 * k * k),
+            Bench.area(0.45 * k * k),
+            Bench.area(0.38 * k * k),
+            Length.ofMillimetres(0),
+            Length.ofMillimetres(1.5 * k),
+            p.head(),
+            p.mostTurns());
+    Carburettor c =
+        new Carburettor(
+            "invented",
+            Diameter.ofMillimetres(bore),
+            Length.ofMillimetres(2.5 * k),
+            Length.ofMillimetres(8 * k),
+            pilot,
+            s.carburettor().floatValve(),
+            FlowCoefficients.assumed());
+    double filter = r.nextBoolean() ? 0 : between(r, 1, 1.6) * Math.PI / 4 * bore * bore;
+    return new Setting(
+        c,
+        filter == 0 ? Intake.openMouth() : Intake.filter("filter", Bench.area(filter)),
+        JetBore.ofMillimetres(0.42 * k * between(r, 0.93, 1.07)),
+        new Screw(ScrewKind.MIXTURE, s.screw().turns()),
+        Cutaway.ofMillimetres(3 * k * between(r, 0.8, 1.2)),
+        Length.ofMillimetres(k),
+        NeedleJet.of(Diameter.ofMillimetres(2.15 * k)),
+        new Needle(
+            "invented",
+            Diameter.ofMillimetres((2.15 - 0.13 * between(r, 0.8, 1.2)) * k),
+            List.of(new Taper(Length.ofMillimetres(3.6 * k), 0.028)),
+            5,
+            Length.ofMillimetres(0.8 * k),
+            Length.ofMillimetres(60 * k)),
+        s.clip(),
+        JetBore.ofMillimetres(0.96 * k * between(r, 0.9, 1.1)));
+  }
+}
