@@ -11,6 +11,7 @@ import dev.jetting.rules.RulePack;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.laws.LawKit;
+import dev.jetting.rules.laws.RuleCheck;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.JetBore;
@@ -58,6 +59,20 @@ class RuleAuthorTest {
     assertThat(bigger.status()).isEqualTo(Status.FAILED);
     assertThat(bigger.findings().get(0).text())
         .isEqualTo("The main jet of 1.41 mm is bigger than the 1.40 mm of the kit.");
+  }
+
+  /** The biggest jet of the kit passes on its limit, the next one fails. */
+  @Test
+  void kitMainJet_checkedOnEditsOfThePlainSheet() {
+    RuleCheck check =
+        RuleCheck.of(
+            Rulebook.of("test", "1", List.of())
+                .withPacks(packs())
+                .rule("kit-main-jet")
+                .orElseThrow());
+
+    check.edited("/setting/mainJet", "1.40 mm").passes().withMeasured(1.40).withLimit(1.40);
+    check.edited("/setting/mainJet", "1.41 mm").failsOn("setting.mainJet").withLimit(1.40);
   }
 
   private static Outcome judged(String ruleId, double mainJet) {

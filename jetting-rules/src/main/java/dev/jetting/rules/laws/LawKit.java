@@ -2,10 +2,14 @@ package dev.jetting.rules.laws;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
+import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.SetupSheet;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -126,14 +130,39 @@ public final class LawKit {
    */
   public LawReport hold(Candidate candidate, Stream<Trial> trials) {
     List<Tally> tallies = laws.stream().map(Tally::new).toList();
+    Map<String, Map<Status, Integer>> seen = new LinkedHashMap<>();
+    candidate.rulebook().rules().forEach(rule -> seen.put(rule.id(), new EnumMap<>(Status.class)));
     trials
         .takeWhile(trial -> tallies.stream().anyMatch(Tally::open))
         .forEachOrdered(
             trial -> {
               Experiment experiment = new Experiment(candidate, trial);
               tallies.stream().filter(Tally::open).forEach(tally -> tally.add(experiment));
+              count(experiment, seen);
             });
-    return new LawReport(tallies.stream().map(Tally::result).toList());
+    return new LawReport(
+        tallies.stream().map(Tally::result).toList(),
+        seen.entrySet().stream()
+            .map(each -> new SeenOutcomes(each.getKey(), each.getValue()))
+            .toList());
+  }
+
+  private static void count(Experiment experiment, Map<String, Map<Status, Integer>> seen) {
+    try {
+      Stream.concat(Stream.of(experiment.before()), experiment.after().stream())
+          .forEach(
+              setting ->
+                  experiment
+                      .candidate()
+                      .rulebook()
+                      .rules()
+                      .forEach(
+                          rule ->
+                              Objects.requireNonNull(seen.get(rule.id()))
+                                  .merge(rule.evaluate(setting).status(), 1, Integer::sum)));
+    } catch (Experiment.NotAssessable e) {
+      // No setting, no outcome: the laws were not tried on it either.
+    }
   }
 
   /** One law over the trials. */

@@ -8,16 +8,19 @@ import java.util.stream.Collectors;
  * The result of checking a candidate against laws.
  *
  * @param results the result of each law, in the order of the kit
+ * @param seen each rule of the candidate with the outcomes that it ever had, in their order
  */
-public record LawReport(List<LawResult> results) {
+public record LawReport(List<LawResult> results, List<SeenOutcomes> seen) {
 
   /**
-   * Copies the results.
+   * Copies the lists.
    *
-   * @param results the result of each law
+   * @param results each law with what came of it
+   * @param seen each rule of the candidate with the outcomes that it ever had
    */
   public LawReport {
     results = List.copyOf(results);
+    seen = List.copyOf(seen);
   }
 
   /** {@return whether no law was violated; says nothing of laws that were never tried} */
@@ -34,6 +37,15 @@ public record LawReport(List<LawResult> results) {
   }
 
   /**
+   * Returns the rules that never passed, or never failed: the trials do not test them.
+   *
+   * @return ids of those rules
+   */
+  public List<String> untestedRules() {
+    return seen.stream().filter(each -> !each.isTested()).map(SeenOutcomes::ruleId).toList();
+  }
+
+  /**
    * The violation of a law.
    *
    * @param lawId id of the law
@@ -46,9 +58,10 @@ public record LawReport(List<LawResult> results) {
         .flatMap(LawResult::counterexample);
   }
 
-  /** {@return a line for each law, with the counterexamples} */
+  /** {@return a line for each law, with the counterexamples, then a line for each rule} */
   @Override
   public String toString() {
-    return results.stream().map(LawResult::toString).collect(Collectors.joining());
+    return results.stream().map(LawResult::toString).collect(Collectors.joining())
+        + seen.stream().map(SeenOutcomes::toString).collect(Collectors.joining());
   }
 }

@@ -43,6 +43,7 @@ class LawKitTest {
             no-big-main: violated after it held on 0 trials, not tried on 0
               setting: the plain one except for main 130 instead of main 118
               a big main jet
+            rule fine: PASSED 2 (not tested)
             """);
   }
 

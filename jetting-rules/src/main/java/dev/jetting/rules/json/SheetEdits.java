@@ -1,0 +1,81 @@
+package dev.jetting.rules.json;
+
+import com.fasterxml.jackson.core.JsonPointer;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.jetting.rules.SetupSheet;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * Edits of a setup sheet by JSON Pointers (RFC 6901) into its document, as examples of rules have
+ * them: {@code "/setting/mainJet"} with {@code "1.45 mm"}.
+ *
+ * <p>For examples and tests. A program changes a sheet with its withers and builders.
+ */
+public final class SheetEdits {
+
+  private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+  private SheetEdits() {}
+
+  /**
+   * Edits a sheet.
+   *
+   * @param sheet the sheet
+   * @param edits the value to put at each pointer, as JSON, such as {@code "\"1.45 mm\""}
+   * @return the edited sheet
+   * @throws JsonInputException if the edited document is no setup sheet
+   * @throws IllegalArgumentException if a pointer leads nowhere, or a value is no JSON
+   */
+  public static SetupSheet edited(SetupSheet sheet, Map<String, String> edits) {
+    JsonNode document = parsed("the sheet", SheetJson.write(Objects.requireNonNull(sheet)));
+    edits.forEach((pointer, value) -> edit(document, pointer, parsed(pointer, value)));
+    return SheetJson.read(document.toString());
+  }
+
+  private static JsonNode parsed(String where, String json) {
+    try {
+      return MAPPER.readTree(json);
+    } catch (JsonProcessingException e) {
+      throw new IllegalArgumentException(
+          "value at " + Quote.quoted(where) + ": allowed a JSON value", e);
+    }
+  }
+
+  private static void edit(JsonNode document, String text, JsonNode value) {
+    JsonPointer pointer = pointer(text);
+    JsonNode holder =
+        pointer.matches() ? MAPPER.getNodeFactory().nullNode() : document.at(pointer.head());
+    if (holder instanceof ObjectNode object) {
+      object.set(pointer.last().getMatchingProperty(), value);
+    } else if (holder instanceof ArrayNode array && array.has(pointer.last().getMatchingIndex())) {
+      array.set(pointer.last().getMatchingIndex(), value);
+    } else {
+      throw new IllegalArgumentException(
+          "pointer " + Quote.quoted(text) + ": allowed one to a field of the sheet or an element");
+    }
+  }
+
+  private static JsonPointer pointer(String text) {
+    try {
+      return JsonPointer.compile(text);
+    } catch (IllegalArgumentException e) {
+      throw new IllegalArgumentException(
+          "pointer " + Quote.quoted(text) + ": allowed one as in /setting/mainJet", e);
+    }
+  }
+
+  /**
+   * Writes a text as JSON, for the value of an edit.
+   *
+   * @param value the text
+   * @return the text in quotation marks, escaped
+   */
+  public static String text(String value) {
+    return MAPPER.getNodeFactory().textNode(value).toString();
+  }
+}
