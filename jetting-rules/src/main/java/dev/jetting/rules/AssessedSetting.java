@@ -107,9 +107,21 @@ public record AssessedSetting(
    * @return the calibration; without readings where nothing was seen or it proves nothing here
    */
   public static Calibration known(SetupSheet sheet, RiskModel riskModel) {
+    return known(sheet, riskModel, Meanings.assumed());
+  }
+
+  /**
+   * Returns the same where colours and symptoms mean something else.
+   *
+   * @param sheet the sheet
+   * @param riskModel limits, spreads and steps
+   * @param meanings what colours and symptoms mean
+   * @return the calibration; without readings where nothing was seen or it proves nothing here
+   */
+  public static Calibration known(SetupSheet sheet, RiskModel riskModel, Meanings meanings) {
     Calibration untried = sheet.riskModel(riskModel).untried();
     try {
-      return untried.with(sheet.provenance().readings(sheet.setup(), Meanings.assumed()));
+      return untried.withProof(sheet.provenance().readings(sheet.setup(), meanings));
     } catch (IllegalArgumentException e) {
       return untried; // a proven setup that does not go together: a rule of danger names it
     }

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * What a rulebook says of a setting. The same setting and rulebook give the same report, byte for
@@ -35,6 +36,7 @@ import java.util.function.Function;
  * @param findings what was found, the most dangerous first
  * @param unusedWaivers waivers that waived nothing, in the order they were given
  * @param plan the way out, where an adviser has worked it out
+ * @param proof what a proven setup did to this report, where one counts
  * @param assumptions the coefficients of limits, spreads and rules, by name
  * @param cautions the usual cautions
  */
@@ -54,6 +56,7 @@ public record Report(
     List<RankedFinding> findings,
     List<UnusedWaiver> unusedWaivers,
     Optional<Plan> plan,
+    Optional<ProofUse> proof,
     Map<String, Coefficient> assumptions,
     List<String> cautions) {
 
@@ -81,6 +84,7 @@ public record Report(
    * @param findings what was found, the most dangerous first
    * @param unusedWaivers waivers that waived nothing, in the order they were given
    * @param plan the way out, where an adviser has worked it out
+   * @param proof what a proven setup did to this report, where one counts
    * @param assumptions the coefficients of limits, spreads and rules, by name
    * @param cautions the usual cautions
    * @throws IllegalArgumentException if the schema version is another, two results are of one rule,
@@ -101,6 +105,7 @@ public record Report(
     findings = List.copyOf(findings);
     unusedWaivers = List.copyOf(unusedWaivers);
     Objects.requireNonNull(plan, "plan");
+    Objects.requireNonNull(proof, "proof");
     assumptions = ImmutableMap.copyOf(assumptions);
     cautions = List.copyOf(cautions);
     if (schemaVersion != SCHEMA_VERSION) {
@@ -178,6 +183,7 @@ public record Report(
         findings,
         waivers.unused(rulebook, findings, sheet),
         Optional.empty(),
+        ProofUse.of(sheet, riskModel),
         ImmutableMap.<String, Coefficient>builder()
             .putAll(riskModel.limits().basis())
             .putAll(sheet.riskModel(riskModel).uncertainty().basis())
@@ -242,6 +248,7 @@ public record Report(
         ranked,
         unusedWaivers,
         Optional.of(found),
+        proof,
         assumptions,
         cautions);
   }
@@ -282,12 +289,12 @@ public record Report(
   /**
    * Returns what the sheet states that is allowed, and yet so unusual that the verdict must be read
    * with it: a bold accepted risk, a λ wanted near the end of what is plausible, a single day,
-   * typical values.
+   * typical values. Where a proven setup counts, the last says what it did.
    *
-   * @return a sentence each; empty for the usual sheet
+   * @return a line each; empty for the usual sheet
    */
   public List<String> notices() {
-    return Premises.of(sheet);
+    return Stream.concat(Premises.of(sheet).stream(), proof.map(ProofUse::text).stream()).toList();
   }
 
   /**

@@ -29,6 +29,7 @@ public final class CalibratedModel {
   private final Setup setup;
   private final GaussianProcess<Place> process;
   private final ToDoubleFunction<Place> shift;
+  private final GaussianProcess.Column toAir;
   private final Normal air;
   private final List<Node> nodes;
 
@@ -39,7 +40,8 @@ public final class CalibratedModel {
     this.shift = shift;
     setup = model.setup();
     this.process = process;
-    air = process.at(AIR);
+    toAir = process.column(AIR);
+    air = process.at(AIR, toAir);
     nodes =
         AirCase.of(air).stream()
             .map(
@@ -128,9 +130,10 @@ public final class CalibratedModel {
 
   /** By the rules of conditioning: the rest of the errors, the air's being known. */
   private Normal given(AirCase known, ThrottleOpening throttle, FuelSensitivities modelled) {
-    Place place = new Place(modelled.with(0), throttle.share(), true);
-    Normal rest = process.at(place);
-    double shared = process.covariance(place, AIR);
+    Place place = Place.inUse(modelled.with(0), throttle.share());
+    GaussianProcess.Column toPlace = process.column(place);
+    Normal rest = process.at(place, toPlace);
+    double shared = process.covariance(place, toPlace, AIR, toAir);
     double mean = modelled.lnLambda() + rest.mean() + shift.applyAsDouble(place);
     if (shared == 0 || air.deviation() == 0) {
       return new Normal(mean, rest.deviation());

@@ -3,12 +3,14 @@ package dev.jetting.core.calibration;
 import com.google.common.base.Suppliers;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Sensitivities;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /**
  * What readings have taught about an engine and its carburettor.
@@ -85,6 +87,15 @@ public final class Calibration {
           model.fuelSensitivities(reading.throttle(), reading.speed()).lnLambda());
     }
 
+    static Read proven(Reading reading, Spreads spreads) {
+      Read read = of(reading, spreads);
+      return new Read(reading, read.place.beforeFaults(), read.modelled);
+    }
+
+    boolean isProven() {
+      return !place.disturbed();
+    }
+
     double from() {
       return StrictMath.log(reading.from().value()) - modelled;
     }
@@ -117,19 +128,57 @@ public final class Calibration {
   }
 
   /**
+   * This calibration with readings from when the engine ran well. A fault that is assumed later
+   * ({@link #assuming}) came after them and does not count in them.
+   *
+   * @param proof the readings, all on the engine as it is now but for such a fault
+   * @return what they all have taught
+   */
+  public Calibration withProof(List<Reading> proof) {
+    List<Read> all = new ArrayList<>(reads);
+    proof.forEach(reading -> all.add(Read.proven(reading, spreads)));
+    return new Calibration(spreads, disturbance, all);
+  }
+
+  /**
+   * This calibration with each reading replaced by another, such as one at the opening at which it
+   * was really taken. Readings from when the engine ran well stay as they are.
+   *
+   * @param other from a reading to the one that replaces it
+   * @return what the other readings teach
+   */
+  public Calibration rereading(UnaryOperator<Reading> other) {
+    return new Calibration(
+        spreads,
+        disturbance,
+        reads.stream()
+            .map(read -> read.isProven() ? read : Read.of(other.apply(read.reading), spreads))
+            .toList());
+  }
+
+  /**
    * This calibration for an engine that may have differed more or less before any reading.
    *
    * @param other how far it may have differed
    * @return what the same readings teach
    */
   public Calibration withSpreads(Spreads other) {
-    return new Calibration(other, disturbance, List.of()).with(readings());
+    return new Calibration(
+        other,
+        disturbance,
+        reads.stream()
+            .map(
+                read ->
+                    read.isProven()
+                        ? Read.proven(read.reading, other)
+                        : Read.of(read.reading, other))
+            .toList());
   }
 
   /**
    * This calibration under the hypothesis of a fault.
    *
-   * @param fault what the fault does to the mixture
+   * @param fault what the fault does to the mixture, since the readings from when it ran well
    * @return what the same readings teach if the engine has it
    */
   public Calibration assuming(Disturbance fault) {
@@ -192,6 +241,18 @@ public final class Calibration {
   /** {@return the cases that differ in the engine's air, from little air to much} */
   public List<AirCase> airCases() {
     return AirCase.of(difference(ErrorSource.AIR));
+  }
+
+  /**
+   * Returns what is known at a throttle opening, the engine's air being given.
+   *
+   * @param given one of {@link #airCases}
+   * @param throttle throttle opening
+   * @return the errors that act on the fuel there, and what is left
+   */
+  public FuelErrors fuelErrors(AirCase given, ThrottleOpening throttle) {
+    Place left = Place.inUse(new Sensitivities(0, 0, 0, 0), throttle.share());
+    return FuelErrors.of(process.get(), shift(left), given, throttle);
   }
 
   /**

@@ -34,10 +34,10 @@ public record Disturbance(ThrottleOpening at, double reach, double mean, double 
     deviation = Checks.within("deviation of a disturbance in ln λ", deviation, 0, 1);
   }
 
-  /** Its share at a place: 1 where it is strongest; 0 for a source on its own. */
+  /** Its share at a place: 1 where it is strongest; 0 for a source, and before the fault. */
   double share(Place place) {
     double distance = (place.throttle() - at.share()) / reach;
-    return place.hasResidual() ? StrictMath.exp(-distance * distance / 2) : 0;
+    return place.disturbed() ? StrictMath.exp(-distance * distance / 2) : 0;
   }
 
   /** A kernel with this one's variance added. */

@@ -80,14 +80,33 @@ final class GaussianProcess<X> {
    * @return its distribution
    */
   public Normal at(X input) {
+    return at(input, column(input));
+  }
+
+  /** The same, with what the observations have in common with the input. */
+  Normal at(X input, Column column) {
     double variance = kernel.covariance(input, input);
     if (observations.isEmpty()) {
       return new Normal(0, Math.sqrt(variance));
     }
+    double left = Math.max(0, variance - column.explained.dotProduct(column.explained));
+    return new Normal(column.to.dotProduct(weights), Math.sqrt(left));
+  }
+
+  /**
+   * What the observations have in common with an input: their covariances k, and L⁻¹ k, whose
+   * square is the variance that they explain. The inverse would lose digits.
+   */
+  record Column(RealVector to, RealVector explained) {}
+
+  Column column(X input) {
+    if (observations.isEmpty()) {
+      return new Column(weights, weights); // all zero
+    }
     RealVector to = covariancesTo(input);
-    RealVector explained = explained(to);
-    double left = Math.max(0, variance - explained.dotProduct(explained));
-    return new Normal(to.dotProduct(weights), Math.sqrt(left));
+    RealVector explained = to.copy();
+    MatrixUtils.solveLowerTriangularSystem(factor, explained);
+    return new Column(to, explained);
   }
 
   /**
@@ -98,20 +117,14 @@ final class GaussianProcess<X> {
    * @return their covariance
    */
   public double covariance(X one, X other) {
+    return covariance(one, column(one), other, column(other));
+  }
+
+  double covariance(X one, Column columnOfOne, X other, Column columnOfOther) {
     double covariance = kernel.covariance(one, other);
     return observations.isEmpty()
         ? covariance
-        : covariance - explained(covariancesTo(one)).dotProduct(explained(covariancesTo(other)));
-  }
-
-  /**
-   * L⁻¹ k, whose square is the variance that the observations explain. The inverse would lose
-   * digits.
-   */
-  private RealVector explained(RealVector covariances) {
-    RealVector solved = covariances.copy();
-    MatrixUtils.solveLowerTriangularSystem(factor, solved);
-    return solved;
+        : covariance - columnOfOne.explained.dotProduct(columnOfOther.explained);
   }
 
   /**

@@ -13,8 +13,9 @@ import dev.jetting.units.ThrottleOpening;
  * @param slopes ∂ ln λ/∂ z for each source
  * @param throttle throttle opening by share
  * @param hasResidual whether the residual counts here
+ * @param disturbed whether a fault that is assumed counts here
  */
-record Place(Sensitivities slopes, double throttle, boolean hasResidual) {
+record Place(Sensitivities slopes, double throttle, boolean hasResidual, boolean disturbed) {
 
   /**
    * The chord's reach to each side, in standard deviations. By the three-point Gauss–Hermite rule,
@@ -38,7 +39,7 @@ record Place(Sensitivities slopes, double throttle, boolean hasResidual) {
                   - less.fuelSensitivities(throttle, speed).lnLambda())
               / (2 * z);
     }
-    return new Place(model.fuelSensitivities(throttle, speed).with(chord), throttle.share(), true);
+    return inUse(model.fuelSensitivities(throttle, speed).with(chord), throttle.share());
   }
 
   static Place of(ErrorSource source) {
@@ -49,7 +50,17 @@ record Place(Sensitivities slopes, double throttle, boolean hasResidual) {
           case MAIN -> new Sensitivities(0, 0, 1, 0);
           case AIR -> new Sensitivities(0, 0, 0, 1);
         };
-    return new Place(only, 0, false);
+    return new Place(only, 0, false, false);
+  }
+
+  /** A place of the engine as it is now, with a fault that is assumed. */
+  static Place inUse(Sensitivities slopes, double throttle) {
+    return new Place(slopes, throttle, true, true);
+  }
+
+  /** The same before any fault that is assumed. */
+  Place beforeFaults() {
+    return new Place(slopes, throttle, hasResidual, false);
   }
 
   /** Σ τ² S S' over the sources, and the residual's squared exponential over the throttle. */

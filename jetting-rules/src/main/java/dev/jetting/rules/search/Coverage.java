@@ -129,7 +129,7 @@ public record Coverage(
     }
     RiskModel wider = sheet.riskModel(riskModel);
     List<Drawn> drawn = new Draws(wider.uncertainty()).first(engines);
-    Limits limits = new Limits(sheet, wider, sheet.riding().acceptedRisk());
+    Limits limits = new Limits(sheet, wider, sheet.riding().acceptedRisk(), wider.untried());
     Work work = new Work(run, engines);
     AtomicReferenceArray<@Nullable Fit> fits = new AtomicReferenceArray<>(engines);
     work.pieces(

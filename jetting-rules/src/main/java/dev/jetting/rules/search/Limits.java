@@ -1,6 +1,8 @@
 package dev.jetting.rules.search;
 
 import dev.jetting.core.calibration.AirCase;
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.calibration.FuelErrors;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.MixtureTable;
 import dev.jetting.core.mixture.Setup;
@@ -30,7 +32,14 @@ final class Limits {
   private final double mainSpread;
   final List<AirCase> airCases;
 
-  Limits(SetupSheet sheet, RiskModel riskModel, Probability spendable) {
+  /** By air case and opening; empty where nothing is known of the engine. */
+  private final List<List<FuelErrors>> known;
+
+  /**
+   * @param calibration what is known of the engine from a proven setup
+   */
+  Limits(
+      SetupSheet sheet, RiskModel riskModel, Probability spendable, Calibration calibration) {
     Setup setup = sheet.setup();
     MixtureNeed needed = setup.engine().need();
     List<ThrottleOpening> openings = AssessedSetting.openings();
@@ -57,7 +66,15 @@ final class Limits {
     ModelUncertainty uncertainty = riskModel.uncertainty();
     double residual = uncertainty.residual().value();
     residualVariance = residual * residual;
-    airCases = riskModel.untried().airCases();
+    airCases = calibration.airCases();
+    known =
+        (calibration.readings().isEmpty() ? List.<AirCase>of() : airCases)
+            .stream().map(
+                air ->
+                    openings.stream()
+                        .map(opening -> calibration.fuelErrors(air, opening))
+                        .toList())
+            .toList();
     int middle = airCases.size() / 2;
     double rests =
         airCases.subList(middle, airCases.size()).stream().mapToDouble(AirCase::probability).sum();
@@ -93,6 +110,26 @@ final class Limits {
                 + needleSpread * needleSpread * there.needle() * there.needle()
                 + mainSpread * mainSpread * there.main() * there.main());
     return Math.sqrt(engine * engine + parts.partsVariance(there.sizes()));
+  }
+
+  /** The same of an engine of which something is known, in an air case. */
+  double deviationsAwayKnown(
+      MixtureTable.Local there, int opening, int airCase, ModelUncertainty parts) {
+    FuelErrors errors = known.get(airCase).get(opening);
+    double away = lnLean[opening] - expected(there, opening, airCase);
+    double variance =
+        errors.variance(there.pilot(), there.needle(), there.main())
+            + parts.partsVariance(there.sizes());
+    if (variance > 0) {
+      return away / Math.sqrt(variance);
+    }
+    return away < 0 ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
+  }
+
+  /** ln λ as expected of such an engine in an air case. */
+  double expected(MixtureTable.Local there, int opening, int airCase) {
+    return there.lnLambda()
+        + known.get(airCase).get(opening).mean(there.pilot(), there.needle(), there.main());
   }
 
   /** A setting's distance from need, by the same steps as {@link RiskProfile#distance}. */

@@ -1,6 +1,8 @@
 package dev.jetting.rules.search;
 
+import com.google.common.base.Suppliers;
 import dev.jetting.core.calibration.AirCase;
+import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureTable;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.rules.AssessedSetting;
@@ -26,11 +28,13 @@ import java.util.stream.Stream;
  * A search over every combination of the choices for an engine and its riding: exact, not sampled.
  *
  * <p>A bound excludes most settings without computing them. The others are computed as in {@link
- * dev.jetting.rules.AssessedSetting}, for an engine that nobody has measured. The result is the
- * same on any number of threads.
+ * dev.jetting.rules.AssessedSetting}: for an engine that nobody has measured, or for one of which a
+ * proven setup teaches something ({@link AssessedSetting#known}). With a proven setup every setting
+ * is computed, which takes some ten times as long. The result is the same on any number of threads.
  *
  * <p>The answer is as good as the model and the spreads: ride it in from the rich side all the
- * same. Not for an engine with readings; {@link dev.jetting.rules.tuning.NextChange} uses them.
+ * same. Not for an engine in a tuning session; {@link dev.jetting.rules.tuning.NextChange} uses its
+ * readings.
  */
 public final class SettingSearch {
 
@@ -43,6 +47,7 @@ public final class SettingSearch {
   private final SetupSheet sheet;
   private final Choices choices;
   private final RiskModel riskModel;
+  private final Calibration known;
   private final OptionalInt mostNewParts;
   private final Optional<BigDecimal> highestPrice;
   private final double share;
@@ -58,6 +63,7 @@ public final class SettingSearch {
     this.sheet = Objects.requireNonNull(sheet, "sheet");
     this.choices = Objects.requireNonNull(choices, "choices");
     this.riskModel = sheet.riskModel(riskModel);
+    known = AssessedSetting.known(sheet, riskModel);
     this.mostNewParts = mostNewParts;
     this.highestPrice = highestPrice;
   }
@@ -247,7 +253,7 @@ public final class SettingSearch {
 
   <K extends Keeper> Searched search(Supplier<K> keepers, Kept<K> kept, Run run) {
     Costs costs = Costs.of(choices);
-    Limits limits = new Limits(sheet, riskModel, spendable());
+    Limits limits = new Limits(sheet, riskModel, spendable(), known);
     List<Double> airCases = limits.airCases.stream().map(AirCase::z).toList();
     Space space =
         new Space(
@@ -265,12 +271,17 @@ public final class SettingSearch {
     Work work = new Work(run, choices.combinations());
     space.fill(work);
     List<K> all = new ArrayList<>();
-    List<Sweep> sweeps = new ArrayList<>();
+    List<Sweeping> sweeps = new ArrayList<>();
+    Supplier<KnownOverrun> overrun =
+        Suppliers.memoize(() -> new KnownOverrun(sheet, space, limits.overrun, known));
     work.pieces(
         space.slides() * choices.needleJets().size(),
         worker -> {
           K keeper = keepers.get();
-          Sweep sweep = new Sweep(space, limits, parts, bounds, keeper, work);
+          Sweeping sweep =
+              known.readings().isEmpty()
+                  ? new Sweep(space, limits, parts, bounds, keeper, work)
+                  : new KnownSweep(space, limits, parts, bounds, overrun.get(), keeper, work);
           all.add(keeper);
           sweeps.add(sweep);
           return sweep::piece;
@@ -281,7 +292,7 @@ public final class SettingSearch {
         kept.of(merged).stream().map(candidate -> found(space, candidate)).toList();
     return new Searched(
         new Found(settings, choices.combinations(), space.impossible(), work.isComplete()),
-        sweeps.stream().mapToLong(Sweep::workedOut).sum());
+        sweeps.stream().mapToLong(Sweeping::workedOut).sum());
   }
 
   private ModelUncertainty[][] parts() {

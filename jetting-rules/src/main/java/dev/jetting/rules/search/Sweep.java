@@ -28,7 +28,7 @@ import dev.jetting.rules.search.Space.Slide;
  *
  * <p>Each is taken with a slack for rounding.
  */
-final class Sweep {
+final class Sweep implements Sweeping {
 
   /** Slack of what is compared by its ratio. */
   private static final double SLACK = 1e-9;
@@ -98,13 +98,13 @@ final class Sweep {
     limitFuel = new double[days][space.openings];
   }
 
-  /** How many settings were computed in full, or until they proved too lean. */
-  long workedOut() {
+  @Override
+  public long workedOut() {
     return workedOut;
   }
 
-  /** A piece of work: a slide with a needle jet. */
-  void piece(int index) {
+  @Override
+  public void piece(int index) {
     int needleJets = space.choices.needleJets().size();
     int slideIndex = index / needleJets;
     int needleJet = index % needleJets;

@@ -63,19 +63,14 @@ final class StartFinder {
             .orElseThrow(() -> new AssertionError("the sheet's own setting is among the choices"));
     Setting setting = found.setting();
     SetupSheet start = sheet.withSetup(sheet.setup().withSetting(setting));
-    RiskProfile profile =
-        riskModel.profile(
-            MixtureModel.of(start.setup()),
-            AssessedSetting.openings(),
-            riskModel.untried(),
-            start.riding().speeds());
+    RiskProfile profile = profile(start, riskModel, AssessedSetting.openings());
     return new StartingSetting(
         setting,
         profile,
         found.standing() != Standing.TOO_LEAN,
         profile.points().stream().noneMatch(StartFinder::isTooRich),
         nextRicher(setting, sheet.parts()),
-        mostTelling(start, profile, riskModel));
+        mostTelling(start, profile, AssessedSetting.known(start, riskModel)));
   }
 
   /** The first with which the engine runs: a fifth and a half of what is accepted (assumed). */
@@ -88,10 +83,18 @@ final class StartFinder {
     if (found.standing() != Standing.TOO_RICH) {
       return found.standing() == Standing.RIGHT;
     }
-    MixtureModel model = MixtureModel.of(sheet.setup().withSetting(found.setting()));
-    var need = sheet.setup().engine().need();
-    return Stream.of(ThrottleOpening.CLOSED, Held.EIGHTH)
-        .noneMatch(held -> model.at(held).lambda().isLessThan(riskModel.limits().rich(held, need)));
+    SetupSheet with = sheet.withSetup(sheet.setup().withSetting(found.setting()));
+    return profile(with, riskModel, List.of(ThrottleOpening.CLOSED, Held.EIGHTH)).points().stream()
+        .noneMatch(StartFinder::isTooRich);
+  }
+
+  private static RiskProfile profile(
+      SetupSheet sheet, RiskModel riskModel, List<ThrottleOpening> openings) {
+    return riskModel.profile(
+        MixtureModel.of(sheet.setup()),
+        openings,
+        AssessedSetting.known(sheet, riskModel),
+        sheet.riding().speeds());
   }
 
   private static boolean isTooRich(RiskPoint point) {
@@ -139,7 +142,7 @@ final class StartFinder {
 
   /** The opening whose reading takes most off the spread of ln λ over the riding. */
   private static ThrottleOpening mostTelling(
-      SetupSheet start, RiskProfile profile, RiskModel riskModel) {
+      SetupSheet start, RiskProfile profile, Calibration known) {
     MixtureModel model = MixtureModel.of(start.setup());
     return Held.OPENINGS.stream()
         .min(
@@ -149,7 +152,7 @@ final class StartFinder {
                   Reading imagined =
                       Reading.measured(
                           start.setup(), held, there.mixture().speed(), there.lambda(), SHARP);
-                  Calibration read = riskModel.untried().with(List.of(imagined));
+                  Calibration read = known.with(List.of(imagined));
                   return spread(start, profile, read.on(model));
                 }))
         .orElseThrow();

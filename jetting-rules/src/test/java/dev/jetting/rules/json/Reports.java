@@ -15,6 +15,7 @@ import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Outcome.Branch;
 import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.Plan;
+import dev.jetting.rules.ProofUse;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Report;
@@ -185,6 +186,7 @@ final class Reports {
                 Plan.Ending.NO_DANGER,
                 List.of(CHANGE),
                 List.of(new Plan.Left("b-tree", Severity.NOTE, "Known.")))),
+        Optional.of(new ProofUse(2, 0.25, 0.125, 0.0625)),
         Map.of("spread of λ", Coefficient.assumed(0.08, "1", "by hand")),
         List.of("Mind the clutch."));
   }

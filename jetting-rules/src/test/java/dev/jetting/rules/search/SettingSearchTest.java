@@ -4,19 +4,25 @@ import static java.util.stream.Collectors.counting;
 import static java.util.stream.Collectors.groupingBy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Provenance;
+import dev.jetting.rules.ProvenObservation;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
+import dev.jetting.units.ThrottleOpening;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -108,6 +114,42 @@ class SettingSearchTest {
         List.of(Choice.toBuy(good.needleJet())),
         List.of(Choice.toBuy(HungNeedle.inAnyGroove(good.needle()))),
         mainJets);
+  }
+
+  /** Of an engine with a proof the search tells what an assessment with the proof tells. */
+  @Test
+  void best_ofAProvenEngine_isThatOfPlainEnumeration_withTheProof() {
+    SetupSheet proven =
+        Shelf.SHEET.withProvenance(
+            Provenance.builder()
+                .observed(
+                    new ProvenObservation(
+                        ThrottleOpening.FULL, new Evidence.Wideband(Lambda.of(0.93))),
+                    new ProvenObservation(ThrottleOpening.ofEighths(2), new Evidence.Proven()))
+                .build());
+    Choices around = around(Shelf.toBuy(6, 1.26, 0.04, JetBore::ofMillimetres));
+    List<Plain.Weighed> plain = Plain.best(new Plain(proven, around, RISK).all(), 12);
+    List<Plain.Weighed> found =
+        SettingSearch.of(proven, around, RISK)
+            .spending(1)
+            .best(12, Run.alone())
+            .settings()
+            .stream()
+            .map(Plain.Weighed::of)
+            .toList();
+
+    assertThat(found).extracting(Plain.Weighed::pick).isEqualTo(picks(plain));
+    for (int i = 0; i < plain.size(); i++) {
+      assertThat(found.get(i).standing()).isEqualTo(plain.get(i).standing());
+      assertThat(found.get(i).leanRisk()).isCloseTo(plain.get(i).leanRisk(), within(1e-9));
+      assertThat(found.get(i).distance()).isCloseTo(plain.get(i).distance(), within(1e-9));
+    }
+    List<Plain.Weighed> unproven = Plain.best(new Plain(Shelf.SHEET, around, RISK).all(), 12);
+    assertThat(picks(plain)).as("the proof changes the answer").isNotEqualTo(picks(unproven));
+  }
+
+  private static List<Pick> picks(List<Plain.Weighed> weighed) {
+    return weighed.stream().map(Plain.Weighed::pick).toList();
   }
 
   @Test

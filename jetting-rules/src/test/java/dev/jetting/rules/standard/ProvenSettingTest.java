@@ -13,9 +13,13 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.ProvenObservation;
+import dev.jetting.rules.ProofUse;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Report;
+import dev.jetting.rules.ReportMarkdown;
+import dev.jetting.rules.ReportText;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.json.ReportJson;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
@@ -175,6 +179,22 @@ class ProvenSettingTest {
   private static Engine enlarged(double by) {
     return STANDARD.withDisplacement(
         Displacement.ofCubicCentimetres(STANDARD.displacement().cubicCentimetres() * by));
+  }
+
+  /** One line of every rendering, and data for programs. */
+  @Test
+  void report_saysThatAProofWasUsedAndWhatItDid() {
+    Report report = report(BEHIND_FILTER);
+    ProofUse proof = report.proof().orElseThrow();
+    assertThat(proof.observations()).isEqualTo(3);
+    assertThat(proof.band()).isLessThan(proof.bandWithout());
+    assertThat(proof.text())
+        .startsWith("The proven setting counts, by 3 observations: on average the 90 % band of λ is ±")
+        .doesNotContain("\n");
+    assertThat(ReportText.of(report)).contains(proof.text().substring(0, 40));
+    assertThat(ReportMarkdown.of(report)).contains("The proven setting counts");
+    assertThat(ReportJson.read(ReportJson.write(report)).proof()).contains(proof);
+    assertThat(report(BEHIND_FILTER.withProvenance(Provenance.unknown())).proof()).isEmpty();
   }
 
   @Test
