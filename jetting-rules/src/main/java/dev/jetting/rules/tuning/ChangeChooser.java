@@ -40,7 +40,7 @@ final class ChangeChooser {
    * The share of the accepted risk up to which a change may only come nearer to need: the rest is
    * kept for what the spreads do not cover (assumed).
    */
-  private static final double SHARE_FOR_NEARER = 0.5;
+  static final double SHARE_FOR_NEARER = 0.5;
 
   private final Scales scales;
   private final List<Alternative> others;

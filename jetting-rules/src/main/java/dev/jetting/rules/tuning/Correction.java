@@ -9,8 +9,8 @@ import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
- * By how much an engine differs from the model in one respect, by its readings: "the main jet
- * passes 8 ± 4 % less fuel than the model says".
+ * By how much an engine differs from the model in one respect, by its readings: "the main jet passes
+ * about 8 % less fuel than expected, give or take 4 %".
  *
  * <p>It belongs to the engine and its carburettor and stays when a jet is changed. Not a
  * measurement of the part: whatever works as if the part passed so much less counts in it.
@@ -61,31 +61,24 @@ public record Correction(ErrorSource source, double percent, double spread) {
     return new Correction(source, 100 * (ratio - 1), 100 * ratio * ln.deviation());
   }
 
-  /** {@return a sentence in whole percent: less or more, or as the model says where that is 0} */
+  /**
+   * {@return what was found, what it means, what to do, and what then, a sentence each; that nothing
+   * is to be done where the difference is no more than its spread}
+   */
   public String text() {
-    String amount = Decimals.fixed(Math.abs(percent), 0);
-    String give = Decimals.fixed(spread, 0);
-    if (amount.equals("0")) {
-      return passes() + "as much " + what() + " as " + asWhom() + ", ± " + give + " %.";
+    String give = ", give or take " + Decimals.fixed(spread, 0) + " %.";
+    if (Math.abs(percent) <= spread || Decimals.fixed(percent, 0).matches("-?0")) {
+      return Words.what(source) + " as much " + Words.ofWhat(source) + " as expected" + give
+          + " Nothing is to be done about it.";
     }
-    String way = percent < 0 ? " % less " : " % more ";
-    return passes() + amount + " ± " + give + way + what() + " than " + asWhom() + ".";
-  }
-
-  private String passes() {
-    return switch (source) {
-      case PILOT -> "The pilot circuit passes ";
-      case NEEDLE -> "The needle jet, round the needle, passes ";
-      case MAIN -> "The main jet passes ";
-      case AIR -> "The engine draws ";
-    };
-  }
-
-  private String what() {
-    return source == ErrorSource.AIR ? "air" : "fuel";
-  }
-
-  private String asWhom() {
-    return source == ErrorSource.AIR ? "the model derives from its suction" : "the model says";
+    return Words.what(source)
+        + " about "
+        + Decimals.fixed(Math.abs(percent), 0)
+        + (percent < 0 ? " % less " : " % more ")
+        + Words.ofWhat(source)
+        + " than expected"
+        + give
+        + " "
+        + Words.answer(source, percent < 0);
   }
 }

@@ -1,10 +1,13 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.calibration.Disturbance;
+import dev.jetting.core.calibration.Reading;
+import dev.jetting.core.engine.LoadLine;
+import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * A fault that no part of the setting is to blame for, as a hypothesis: what it looks like over the
@@ -34,7 +37,12 @@ public enum Fault {
   /** A dirty filter or a choked exhaust: rich at wide openings. */
   BREATHING(Check.INTAKE_AND_EXHAUST, false, 4, 8),
   /** A worn needle or needle jet, or a clip that slipped: rich in the middle. */
-  NEEDLE_WORN(Check.SLIDE_AND_NEEDLE, false, 1, 6);
+  NEEDLE_WORN(Check.SLIDE_AND_NEEDLE, false, 1, 6),
+  /** A slack cable or wrong marks: the slide is less open than the grip says, mostly rich. */
+  THROTTLE_SLACK(Check.THROTTLE_MARKS, false, 1, 4);
+
+  /** By what shares of its travel a slide with a slack cable may stay behind (assumed). */
+  private static final double[] SLACK = {0.03, 0.06, 0.09};
 
   private final Check check;
   private final boolean lean;
@@ -64,21 +72,46 @@ public enum Fault {
   }
 
   /**
-   * What it does to the mixture over the throttle range (assumed, all of it; not measured); empty
-   * where it changes what a plug looks like and not the mixture, or where it is seen at once.
+   * What the readings of a session teach if the engine has it (assumed, all of it; not measured):
+   * one for each size, as likely as the others. Empty where it changes what a plug looks like and
+   * not the mixture, or where it is seen at once.
    */
-  Optional<Disturbance> disturbance() {
+  List<Calibration> on(Calibration sound) {
     return switch (this) {
-      case AIR_LEAK -> Optional.of(new Disturbance(ThrottleOpening.CLOSED, 0.35, 0.18, 0.08));
-      case PILOT_BLOCKED -> Optional.of(new Disturbance(ThrottleOpening.CLOSED, 0.10, 0.28, 0.10));
-      case MAIN_BLOCKED -> Optional.of(new Disturbance(ThrottleOpening.FULL, 0.35, 0.15, 0.07));
-      case FUEL_SHORT -> Optional.of(new Disturbance(ThrottleOpening.FULL, 0.15, 0.15, 0.08));
-      case FUEL_LEVEL_LOW -> Optional.of(new Disturbance(Held.HALF, 5, 0.10, 0.05));
-      case FUEL_LEVEL_HIGH -> Optional.of(new Disturbance(Held.HALF, 5, -0.10, 0.05));
-      case NEEDLE_WORN -> Optional.of(new Disturbance(Held.QUARTER, 0.2, -0.12, 0.06));
-      case BREATHING -> Optional.of(new Disturbance(ThrottleOpening.FULL, 0.4, -0.12, 0.06));
-      case IGNITION_TIMING, PLUG_TOO_HOT, PLUG_TOO_COLD, CHOKE_ON -> Optional.empty();
+      case AIR_LEAK -> disturbed(sound, ThrottleOpening.CLOSED, 0.35, 0.18, 0.08);
+      case PILOT_BLOCKED -> disturbed(sound, ThrottleOpening.CLOSED, 0.10, 0.28, 0.10);
+      case MAIN_BLOCKED -> disturbed(sound, ThrottleOpening.FULL, 0.35, 0.15, 0.07);
+      case FUEL_SHORT -> disturbed(sound, ThrottleOpening.FULL, 0.15, 0.15, 0.08);
+      case FUEL_LEVEL_LOW -> disturbed(sound, Held.HALF, 5, 0.10, 0.05);
+      case FUEL_LEVEL_HIGH -> disturbed(sound, Held.HALF, 5, -0.10, 0.05);
+      case NEEDLE_WORN -> disturbed(sound, Held.QUARTER, 0.2, -0.12, 0.06);
+      case BREATHING -> disturbed(sound, ThrottleOpening.FULL, 0.4, -0.12, 0.06);
+      case THROTTLE_SLACK ->
+          Arrays.stream(SLACK)
+              .mapToObj(slack -> sound.rereading(reading -> behindTheGrip(reading, slack)))
+              .toList();
+      case IGNITION_TIMING, PLUG_TOO_HOT, PLUG_TOO_COLD, CHOKE_ON -> List.of();
     };
+  }
+
+  private static List<Calibration> disturbed(
+      Calibration sound, ThrottleOpening at, double reach, double mean, double deviation) {
+    return List.of(sound.assuming(new Disturbance(at, reach, mean, deviation)));
+  }
+
+  /** At the opening where it was taken; the engine turns there as it does on the load line. */
+  private static Reading behindTheGrip(Reading reading, double slack) {
+    LoadLine line = reading.setup().engine().loadLine();
+    ThrottleOpening meant = reading.throttle();
+    ThrottleOpening opened = ThrottleOpening.ofShare(Math.max(0, meant.share() - slack));
+    double slower = line.at(opened).rpm() / line.at(meant).rpm();
+    return new Reading(
+        reading.setup(),
+        opened,
+        EngineSpeed.ofRpm(reading.speed().rpm() * slower),
+        reading.from(),
+        reading.to(),
+        reading.deviation());
   }
 
   /** The faults that look lean, or rich, at an opening. */

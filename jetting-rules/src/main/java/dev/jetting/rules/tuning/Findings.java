@@ -5,6 +5,7 @@ import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
@@ -32,26 +33,37 @@ final class Findings {
 
   private final Tuner tuner;
   private final TuningSession session;
-  private final Calibration untried;
+  private final Calibration known;
   private final List<ReadingGroup> groups;
   private final Calibration all;
   private final List<ReadingGroup> odd;
+  private final boolean isProofDoubted;
   private final List<Sign> signs;
   private final Calibration calibration;
 
   Findings(Tuner tuner, TuningSession session) {
     this.tuner = tuner;
     this.session = session;
-    untried = session.now().riskModel(tuner.riskModel()).untried();
+    Calibration proof =
+        AssessedSetting.known(session.now(), tuner.riskModel(), tuner.meanings());
     groups = groups(tuner, session);
     signs = signs(tuner, session);
     List<ReadingGroup> settled = groups.stream().filter(ReadingGroup::isSettled).toList();
-    all = untried.with(settled.stream().map(ReadingGroup::standing).toList());
+    all = proof.with(settled.stream().map(ReadingGroup::standing).toList());
     List<Reading> disagreeing = all.disagreeing(DISAGREES);
     odd = settled.stream().filter(group -> disagreeing.contains(group.standing())).toList();
-    List<Reading> counting =
-        settled.stream().filter(this::counts).map(ReadingGroup::standing).toList();
-    calibration = untried.with(counting);
+    isProofDoubted = !proof.readings().isEmpty() && isAnyLookedInto(disagreeing);
+    known = isProofDoubted ? session.now().riskModel(tuner.riskModel()).untried() : proof;
+    calibration = isProofDoubted || !odd.isEmpty() ? known.with(counting(settled)) : all;
+  }
+
+  /** Whether what disagrees is the proof, or readings that count all the same. */
+  private boolean isAnyLookedInto(List<Reading> disagreeing) {
+    return disagreeing.size() > odd.size() || odd.stream().anyMatch(this::counts);
+  }
+
+  private List<Reading> counting(List<ReadingGroup> settled) {
+    return settled.stream().filter(this::counts).map(ReadingGroup::standing).toList();
   }
 
   private static List<ReadingGroup> groups(Tuner tuner, TuningSession session) {
@@ -99,6 +111,16 @@ final class Findings {
     return calibration;
   }
 
+  /** What is known without any reading of the session: from a proven setup, while that counts. */
+  Calibration known() {
+    return known;
+  }
+
+  /** Whether what is read now contradicts the proven setup, so that the proof does not count. */
+  boolean isProofDoubted() {
+    return isProofDoubted;
+  }
+
   /** How likely faults are, also by readings that were repeated and disagree with all the rest. */
   Hypotheses hypotheses() {
     List<Reading> weighed =
@@ -109,7 +131,8 @@ final class Findings {
     List<Set<Check>> checks = new ArrayList<>();
     checks.add(session.checks());
     session.steps().forEach(step -> checks.add(step.checks()));
-    return new Hypotheses(tuner.riskModel(), untried.with(weighed), checks);
+    boolean whole = known.readings().size() + weighed.size() == all.readings().size();
+    return new Hypotheses(tuner.riskModel(), whole ? all : known.with(weighed), checks);
   }
 
   private boolean counts(ReadingGroup group) {
@@ -155,7 +178,7 @@ final class Findings {
   }
 
   private Calibration calibrationWithout(ReadingGroup group) {
-    return untried.with(
+    return known.with(
         groups.stream()
             .filter(other -> other.isSettled() && !odd.contains(other) && !other.equals(group))
             .map(ReadingGroup::standing)
@@ -200,13 +223,6 @@ final class Findings {
     return latest(held)
         .filter(read -> read.setup.setting().equals(session.last().setup().setting()))
         .isPresent();
-  }
-
-  /** Whether anything was ever observed near an opening. */
-  boolean isVisited(ThrottleOpening held) {
-    return session.steps().stream()
-        .flatMap(step -> step.observations().stream())
-        .anyMatch(observation -> Held.nearest(observation.throttle()).equals(held));
   }
 
   private boolean stillHolds(Seen seen) {

@@ -1,15 +1,20 @@
 package dev.jetting.rules.tuning;
 
 import dev.jetting.core.air.Air;
+import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -32,6 +37,9 @@ final class Hypotheses {
   /** Less than this share of what is accepted cannot change what is decided. */
   private static final double NEGLIGIBLE = 0.01;
 
+  /** Of what is accepted, as much as a step towards lean spends without any fault. */
+  private static final double HALF = ChangeChooser.SHARE_FOR_NEARER;
+
   /** A hypothesis and how likely it is, given the readings. */
   record Hypothesis(Optional<Fault> fault, double probability, Calibration calibration) {}
 
@@ -50,15 +58,12 @@ final class Hypotheses {
     List<Hypothesis> odds = new ArrayList<>();
     odds.add(new Hypothesis(Optional.empty(), 1, calibration));
     for (Fault fault : Fault.values()) {
-      fault
-          .disturbance()
-          .map(calibration::assuming)
-          .ifPresent(
-              with -> {
-                double prior = SHARE * missed(fault, checks);
-                double fit = StrictMath.exp(with.logEvidence() - without);
-                odds.add(new Hypothesis(Optional.of(fault), prior * fit, with));
-              });
+      List<Calibration> sizes = fault.on(calibration);
+      for (Calibration with : sizes) {
+        double prior = SHARE * missed(fault, checks) / sizes.size();
+        double fit = StrictMath.exp(with.logEvidence() - without);
+        odds.add(new Hypothesis(Optional.of(fault), prior * fit, with));
+      }
     }
     double sum = odds.stream().mapToDouble(Hypothesis::probability).sum();
     all =
@@ -80,11 +85,14 @@ final class Hypotheses {
         .toList();
   }
 
-  /** The faults at least so likely, the most likely first. */
+  /** The faults at least so likely, whatever their size, the most likely first. */
   List<Fault> likely(double probability) {
-    return faults().stream()
-        .filter(one -> one.probability >= probability)
-        .flatMap(one -> one.fault().stream())
+    Map<Fault, Double> sums = new EnumMap<>(Fault.class);
+    faults().forEach(one -> one.fault().ifPresent(f -> sums.merge(f, one.probability, Double::sum)));
+    return sums.entrySet().stream()
+        .filter(sum -> sum.getValue() >= probability)
+        .sorted(Map.Entry.<Fault, Double>comparingByValue().reversed())
+        .map(Map.Entry::getKey)
         .toList();
   }
 
@@ -93,22 +101,56 @@ final class Hypotheses {
     return faults().stream().mapToDouble(Hypothesis::probability).sum();
   }
 
+  /** The highest lean risk at any opening, on any day of the sheet, over all hypotheses. */
+  RiskLeft riskLeft(SetupSheet sheet) {
+    double highest = Arrays.stream(leanRisks(sheet, AssessedSetting.openings())).max().orElseThrow();
+    return new RiskLeft(Probability.of(highest), sheet.riding().acceptedRisk());
+  }
+
+  /**
+   * Whether the faults leave a setting accepted whose risk without any is half of what is accepted
+   * at most; without working it out where all faults together are no likelier than the other half.
+   */
+  boolean accept(SetupSheet sheet) {
+    return anyFault() <= HALF * sheet.riding().acceptedRisk().value()
+        || riskLeft(sheet).isAccepted();
+  }
+
+  /** The opening of the highest lean risk over all hypotheses. */
+  ThrottleOpening worst(SetupSheet sheet) {
+    double[] risks = leanRisks(sheet, AssessedSetting.openings());
+    int worst = 0;
+    for (int i = 1; i < risks.length; i++) {
+      worst = risks[i] > risks[worst] ? i : worst;
+    }
+    return AssessedSetting.openings().get(worst);
+  }
+
   /**
    * The lean risk at an opening over all hypotheses, on the day of the sheet where it is highest.
    */
   Probability leanRisk(SetupSheet sheet, ThrottleOpening throttle) {
+    return Probability.of(leanRisks(sheet, List.of(throttle))[0]);
+  }
+
+  private double[] leanRisks(SetupSheet sheet, List<ThrottleOpening> openings) {
     double negligible = NEGLIGIBLE * sheet.riding().acceptedRisk().value();
-    double worst = 0;
+    double[] worst = new double[openings.size()];
     for (Air day : sheet.days()) {
       MixtureModel model = MixtureModel.of(sheet.setup().withAir(day));
-      double risk = 0;
+      double[] risks = new double[openings.size()];
       for (Hypothesis one : all) {
         if (one.probability > negligible) {
-          risk += one.probability * riskModel.leanRisk(one.calibration.on(model), throttle).value();
+          CalibratedModel engine = one.calibration.on(model);
+          for (int i = 0; i < risks.length; i++) {
+            risks[i] += one.probability * riskModel.leanRisk(engine, openings.get(i)).value();
+          }
         }
       }
-      worst = Math.max(worst, risk);
+      for (int i = 0; i < risks.length; i++) {
+        worst[i] = Math.min(1, Math.max(worst[i], risks[i]));
+      }
     }
-    return Probability.of(Math.min(1, worst));
+    return worst;
   }
 }

@@ -1,6 +1,5 @@
 package dev.jetting.rules.tuning;
 
-import dev.jetting.units.Probability;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -133,22 +132,21 @@ public sealed interface NextStep {
   }
 
   /**
-   * An end: full throttle was read on this very setting, everything that was read agrees, and no
-   * part at hand is worth changing.
+   * An end: full throttle was read on this very setting, everything that was read agrees, no part
+   * at hand is worth changing, and the lean risk that is left is accepted.
    *
-   * @param risk the highest lean risk at any opening, on any day of the sheet, with faults that are
-   *     not ruled out
+   * @param left the lean risk that is left, within what is accepted
    */
-  record Confirmed(Probability risk) implements NextStep {
+  record Confirmed(RiskLeft left) implements NextStep {
 
     /**
-     * Checks for null.
+     * Checks the risk.
      *
-     * @param risk the highest lean risk at any opening, on any day of the sheet, with faults that
-     *     are not ruled out
+     * @param left the lean risk that is left, within what is accepted
+     * @throws IllegalArgumentException if it is more than is accepted
      */
     public Confirmed {
-      Objects.requireNonNull(risk, "risk");
+      left.checkAccepted("a confirmed setting");
     }
   }
 
@@ -157,21 +155,46 @@ public sealed interface NextStep {
    * there safely.
    *
    * @param sign where it is too rich
-   * @param risk the highest lean risk at any opening, on any day of the sheet, with faults that are
-   *     not ruled out
+   * @param left the lean risk that is left, within what is accepted
    */
-  record LeftRich(Sign sign, Probability risk) implements NextStep {
+  record LeftRich(Sign sign, RiskLeft left) implements NextStep {
 
     /**
-     * Checks for nulls.
+     * Checks for nulls, and the risk.
      *
      * @param sign where it is too rich
-     * @param risk the highest lean risk at any opening, on any day of the sheet, with faults that
-     *     are not ruled out
+     * @param left the lean risk that is left, within what is accepted
+     * @throws IllegalArgumentException if it is more than is accepted
      */
     public LeftRich {
       Objects.requireNonNull(sign, "sign");
-      Objects.requireNonNull(risk, "risk");
+      left.checkAccepted("a setting left rich");
+    }
+  }
+
+  /**
+   * An end with a reservation: the setting is accepted if the engine is sound, but a fault that was
+   * looked for and not found may still be there, and with it the lean risk is more than is
+   * accepted. No part at hand is rich enough for that.
+   *
+   * @param left the lean risk that is left, more than is accepted
+   * @param faults what may be behind it, the most likely first; each names the check that settles it
+   */
+  record Reserved(RiskLeft left, List<Fault> faults) implements NextStep {
+
+    /**
+     * Copies the list.
+     *
+     * @param left the lean risk that is left, more than is accepted
+     * @param faults what may be behind it, the most likely first
+     * @throws IllegalArgumentException if the risk is accepted
+     */
+    public Reserved {
+      faults = List.copyOf(faults);
+      if (left.isAccepted()) {
+        throw new IllegalArgumentException(
+            "end with a reservation: allowed where more than is accepted is left, not " + left);
+      }
     }
   }
 
@@ -197,6 +220,9 @@ public sealed interface NextStep {
 
   /** {@return whether the session ends here} */
   default boolean isEnd() {
-    return this instanceof Confirmed || this instanceof LeftRich || this instanceof NotToBeRidden;
+    return this instanceof Confirmed
+        || this instanceof LeftRich
+        || this instanceof Reserved
+        || this instanceof NotToBeRidden;
   }
 }

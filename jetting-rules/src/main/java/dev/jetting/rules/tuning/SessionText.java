@@ -37,13 +37,15 @@ public final class SessionText {
    */
   public static String of(TuningSession session, Tuner tuner) {
     SessionText page = new SessionText();
-    Calibration calibration = tuner.calibration(session);
+    Findings findings = new Findings(tuner, session);
+    Calibration calibration = findings.calibration();
     page.stands(session.now(), AssessedSetting.of(session.now(), tuner.riskModel(), calibration));
+    page.proof(findings);
     if (!calibration.readings().isEmpty()) {
       page.engine(session.now(), session.now().riskModel(tuner.riskModel()).untried(), calibration);
     }
     page.crisp(session);
-    page.next(tuner.next(session), session.sheet().riding().acceptedRisk());
+    page.next(tuner.next(session));
     return page.text.toString();
   }
 
@@ -65,6 +67,19 @@ public final class SessionText {
             + " accepted.");
     if (worst.leanRisk().isMoreThan(today.leanRisk())) {
       line("Today: " + at(today, accepted) + ".");
+    }
+  }
+
+  private void proof(Findings findings) {
+    int observations = findings.known().readings().size();
+    if (findings.isProofDoubted()) {
+      line(
+          "The proven setting no longer counts: what was read now contradicts it. Something has"
+              + " changed since it was proven. Look for what.");
+    } else if (observations > 0) {
+      line(
+          "The proven setting counts, by "
+              + (observations == 1 ? "one observation." : observations + " observations."));
     }
   }
 
@@ -118,7 +133,7 @@ public final class SessionText {
     }
   }
 
-  private void next(NextStep step, Probability accepted) {
+  private void next(NextStep step) {
     if (step instanceof NextStep.TickOff first) {
       heading("Before the first test, check and tick off");
       first.checks().forEach(check -> item(Words.check(check)));
@@ -126,7 +141,7 @@ public final class SessionText {
       ride(ride);
     } else if (step instanceof NextStep.CheckReading again) {
       heading("Check the reading: " + Words.observed(again.observation()));
-      item("It does not fit what is known of this engine, so it does not count yet.");
+      item("It does not fit what else was read, so it does not count yet.");
       item("Change no part. Take the reading once more; the last two have to agree.");
       again.test().howTo().forEach(this::item);
     } else if (step instanceof NextStep.LookForFault look) {
@@ -142,7 +157,7 @@ public final class SessionText {
     } else if (step instanceof NextStep.Change next) {
       change(next);
     } else {
-      end(step, accepted);
+      end(step);
     }
   }
 
@@ -153,16 +168,14 @@ public final class SessionText {
                 ? "overrun"
                 : Words.opening(ride.test().throttle())));
     if (ride.confirming()) {
-      item(
-          "Nothing is left to change as far as is known. Everything below full throttle adds fuel");
-      item("to it, so full throttle is read once more on the final setting.");
+      item("Nothing is left to change. Every circuit adds fuel at full throttle, so read it again.");
     }
     ride.test().howTo().forEach(this::item);
   }
 
   private void look(NextStep.LookForFault look) {
     heading("Look for a fault: " + Words.observed(look.observation()));
-    item("It does not fit what is known of this engine. Do not ride it, and change no jet yet.");
+    item("It does not fit what else was read. Do not ride it, and change no jet yet.");
     look.faults()
         .forEach(
             fault ->
@@ -172,7 +185,7 @@ public final class SessionText {
                         + ". Check: "
                         + Words.check(fault.settledBy())));
     item("If you find one, mend it and begin a new session: it is another engine then.");
-    item("If you find none, tick the checks off; then the reading counts.");
+    item("If you find none, tick the checks off. Then the readings count, and the session goes on.");
   }
 
   private void change(NextStep.Change next) {
@@ -188,7 +201,7 @@ public final class SessionText {
     lambdas(next.change());
   }
 
-  private void end(NextStep step, Probability accepted) {
+  private void end(NextStep step) {
     if (step instanceof NextStep.NotToBeRidden parked) {
       heading("Not to be ridden: too lean, and no part at hand makes it rich enough");
       parked.sign().ifPresent(sign -> item(capital(Words.observed(sign.observation())) + "."));
@@ -201,27 +214,38 @@ public final class SessionText {
       item(
           capital(Words.observed(rich.sign().observation()))
               + ": no part at hand makes it leaner there safely.");
-      left(rich.risk(), accepted);
+      left(rich.left());
       item(COLDEST);
     } else if (step instanceof NextStep.Confirmed confirmed) {
       heading("Nothing to test or change");
       item("Full throttle was read on this setting, and everything that was read agrees.");
-      left(confirmed.risk(), accepted);
+      left(confirmed.left());
       item(COLDEST);
+    } else if (step instanceof NextStep.Reserved reserved) {
+      heading("Not confirmed: a fault may be left");
+      left(reserved.left());
+      reserved
+          .faults()
+          .forEach(
+              fault ->
+                  item(
+                      "It may be "
+                          + Words.fault(fault)
+                          + ". Check once more: "
+                          + Words.check(fault.settledBy())));
+      item("No part at hand is rich enough for that. Do not ride it hard until it is settled.");
+      item("If you find the fault, mend it and begin a new session: it is another engine then.");
     }
   }
 
   /** The risk that readings leave, faults that they do not rule out among it. */
-  private void left(Probability risk, Probability accepted) {
+  private void left(RiskLeft left) {
     item(
         "Lean risk that is left, with faults not ruled out: "
-            + TradeStyle.probability(risk, accepted)
+            + TradeStyle.probability(left.risk(), left.accepted())
             + "; "
-            + TradeStyle.probability(accepted)
+            + TradeStyle.probability(left.accepted())
             + " accepted.");
-    if (risk.isMoreThan(accepted)) {
-      item("That is more than you accept. Do the first checks once more before you trust it.");
-    }
   }
 
   private static final String COLDEST =

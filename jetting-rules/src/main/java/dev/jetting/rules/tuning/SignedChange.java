@@ -6,6 +6,7 @@ import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.tuning.Alternatives.Alternative;
+import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,6 +25,9 @@ final class SignedChange {
    * More than this in ln λ is leaner somewhere else (assumed: rounding, and the needle's flank).
    */
   static final double NO_LEANER = 0.002;
+
+  /** A part that leaves more of a risk does not act on it (assumed). */
+  private static final double WORTH = 0.9;
 
   private final SetupSheet sheet;
   private final Scales scales;
@@ -56,6 +60,41 @@ final class SignedChange {
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * The change that makes the opening richer at which faults that are not ruled out leave most
+   * risk, and none leaner; empty if no part at hand does.
+   */
+  Optional<Alternative> richer(Hypotheses hypotheses) {
+    ThrottleOpening worst = hypotheses.worst(sheet);
+    double accepted = sheet.riding().acceptedRisk().value();
+    double now = riskWith(scales.setting(), worst, hypotheses);
+    for (MeteringPart part : TradeOrder.at(worst)) {
+      List<Alternative> acting =
+          alternatives(part)
+              .filter(to -> riskWith(to.setting(), worst, hypotheses) < WORTH * now)
+              .filter(to -> scales.leansAtMost(NO_LEANER, to.setting()))
+              .toList();
+      Optional<Alternative> found =
+          acting.stream()
+              .filter(to -> riskWith(to.setting(), worst, hypotheses) <= accepted)
+              .max(comparingDouble(to -> riskWith(to.setting(), worst, hypotheses)))
+              .or(
+                  () ->
+                      acting.stream()
+                          .min(comparingDouble(to -> riskWith(to.setting(), worst, hypotheses))));
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private double riskWith(Setting setting, ThrottleOpening throttle, Hypotheses hypotheses) {
+    return hypotheses
+        .leanRisk(sheet.withSetup(sheet.setup().withSetting(setting)), throttle)
+        .value();
   }
 
   /** The change by one size that makes an opening leaner and stays safe; empty if there is none. */

@@ -1,10 +1,9 @@
 package dev.jetting.rules.tuning;
 
+import com.google.common.base.Suppliers;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.CustomarySteps;
-import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
-import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Arrays;
 import java.util.List;
@@ -23,8 +22,11 @@ import java.util.stream.Stream;
  *       more likely than none, asks to look for it.
  *   <li>A lean sign makes its opening richer; a setting that is not accepted is made safer.
  *   <li>The test that is due.
- *   <li>A step towards lean, by one size, on a setting that was read.
- *   <li>An opening at which a fault that is not ruled out leaves more risk than is accepted.
+ *   <li>A step towards lean, by one size, on a setting that was read, once every mark that it takes
+ *       towards lean was read.
+ *   <li>A mark at which a fault that is not ruled out, or a swing between the openings that were
+ *       read, leaves more risk than is accepted.
+ *   <li>Richer, where such a fault still leaves more than is accepted.
  *   <li>Full throttle on the final setting, which ends the session. No search for a nearer setting
  *       starts from that reading, which would have to be confirmed in its turn.
  * </ol>
@@ -37,12 +39,15 @@ final class StepChooser {
   /** A fault less likely than this is not named (assumed). */
   private static final double WORTH_NAMING = 0.05;
 
+  /** So many are named in a reservation. */
+  private static final int MOST_NAMED = 3;
+
   private final Tuner tuner;
   private final TuningSession session;
   private final SetupSheet now;
   private final Findings findings;
   private final Calibration calibration;
-  private final Hypotheses hypotheses;
+  private final Supplier<Hypotheses> hypotheses;
   private final TestPlan tests;
   private final ChangeChooser changes;
   private final SignedChange signed;
@@ -53,7 +58,7 @@ final class StepChooser {
     now = session.now();
     findings = new Findings(tuner, session);
     calibration = findings.calibration();
-    hypotheses = findings.hypotheses();
+    hypotheses = Suppliers.memoize(findings::hypotheses);
     tests = new TestPlan(tuner, session, findings);
     changes = new ChangeChooser(now, tuner.riskModel(), calibration);
     signed = new SignedChange(now, changes.scales(), findings);
@@ -71,6 +76,7 @@ final class StepChooser {
             this::rich,
             this::nearer,
             this::unsettled,
+            this::suspected,
             this::confirming)
         .flatMap(part -> part.get().stream())
         .findFirst()
@@ -128,10 +134,10 @@ final class StepChooser {
 
   /** A fault that is more likely than none, by the readings as a whole. */
   private Optional<NextStep> fault() {
-    if (!isRead() || hypotheses.anyFault() <= LIKELY) {
+    if (!isRead() || hypotheses.get().anyFault() <= LIKELY) {
       return Optional.empty();
     }
-    List<Fault> likely = hypotheses.likely(WORTH_NAMING);
+    List<Fault> likely = hypotheses.get().likely(WORTH_NAMING);
     boolean looked =
         likely.stream().allMatch(fault -> session.last().checks().contains(fault.settledBy()));
     return looked
@@ -145,7 +151,17 @@ final class StepChooser {
   }
 
   private Optional<NextStep> unsettled() {
-    return tests.againstFaults(hypotheses).map(test -> new NextStep.Ride(test, false));
+    return tests.beforeTheEnd(hypotheses.get()).map(test -> new NextStep.Ride(test, false));
+  }
+
+  /** A fault that was looked for and not found, and may be there: richer is safe either way. */
+  private Optional<NextStep> suspected() {
+    return hypotheses.get().riskLeft(now).isAccepted()
+        ? Optional.empty()
+        : signed
+            .richer(hypotheses.get())
+            .map(to -> changes.change(to, NextChange.Reason.SUSPICION))
+            .map(change -> new NextStep.Change(change, Optional.empty()));
   }
 
   private Optional<NextStep> unsafe() {
@@ -179,9 +195,8 @@ final class StepChooser {
   private Optional<NextStep> leaner(Sign sign) {
     return signed
         .leaner(sign)
-        .map(
-            to ->
-                new NextStep.Change(changes.change(to, NextChange.Reason.SIGN), Optional.of(sign)));
+        .map(to -> changes.change(to, NextChange.Reason.SIGN))
+        .flatMap(change -> towardsLean(change, Optional.of(sign)));
   }
 
   private Optional<NextStep> nearer() {
@@ -190,9 +205,24 @@ final class StepChooser {
     }
     LeanStep step = new LeanStep(now, findings);
     return changes
-        .nearer(step::allows)
-        .filter(change -> !wasConfirming())
-        .map(change -> new NextStep.Change(change, Optional.empty()));
+        .nearer(to -> step.allows(to) && tests.keepsUnreadable(to))
+        .flatMap(change -> towardsLean(change, Optional.empty()));
+  }
+
+  /**
+   * A step towards lean, unless a fault that is not ruled out forbids it; before it, the marks that
+   * it takes towards lean are read.
+   */
+  private Optional<NextStep> towardsLean(NextChange change, Optional<Sign> because) {
+    SetupSheet then = now.withSetup(now.setup().withSetting(change.setting()));
+    if (!hypotheses.get().accept(then)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        tests
+            .beforeLeaning(change.setting())
+            .<NextStep>map(test -> new NextStep.Ride(test, false))
+            .orElseGet(() -> new NextStep.Change(change, because)));
   }
 
   /** No step towards lean without a reading since the last change. */
@@ -211,14 +241,13 @@ final class StepChooser {
   }
 
   private NextStep end() {
-    Probability risk =
-        AssessedSetting.openings().stream()
-            .map(throttle -> hypotheses.leanRisk(now, throttle))
-            .max(Probability::compareTo)
-            .orElseThrow();
+    RiskLeft left = hypotheses.get().riskLeft(now);
+    if (!left.isAccepted()) {
+      return new NextStep.Reserved(left, hypotheses.get().likely(0).subList(0, MOST_NAMED));
+    }
     return findings.open(Sign.Kind.RICH).stream()
         .findFirst()
-        .<NextStep>map(sign -> new NextStep.LeftRich(sign, risk))
-        .orElseGet(() -> new NextStep.Confirmed(risk));
+        .<NextStep>map(sign -> new NextStep.LeftRich(sign, left))
+        .orElseGet(() -> new NextStep.Confirmed(left));
   }
 }

@@ -7,12 +7,16 @@ import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Which test is due, in the order of the trade: idle, full throttle, the needle's range, a quarter
@@ -26,6 +30,9 @@ final class TestPlan {
 
   /** Less in ln λ is no move towards lean (assumed). */
   private static final double LEANED = 0.003;
+
+  /** A change that leans an opening by less in ln λ asks for no reading there first (assumed). */
+  private static final double LEANED_THERE = 0.01;
 
   private final Tuner tuner;
   private final TuningSession session;
@@ -56,15 +63,32 @@ final class TestPlan {
         : Optional.of(at(ThrottleOpening.FULL));
   }
 
-  /** Where a fault that is not ruled out takes the risk above what is accepted, and nobody read. */
-  Optional<NextTest> againstFaults(Hypotheses hypotheses) {
-    return Held.OPENINGS.stream()
-        .filter(held -> !findings.isReadOnThisSetting(held))
-        .filter(
-            held ->
-                hypotheses
-                    .leanRisk(session.now(), held)
-                    .isMoreThan(session.now().riding().acceptedRisk()))
+  /**
+   * Where a fault that is not ruled out, or a swing of the mixture between the openings that were
+   * read, takes the risk above what is accepted, and nobody read: the mark next to it.
+   */
+  Optional<NextTest> beforeTheEnd(Hypotheses hypotheses) {
+    return Held.MARKS.stream()
+        .filter(mark -> !findings.isReadOnThisSetting(mark))
+        .filter(mark -> isDoubtful(mark, hypotheses))
+        .findFirst()
+        .map(this::at);
+  }
+
+  private boolean isDoubtful(ThrottleOpening mark, Hypotheses hypotheses) {
+    Probability accepted = session.now().riding().acceptedRisk();
+    boolean unread = !findings.isAnswered(mark) && !mark.equals(ThrottleOpening.CLOSED);
+    return hypotheses.leanRisk(session.now(), mark).isMoreThan(accepted)
+        || (unread && swinging(session.now(), List.of(mark))[0] > accepted.value());
+  }
+
+  /** A mark that a step takes towards lean and that nobody has read on a setting as lean. */
+  Optional<NextTest> beforeLeaning(Setting to) {
+    MixtureModel before = MixtureModel.of(session.last().setup());
+    MixtureModel after = MixtureModel.of(session.last().setup().withSetting(to));
+    return Stream.concat(Held.OPENINGS.stream(), Stream.of(Held.SMALL))
+        .filter(mark -> leaner(before, after, mark) > LEANED_THERE)
+        .filter(mark -> !findings.isAnswered(mark))
         .findFirst()
         .map(this::at);
   }
@@ -81,7 +105,7 @@ final class TestPlan {
   }
 
   private boolean isNeeded(ThrottleOpening held) {
-    return Held.REQUIRED.contains(held) || findings.isVisited(held) || isWorthTesting(held);
+    return Held.REQUIRED.contains(held) || isWorthTesting(held);
   }
 
   private boolean isWorthTesting(ThrottleOpening held) {
@@ -134,7 +158,7 @@ final class TestPlan {
   private Instrument instrument(ThrottleOpening throttle) {
     Instrument sharpest =
         Collections.min(tuner.instruments(), comparingDouble(i -> i.deviation(tuner.meanings())));
-    boolean small = throttle.compareTo(Held.EIGHTH) <= 0;
+    boolean small = throttle.compareTo(Held.SMALL) <= 0;
     return sharpest == Instrument.PLUG && small ? Instrument.FEEL : sharpest;
   }
 
@@ -157,6 +181,37 @@ final class TestPlan {
       case FEEL -> NextTest.Kind.ROLL_ON;
       case WIDEBAND, EXHAUST_THERMOMETER -> NextTest.Kind.STEADY;
     };
+  }
+
+  /**
+   * Whether a step towards lean keeps the risk accepted between idle and an eighth, where nobody can
+   * hold the throttle to read, even if the mixture swings there; or takes it no higher.
+   */
+  boolean keepsUnreadable(Setting to) {
+    SetupSheet now = session.now();
+    double accepted = now.riding().acceptedRisk().value();
+    List<ThrottleOpening> between =
+        AssessedSetting.openings().stream()
+            .filter(throttle -> throttle.compareTo(ThrottleOpening.CLOSED) > 0)
+            .filter(throttle -> throttle.compareTo(Held.EIGHTH) < 0)
+            .toList();
+    double[] before = swinging(now, between);
+    double[] after = swinging(now.withSetup(now.setup().withSetting(to)), between);
+    return IntStream.range(0, after.length)
+        .allMatch(i -> after[i] <= accepted || after[i] <= before[i]);
+  }
+
+  /** The highest risk of any day if the mixture swings between the openings that were read. */
+  private double[] swinging(SetupSheet sheet, List<ThrottleOpening> openings) {
+    double[] worst = new double[openings.size()];
+    for (Air day : sheet.days()) {
+      CalibratedModel engine = calibration.on(MixtureModel.of(sheet.setup().withAir(day)));
+      for (int i = 0; i < worst.length; i++) {
+        double risk = Swing.leanRisk(tuner.riskModel(), engine, openings.get(i)).value();
+        worst[i] = Math.max(worst[i], risk);
+      }
+    }
+    return worst;
   }
 
   private Probability risk(ThrottleOpening throttle) {

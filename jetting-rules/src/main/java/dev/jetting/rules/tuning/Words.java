@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import dev.jetting.units.number.Decimals;
@@ -110,6 +111,9 @@ final class Words {
       case SLIDE_AND_NEEDLE ->
           "The slide opens fully and closes onto its stop; the clip is seated; needle and needle jet"
               + " are not worn.";
+      case THROTTLE_MARKS ->
+          "Marks on the grip: the play of the cable is taken up, and each mark was made with the slide"
+              + " measured at that opening.";
       case INTAKE_AND_EXHAUST -> "Filter, box and exhaust are as ridden, and not choked.";
       case HEAT_RANGE -> "The plug has the right heat range.";
       case WARM_ENGINE -> "The engine is warm for every test, and the choke is off.";
@@ -130,6 +134,51 @@ final class Words {
       case FUEL_LEVEL_HIGH -> "a high float level";
       case BREATHING -> "a dirty filter or a choked exhaust";
       case NEEDLE_WORN -> "a worn needle or needle jet, or a clip that has slipped";
+      case THROTTLE_SLACK -> "a slack throttle cable, or marks on the grip that are off";
+    };
+  }
+
+  /** What passes or draws. */
+  static String what(ErrorSource source) {
+    return switch (source) {
+      case PILOT -> "The pilot circuit passes";
+      case NEEDLE -> "The gap between needle and needle jet passes";
+      case MAIN -> "The main jet passes";
+      case AIR -> "The engine draws";
+    };
+  }
+
+  static String ofWhat(ErrorSource source) {
+    return source == ErrorSource.AIR ? "air" : "fuel";
+  }
+
+  /** What it means, what to do, and what then. */
+  static String answer(ErrorSource source, boolean less) {
+    return switch (source) {
+      case PILOT ->
+          less
+              ? "Idle and an eighth run lean. Clean the pilot jet and its passages. If that changes"
+                  + " nothing, fit the next bigger pilot jet, then read the idle again."
+              : "Idle and an eighth run rich. Check the float level and the size of the pilot jet. If"
+                  + " both are right, fit the next smaller one, then read the idle again.";
+      case NEEDLE ->
+          less
+              ? "A quarter to three quarters run lean. Check that the clip is seated. If it is, go one"
+                  + " groove richer, then read a half again."
+              : "A quarter to three quarters run rich. Check needle and needle jet for wear. If there"
+                  + " is none, go one groove leaner, then read a half again.";
+      case MAIN ->
+          less
+              ? "Full throttle runs lean. Check that the main jet is clean and of the size stamped on"
+                  + " it. If it is, fit the next bigger one, then read full throttle again."
+              : "Full throttle runs rich. Check the size stamped on the main jet. If it is right, fit"
+                  + " the next smaller one, then read full throttle again.";
+      case AIR ->
+          less
+              ? "The whole range runs rich. Check the filter and the exhaust. If both are clear, lean"
+                  + " one part at a time, and read after each."
+              : "The whole range runs lean. Look for an air leak first. If there is none, make main and"
+                  + " pilot richer, then read again.";
     };
   }
 
@@ -138,6 +187,9 @@ final class Words {
       case SIGN -> "This part acts there.";
       case SAFE -> "It brings the lean risk to what is accepted, on every day.";
       case SAFER -> "It takes most off the lean risk. More changes must follow before a ride.";
+      case SUSPICION ->
+          "A fault was looked for and not found, and the readings still speak for one. Stay richer"
+              + " until it is settled.";
       case NEARER ->
           "It comes nearer to what the engine needs. The risk stays accepted, on every day.";
     };

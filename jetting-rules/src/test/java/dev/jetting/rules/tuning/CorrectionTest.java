@@ -12,20 +12,50 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class CorrectionTest {
 
   @Test
-  void text_less_more_andTheSame() {
-    assertThat(new Correction(ErrorSource.NEEDLE, -8.2, 3.9).text())
+  void text_clearlyLess_saysWhatItMeans_whatToDo_andWhatThen() {
+    assertThat(new Correction(ErrorSource.MAIN, -8.2, 3.9).text())
+        .startsWith("The main jet passes about 8 % less fuel than expected, give or take 4 %.")
+        .contains("Full throttle runs lean.", "Check that the main jet is clean", "next bigger one")
+        .endsWith("then read full throttle again.");
+  }
+
+  /** An air leak looks like more air: it is looked for before any jet. */
+  @Test
+  void text_moreAir_looksForALeakBeforeAnyJet() {
+    String text = new Correction(ErrorSource.AIR, 6, 2).text();
+    assertThat(text).contains("runs lean.");
+    assertThat(text.indexOf("air leak")).isBetween(0, text.indexOf("richer"));
+  }
+
+  /** What is no more than its own spread is no reason to touch a part. */
+  @Test
+  void text_withinTheSpread_asksForNothing() {
+    assertThat(new Correction(ErrorSource.AIR, 3, 4).text())
         .isEqualTo(
-            "The needle jet, round the needle, passes 8 ± 4 % less fuel than the model says.");
-    assertThat(new Correction(ErrorSource.MAIN, 2.6, 1.2).text())
-        .isEqualTo("The main jet passes 3 ± 1 % more fuel than the model says.");
-    assertThat(new Correction(ErrorSource.PILOT, -0.3, 6).text())
-        .isEqualTo("The pilot circuit passes as much fuel as the model says, ± 6 %.");
-    assertThat(new Correction(ErrorSource.AIR, 3, 2).text())
-        .isEqualTo("The engine draws 3 ± 2 % more air than the model derives from its suction.");
+            "The engine draws as much air as expected, give or take 4 %. Nothing is to be done about"
+                + " it.");
+    assertThat(new Correction(ErrorSource.PILOT, -0.3, 0.1).text()).contains("Nothing is to be done");
+  }
+
+  /** Less fuel is answered richer, more fuel leaner, by the part that meters it. */
+  @ParameterizedTest
+  @EnumSource(ErrorSource.class)
+  void text_ofEachSource_isShortSentences_andGoesTheRightWay(ErrorSource source) {
+    for (double percent : new double[] {-9, 9}) {
+      String text = new Correction(source, percent, 2).text();
+      boolean lean = (percent < 0) != (source == ErrorSource.AIR);
+      assertThat(text).contains(lean ? "lean." : "rich.");
+      assertThat(text).containsPattern(lean ? "bigger|richer" : "smaller|leaner|lean one part");
+      for (String sentence : text.split("[.] ")) {
+        assertThat(sentence.split(" ")).hasSizeLessThanOrEqualTo(25);
+      }
+    }
   }
 
   @Test

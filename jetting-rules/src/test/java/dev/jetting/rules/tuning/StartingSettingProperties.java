@@ -1,13 +1,30 @@
 package dev.jetting.rules.tuning;
 
+import static net.jqwik.api.Combinators.combine;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.typical.StateOfTune;
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.MachineDescription;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.arbitraries.PlausibleArbitraries;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.units.Altitude;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
+import dev.jetting.units.Diameter;
+import dev.jetting.units.Displacement;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Temperature;
+import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Set;
+import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -37,6 +54,83 @@ class StartingSettingProperties {
     }
     double turns = start.setting().screw().turns().turns();
     assertThat(turns).isBetween(0.75, 2.5);
+  }
+
+  /**
+   * Typical engines from 50 to 250 cm³ in each state of tune, each with the usual drawer around a
+   * setting that nobody tuned: rich at every mark on the coldest day too, and yet it idles by the
+   * screw and pulls (common practice, no source).
+   */
+  @Property(tries = 12, shrinking = ShrinkingMode.OFF)
+  void start_ofTypicalEngines_isRichEverywhere_idlesByTheScrew_andPulls(
+      @ForAll("typical") SetupSheet sheet) {
+    StartingSetting start = TUNER.start(sheet);
+    Setup setup = sheet.setup().withSetting(start.setting());
+    AssessedSetting assessed = AssessedSetting.of(sheet.withSetup(setup));
+    assertThat(start.safe()).isTrue();
+    for (ThrottleOpening mark : Held.MARKS) {
+      double need = setup.engine().need().at(mark).value();
+      assertThat(assessed.coldest().nearest(mark).lambda().value())
+          .as("coldest day, %s", mark)
+          .isLessThan(1.05 * need);
+    }
+    runsAt(ThrottleOpening.CLOSED, assessed);
+    runsAt(Held.EIGHTH, assessed);
+    idlesByTheScrew(setup);
+    RiskPoint full = assessed.profile().nearest(ThrottleOpening.FULL);
+    assertThat(full.lambda().value()).isGreaterThan(0.85 * full.richLimit().value());
+  }
+
+  private static void runsAt(ThrottleOpening throttle, AssessedSetting assessed) {
+    RiskPoint there = assessed.profile().nearest(throttle);
+    assertThat(there.lambda()).isGreaterThanOrEqualTo(there.richLimit());
+  }
+
+  /** The screw stands in its working range, and a turn of it moves the idle. */
+  private static void idlesByTheScrew(Setup setup) {
+    Screw screw = setup.setting().screw();
+    assertThat(screw.turns().turns()).isBetween(0.75, 2.5);
+    Screw other = new Screw(screw.kind(), ScrewTurns.of(screw.turns().turns() + 0.25));
+    double moved =
+        StrictMath.log(
+            idle(setup.withSetting(setup.setting().withScrew(other))) / idle(setup));
+    assertThat(Math.abs(moved)).isGreaterThan(0.005);
+  }
+
+  private static double idle(Setup setup) {
+    return MixtureModel.of(setup).at(ThrottleOpening.CLOSED).lambda().value();
+  }
+
+  /** What a rider knows of a machine; jets that fit roughly, and the drawer around them. */
+  @Provide
+  Arbitrary<SetupSheet> typical() {
+    return combine(
+            Arbitraries.integers().between(50, 250),
+            Arbitraries.of(StateOfTune.class),
+            Arbitraries.of(ScrewKind.class),
+            Arbitraries.integers().between(0, 1500))
+        .as(StartingSettingProperties::machine);
+  }
+
+  private static SetupSheet machine(int cc, StateOfTune tune, ScrewKind kind, int metres) {
+    double bore = Math.rint(12 + 1.15 * Math.sqrt(cc) + 2 * tune.ordinal());
+    return MachineDescription.builder()
+        .displacement(Displacement.ofCubicCentimetres(cc))
+        .tune(tune)
+        .bore(Diameter.ofMillimetres(bore))
+        .screw(new Screw(kind, ScrewTurns.of(1.5)))
+        .pilotJet(JetBore.ofHundredths(Math.rint(36 + cc / 12.0)))
+        .mainJet(JetBore.ofHundredths(Math.rint(4.3 * bore)))
+        .needleJet(Diameter.ofMillimetres(2.66))
+        .needle("middle", Diameter.ofMillimetres(2.51))
+        .clip(ClipPosition.fromTop(3, 5))
+        .cutaway(Cutaway.ofTenths(35))
+        .altitude(Altitude.ofMetres(metres))
+        .temperature(Temperature.ofCelsius(20))
+        .usualParts()
+        .build()
+        .sheet()
+        .withTypical(Set.of());
   }
 
   @Provide

@@ -80,6 +80,7 @@ class TunerProperties {
     ends(all);
     ridesAfterHarmOnlyOnceRicherThere(led, all);
     makesRicherWhereTheSignWas(led, all);
+    leansOnlyWhatWasRead(led, all);
     leansOnlyAfterAReadingAndByLittle(led, all);
     changesOnePartAndNoLeap(all);
     confirmsOnlyWhereFullThrottleWasRead(led, all);
@@ -130,6 +131,25 @@ class TunerProperties {
         assertThat(richer.sign().lnLambda(to))
             .isLessThan(richer.sign().lnLambda(taken.setting()) - 0.004);
         assertThat(leanedMost(led.sheet, taken.setting(), to)).isLessThanOrEqualTo(0.003);
+      }
+    }
+  }
+
+  /** No mark goes leaner that was never read, whatever part does it. */
+  private static void leansOnlyWhatWasRead(Led led, List<Taken> all) {
+    for (Taken taken : all) {
+      Optional<NextChange> change = Sessions.change(taken.step);
+      if (change.isPresent()) {
+        for (ThrottleOpening mark : Held.OPENINGS) {
+          double leaned =
+              Sessions.leaner(led.sheet, taken.setting(), change.get().setting(), mark);
+          if (leaned > 0.02) {
+            assertThat(taken.session.steps())
+                .flatExtracting(TuningStep::observations)
+                .extracting(Observation::throttle)
+                .contains(mark);
+          }
+        }
       }
     }
   }
@@ -191,7 +211,7 @@ class TunerProperties {
   private static void testsWhereTheThrottleCanBeHeld(List<Taken> all) {
     for (Taken taken : all) {
       Sessions.test(taken.step)
-          .ifPresent(test -> assertThat(Held.OPENINGS).contains(test.throttle()));
+          .ifPresent(test -> assertThat(Held.MARKS).contains(test.throttle()));
     }
   }
 

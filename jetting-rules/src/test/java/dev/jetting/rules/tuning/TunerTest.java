@@ -13,9 +13,11 @@ import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -254,8 +256,57 @@ class TunerTest {
     assertThat(step)
         .isInstanceOfSatisfying(
             NextStep.Confirmed.class,
-            end -> assertThat(end.risk().value()).isLessThanOrEqualTo(0.1));
-    assertThat(tests).isBetween(5, 20);
+            end -> assertThat(end.left().risk().value()).isLessThanOrEqualTo(0.1));
+    assertThat(tests).isBetween(5, 25);
+  }
+
+  /** What is left above what is accepted cannot be called confirmed, by type. */
+  @Test
+  void ends_moreRiskThanAccepted_areReservedOnly() {
+    RiskLeft more = new RiskLeft(Probability.of(0.2), Probability.of(0.1));
+    RiskLeft less = new RiskLeft(Probability.of(0.1), Probability.of(0.1));
+    Sign rich =
+        new Sign(START.setup(), full(new Evidence.Colour(PlugColour.BLACK)), Sign.Kind.RICH);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new NextStep.Confirmed(more))
+        .withMessageContaining("0.2")
+        .withMessageContaining("at most what is accepted");
+    assertThatIllegalArgumentException().isThrownBy(() -> new NextStep.LeftRich(rich, more));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new NextStep.Reserved(less, List.of(Fault.AIR_LEAK)));
+    assertThat(new NextStep.Confirmed(less).isEnd()).isTrue();
+    assertThat(new NextStep.Reserved(more, List.of(Fault.AIR_LEAK)).isEnd()).isTrue();
+  }
+
+  /**
+   * A rider whose marks are ahead of the slide reads the rich side of the hump at an eighth. Before
+   * anything goes leaner there the marks around it are read, and the lean one stops it.
+   */
+  @Test
+  void next_richAtAnEighth_leansOnlyOnceItsNeighboursWereRead() {
+    TuningSession session = begun();
+    NextStep step = SENSOR.next(session);
+    List<ThrottleOpening> read = new ArrayList<>();
+    for (int i = 0; i < 60 && !step.isEnd(); i++) {
+      Optional<NextChange> change = Sessions.change(step);
+      if (change.isPresent()) {
+        for (ThrottleOpening mark : List.of(Held.EIGHTH, Held.SMALL, Held.QUARTER, Held.HALF)) {
+          Setting from = session.now().setup().setting();
+          if (Sessions.leaner(START, from, change.get().setting(), mark) > 0.02) {
+            assertThat(read).contains(mark);
+          }
+        }
+      }
+      Sessions.test(step).ifPresent(test -> read.add(test.throttle()));
+      session =
+          Sessions.take(
+              session,
+              step,
+              (now, test) ->
+                  Sessions.read(now, test, test.throttle().equals(Held.EIGHTH) ? -0.25 : 0.05));
+      step = SENSOR.next(session);
+    }
+    assertThat(read).contains(Held.SMALL);
   }
 
   @Test
