@@ -13,14 +13,14 @@ import java.util.function.UnaryOperator;
  * @param parts the parts that are really in, for those that the sheet names
  * @param air the air that it really stands in
  * @param shift by how much leaner it runs besides
- * @param slack by what share of the throttle the slide stays behind the grip
+ * @param grip how far the slide is open where he means to hold an opening
  */
 record Altered(
     TrueEngine sound,
     UnaryOperator<Setting> parts,
     UnaryOperator<Air> air,
     Shift shift,
-    double slack)
+    UnaryOperator<ThrottleOpening> grip)
     implements TrueEngine {
 
   /** Change of ln λ. */
@@ -36,22 +36,22 @@ record Altered(
         UnaryOperator.identity(),
         UnaryOperator.identity(),
         (setting, air, throttle, speed) -> 0,
-        0);
+        UnaryOperator.identity());
   }
 
   Altered withParts(UnaryOperator<Setting> other) {
-    return new Altered(sound, other, air, shift, slack);
+    return new Altered(sound, other, air, shift, grip);
   }
 
   Altered withAir(UnaryOperator<Air> other) {
-    return new Altered(sound, parts, other, shift, slack);
+    return new Altered(sound, parts, other, shift, grip);
   }
 
   Altered withShift(Shift other) {
-    return new Altered(sound, parts, air, other, slack);
+    return new Altered(sound, parts, air, other, grip);
   }
 
-  Altered withSlack(double other) {
+  Altered withGrip(UnaryOperator<ThrottleOpening> other) {
     return new Altered(sound, parts, air, shift, other);
   }
 
@@ -81,6 +81,6 @@ record Altered(
 
   @Override
   public ThrottleOpening opened(ThrottleOpening meant) {
-    return ThrottleOpening.ofShare(Math.max(0, meant.share() - slack));
+    return grip.apply(meant);
   }
 }

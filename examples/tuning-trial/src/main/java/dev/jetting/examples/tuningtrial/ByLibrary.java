@@ -29,24 +29,27 @@ final class ByLibrary {
   /** More entries than any rider would make. */
   private static final int MOST_ENTRIES = 60;
 
-  private final TrueEngine engine;
+  private TrueEngine engine;
   private final Rider rider;
   private final RiskModel riskModel;
   private final Optional<Check> finding;
+  private final boolean isMended;
 
   /**
    * A rider, his engine, and what is wrong with it.
    *
-   * @param trouble what is wrong; he never finds it, whatever he is asked to look at
+   * @param world what is wrong, and whether he finds it when he is asked to look there
    */
-  ByLibrary(TrueEngine engine, Rider rider, RiskModel riskModel, Optional<Trouble> trouble) {
+  ByLibrary(TrueEngine engine, Rider rider, RiskModel riskModel, World world) {
     this.engine = engine;
     this.rider = rider;
     this.riskModel = riskModel;
-    finding = trouble.flatMap(Trouble::check);
+    finding = world.trouble().flatMap(Trouble::check);
+    isMended = world.isMended();
   }
 
   Course tune(SetupSheet sheet) {
+    Truth start = Truth.of(engine, sheet, sheet.setup().setting(), riskModel.limits());
     TuningSession session = TuningSession.beginning(sheet);
     Tuner tuner = Tuner.readingWith(Set.of(rider.instrument())).withRiskModel(riskModel);
     Said said = Said.NOTHING;
@@ -58,8 +61,14 @@ final class ByLibrary {
         session = session.checking(Set.copyOf(first.checks()));
       } else if (next instanceof NextStep.LookForFault look) {
         Set<Check> checks = settling(look);
-        session = session.checking(checks);
-        said = said.withFault(finding.filter(checks::contains).isPresent());
+        boolean its = finding.filter(checks::contains).isPresent();
+        said = said.withFault(its);
+        if (its && isMended && engine instanceof Altered sick) {
+          engine = sick.sound();
+          session = TuningSession.beginning(session.now());
+        } else {
+          session = session.checking(checks);
+        }
       } else if (test(next).isPresent()) {
         NextTest test = test(next).get();
         said = next instanceof NextStep.CheckReading ? said.withReadAgain() : said;
@@ -81,7 +90,7 @@ final class ByLibrary {
         tests,
         changes,
         said.with(ending(next)),
-        Truth.of(engine, sheet, begin, riskModel.limits()),
+        start,
         Truth.of(engine, sheet, end, riskModel.limits()),
         held(begin, untried),
         squares(begin, untried),
@@ -95,6 +104,9 @@ final class ByLibrary {
     }
     if (step instanceof NextStep.LeftRich) {
       return Said.Ending.LEFT_RICH;
+    }
+    if (step instanceof NextStep.Reserved) {
+      return Said.Ending.RESERVED;
     }
     return step.isEnd() ? Said.Ending.CONFIRMED : Said.Ending.NONE;
   }

@@ -23,8 +23,9 @@ final class FigureTables {
       "\n**1 % accepted, world by world: how it ends and what the session says**\n\n"
           + "| world | read by | engines | tests | changes | lean at the start | lean at the end |"
           + " at most 1 % | richer at the end | rode lean on the way | asks to look for a fault |"
-          + " … and for this one | takes a reading again | left rich | not to be ridden |\n"
-          + "|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|\n";
+          + " … and for this one | takes a reading again | left rich | with a reservation |"
+          + " not to be ridden |\n"
+          + "|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|\n";
 
   private FigureTables() {}
 
@@ -117,6 +118,7 @@ final class FigureTables {
                     : "–",
                 share(words.readAgain(), of),
                 share(words.leftRich(), of),
+                share(words.reserved(), of),
                 share(words.notToBeRidden(), of)))
         + " |\n";
   }

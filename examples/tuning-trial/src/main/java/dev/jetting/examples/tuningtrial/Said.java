@@ -19,6 +19,8 @@ record Said(boolean fault, boolean itsFault, boolean readAgain, boolean rodeLean
     CONFIRMED,
     /** Safe, but too rich somewhere with the parts at hand. */
     LEFT_RICH,
+    /** Safe if the engine is sound; a fault that was not found may be there. */
+    RESERVED,
     /** Too lean with the parts at hand: not to be ridden. */
     NOT_TO_BE_RIDDEN,
     /** Not by itself. */

@@ -54,7 +54,7 @@ record Trial(RiskModel riskModel, ModelUncertainty truth, long seed) {
     TrueEngine engine = world.engine(sheet, truth, engineSeed);
     Rider rider = new Rider(way.instrument(), world.skill(), engineSeed);
     return way.byLibrary()
-        ? new ByLibrary(engine, rider, riskModel, world.trouble()).tune(sheet)
+        ? new ByLibrary(engine, rider, riskModel, world).tune(sheet)
         : ByHabit.tune(engine, sheet, rider, riskModel);
   }
 }

@@ -19,10 +19,21 @@ import java.util.Optional;
 /** What can be wrong with an engine without its sheet knowing. All of it is invented. */
 enum Trouble {
   /** The slide stays 3 to 10 % of the throttle behind the marks on the grip. */
-  CABLE_SLACK(Check.SLIDE_AND_NEEDLE) {
+  CABLE_SLACK(Check.THROTTLE_MARKS) {
     @Override
     Altered on(Altered engine, SetupSheet sheet, Chance chance) {
-      return engine.withSlack(chance.between(0.03, 0.10));
+      double slack = chance.between(0.03, 0.10);
+      return engine.withGrip(
+          meant -> ThrottleOpening.ofShare(Math.max(0, meant.share() - slack)));
+    }
+  },
+
+  /** Each mark on the grip is off by its own error, 3 % of the throttle by standard deviation. */
+  MARKS_OFF(Check.THROTTLE_MARKS) {
+    @Override
+    Altered on(Altered engine, SetupSheet sheet, Chance chance) {
+      long grip = chance.seed();
+      return engine.withGrip(meant -> marked(meant, grip));
     }
   },
 
@@ -93,7 +104,25 @@ enum Trouble {
           (setting, air, throttle, speed) ->
               0.05 * StrictMath.sin(2 * Math.PI * speed.rpm() / 1500 + phase));
     }
+  },
+
+  /** A lean hole of 8 % somewhere between a quarter and full, an eighth of the throttle wide. */
+  LEAN_HOLE {
+    @Override
+    Altered on(Altered engine, SetupSheet sheet, Chance chance) {
+      double middle = chance.between(0.25, 0.95);
+      return engine.withShift(
+          (setting, air, throttle, speed) -> {
+            double away = (throttle.share() - middle) / HOLE;
+            return 0.08 * StrictMath.exp(-away * away / 2);
+          });
+    }
   };
+
+  /** Standard deviation of the hole's shape: a bit more than an eighth wide at half its depth. */
+  private static final double HOLE = 0.055;
+
+  private static final double MARK = 0.03;
 
   private static final double LEAK_DISCHARGE = 0.7;
 
@@ -128,6 +157,14 @@ enum Trouble {
         Math.min(point.depression().pascals(), CHOKED * setup.air().pressure().pascals());
     double leak = LEAK_DISCHARGE * area * Math.sqrt(2 * density * depression);
     return StrictMath.log1p(leak / point.airFlow().kilogramsPerSecond());
+  }
+
+  /** The stops at both ends need no mark. */
+  private static ThrottleOpening marked(ThrottleOpening meant, long grip) {
+    double share = meant.share();
+    double off =
+        share == 0 || share == 1 ? 0 : Chance.of(grip, "mark", Math.rint(share * 64)).normal(MARK);
+    return ThrottleOpening.ofShare(Math.min(1, Math.max(0, share + off)));
   }
 
   private static JetBore stamped(JetBore jet, List<JetBore> drawer, long bag) {

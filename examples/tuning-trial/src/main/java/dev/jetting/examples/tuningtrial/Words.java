@@ -11,6 +11,7 @@ import java.util.function.Predicate;
  * @param readAgain asked to take a reading again
  * @param rodeLean asked for a test at an opening at which the engine was too lean
  * @param leftRich ended safe but too rich somewhere
+ * @param reserved ended with a reservation
  * @param notToBeRidden ended with "not to be ridden"
  * @param wentOn had not ended after sixty tests and changes
  */
@@ -20,6 +21,7 @@ record Words(
     int readAgain,
     int rodeLean,
     int leftRich,
+    int reserved,
     int notToBeRidden,
     int wentOn) {
 
@@ -30,6 +32,7 @@ record Words(
         count(courses, Said::readAgain),
         count(courses, Said::rodeLean),
         count(courses, said -> said.ending() == Said.Ending.LEFT_RICH),
+        count(courses, said -> said.ending() == Said.Ending.RESERVED),
         count(courses, said -> said.ending() == Said.Ending.NOT_TO_BE_RIDDEN),
         count(courses, said -> said.ending() == Said.Ending.NONE));
   }

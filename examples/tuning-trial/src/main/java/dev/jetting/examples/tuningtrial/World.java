@@ -18,13 +18,17 @@ enum World {
 
   SENSOR_OFF("sensor off"),
   PLUG_BLIND("plug reader blind to a band"),
-  CABLE_SLACK("slack in the cable", Trouble.CABLE_SLACK),
+  CABLE_SLACK("slack in the cable, never found", Trouble.CABLE_SLACK),
+  CABLE_MENDED("slack in the cable, mended when asked for", Trouble.CABLE_SLACK),
+  MARKS_OFF("marks on the grip off, never found", Trouble.MARKS_OFF),
   JETS_MISLABELLED("jets mislabelled", Trouble.JETS_MISLABELLED),
-  AIR_LEAK("air leak", Trouble.AIR_LEAK),
+  AIR_LEAK("air leak, never found", Trouble.AIR_LEAK),
+  AIR_LEAK_MENDED("air leak, mended when asked for", Trouble.AIR_LEAK),
   PILOT_BLOCKED("pilot blocked", Trouble.PILOT_BLOCKED),
   ALTITUDE_WRONG("altitude wrong", Trouble.ALTITUDE_WRONG),
   NEEDLE_WORN("worn needle", Trouble.NEEDLE_WORN),
-  RESONANCE("resonance", Trouble.RESONANCE);
+  RESONANCE("resonance", Trouble.RESONANCE),
+  LEAN_HOLE("lean hole", Trouble.LEAN_HOLE);
 
   /** Those that are also tried by habit, and with more risk accepted. */
   static final List<World> TRIED_TWICE = List.of(AS_ASSUMED, RICHER);
@@ -53,6 +57,11 @@ enum World {
 
   Optional<Trouble> trouble() {
     return trouble;
+  }
+
+  /** Whether the rider mends what is wrong once the session asks him to look there. */
+  boolean isMended() {
+    return this == CABLE_MENDED || this == AIR_LEAK_MENDED;
   }
 
   /** Whether only a way of reading or an engine is odd; the others are whole populations. */

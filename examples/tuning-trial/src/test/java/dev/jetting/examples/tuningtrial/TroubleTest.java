@@ -72,6 +72,33 @@ class TroubleTest {
     assertThat(change(Trouble.CABLE_SLACK, SETTING, HALF)).isZero();
   }
 
+  /** The stops need no mark; the others are off each by its own, and stay so. */
+  @Test
+  void marksOff_eachMarkByItsOwn_andTheStopsNot() {
+    TrueEngine engine = with(Trouble.MARKS_OFF);
+
+    assertThat(engine.opened(ThrottleOpening.CLOSED)).isEqualTo(ThrottleOpening.CLOSED);
+    assertThat(engine.opened(ThrottleOpening.FULL)).isEqualTo(ThrottleOpening.FULL);
+    List<Double> off =
+        IntStream.range(1, 8)
+            .mapToObj(ThrottleOpening::ofEighths)
+            .map(mark -> engine.opened(mark).share() - mark.share())
+            .toList();
+    assertThat(off).doesNotHaveDuplicates().allMatch(share -> Math.abs(share) < 0.15);
+    assertThat(engine.opened(HALF)).isEqualTo(engine.opened(HALF));
+  }
+
+  @Test
+  void leanHole_isEightPercentInOnePlace_andNothingFarAway() {
+    List<Double> leaner =
+        IntStream.rangeClosed(0, 64)
+            .mapToObj(i -> change(Trouble.LEAN_HOLE, SETTING, ThrottleOpening.ofShare(i / 64.0)))
+            .toList();
+    assertThat(leaner.stream().mapToDouble(Double::doubleValue).max().orElseThrow())
+        .isCloseTo(0.08, within(0.005));
+    assertThat(leaner.stream().filter(rise -> rise > 0.04).count()).isBetween(4L, 12L);
+  }
+
   /**
    * A quarter of the main jets, and all of them to see where the pilot jet is one of the quarter.
    */

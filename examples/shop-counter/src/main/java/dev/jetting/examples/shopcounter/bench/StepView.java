@@ -44,6 +44,8 @@ public record StepView(
     PARKED,
     /** The session ends: safe, but too rich somewhere. */
     LEFT_RICH,
+    /** The session ends with a reservation: a fault that was not found may be there. */
+    RESERVED,
     /** The session ends: the setting is confirmed. */
     CONFIRMED
   }
@@ -116,7 +118,7 @@ public record StepView(
           Kind.CONFIRMED,
           "This setting is confirmed",
           "Everything that was read agrees. The highest lean risk of any day is "
-              + TradeStyle.probability(confirmed.risk())
+              + TradeStyle.probability(confirmed.left().risk())
               + ". Write its card, and try it on the coldest morning before you trust it.");
     }
     if (step instanceof NextStep.LeftRich rich) {
@@ -125,6 +127,20 @@ public record StepView(
           "Safe, but too rich in one place",
           capital(rich.sign().observation().text())
               + ": no part at hand makes it leaner there safely.");
+    }
+    if (step instanceof NextStep.Reserved reserved) {
+      List<Check> checks =
+          reserved.faults().stream().map(Fault::settledBy).distinct().toList();
+      return checks(
+          Kind.RESERVED,
+          "Not confirmed: a fault may be left",
+          "The readings speak for "
+              + String.join(", or ", reserved.faults().stream().map(Fault::text).toList())
+              + ". The lean risk that is left is "
+              + TradeStyle.probability(reserved.left().risk())
+              + ", more than accepted. Do not ride it hard until this is settled. If you mend"
+              + " something, begin a new session.",
+          checks);
     }
     List<String> buy = step instanceof NextStep.NotToBeRidden parked ? parked.buy() : List.of();
     return said(
@@ -227,7 +243,7 @@ public record StepView(
   /** {@return its name in style sheets} */
   public String style() {
     return switch (kind) {
-      case STOP_AND_CHANGE, STOP_AND_LOOK, PARKED -> "stop";
+      case STOP_AND_CHANGE, STOP_AND_LOOK, RESERVED, PARKED -> "stop";
       case CONFIRMED -> "go";
       default -> "step-now";
     };
