@@ -33,33 +33,39 @@ final class Findings {
 
   private final Tuner tuner;
   private final TuningSession session;
+  private final Calibration proof;
   private final Calibration known;
   private final List<ReadingGroup> groups;
   private final Calibration all;
   private final List<ReadingGroup> odd;
-  private final boolean isProofDoubted;
+  private final List<ReadingGroup> againstProof;
   private final List<Sign> signs;
   private final Calibration calibration;
 
   Findings(Tuner tuner, TuningSession session) {
     this.tuner = tuner;
     this.session = session;
-    Calibration proof =
-        AssessedSetting.known(session.now(), tuner.riskModel(), tuner.meanings());
+    proof = AssessedSetting.known(session.now(), tuner.riskModel(), tuner.meanings());
     groups = groups(tuner, session);
     signs = signs(tuner, session);
     List<ReadingGroup> settled = groups.stream().filter(ReadingGroup::isSettled).toList();
     all = proof.with(settled.stream().map(ReadingGroup::standing).toList());
     List<Reading> disagreeing = all.disagreeing(DISAGREES);
-    odd = settled.stream().filter(group -> disagreeing.contains(group.standing())).toList();
-    isProofDoubted = !proof.readings().isEmpty() && isAnyLookedInto(disagreeing);
-    known = isProofDoubted ? session.now().riskModel(tuner.riskModel()).untried() : proof;
-    calibration = isProofDoubted || !odd.isEmpty() ? known.with(counting(settled)) : all;
+    againstProof = settled.stream().filter(this::contradictsProof).toList();
+    odd =
+        settled.stream()
+            .filter(
+                group -> disagreeing.contains(group.standing()) || againstProof.contains(group))
+            .toList();
+    known =
+        isProofDoubted() ? session.now().riskModel(tuner.riskModel()).untried() : proof;
+    calibration =
+        isProofDoubted() || !odd.isEmpty() ? known.with(counting(settled)) : all;
   }
 
-  /** Whether what disagrees is the proof, or readings that count all the same. */
-  private boolean isAnyLookedInto(List<Reading> disagreeing) {
-    return disagreeing.size() > odd.size() || odd.stream().anyMatch(this::counts);
+  private boolean contradictsProof(ReadingGroup group) {
+    return !proof.readings().isEmpty()
+        && !proof.with(List.of(group.standing())).disagreeing(DISAGREES).isEmpty();
   }
 
   private List<Reading> counting(List<ReadingGroup> settled) {
@@ -116,9 +122,11 @@ final class Findings {
     return known;
   }
 
-  /** Whether what is read now contradicts the proven setup, so that the proof does not count. */
+  /**
+   * Whether what is read now contradicts the proven setup and counts, so that the proof does not.
+   */
   boolean isProofDoubted() {
-    return isProofDoubted;
+    return againstProof.stream().anyMatch(this::counts);
   }
 
   /** How likely faults are, also by readings that were repeated and disagree with all the rest. */
@@ -178,7 +186,7 @@ final class Findings {
   }
 
   private Calibration calibrationWithout(ReadingGroup group) {
-    return known.with(
+    return proof.with(
         groups.stream()
             .filter(other -> other.isSettled() && !odd.contains(other) && !other.equals(group))
             .map(ReadingGroup::standing)

@@ -195,7 +195,7 @@ public final class SessionText {
             sign ->
                 item(
                     capital(Words.observed(sign.observation()))
-                        + (sign.isLean() ? " is lean there." : " is too rich there.")));
+                        + (sign.isLean() ? " means that it is lean there." : " means that it is too rich there.")));
     item(next.change().reason().text());
     item("One change, then read again: never two moves towards lean without a reading.");
     lambdas(next.change());
@@ -241,11 +241,11 @@ public final class SessionText {
   /** The risk that readings leave, faults that they do not rule out among it. */
   private void left(RiskLeft left) {
     item(
-        "Lean risk that is left, with faults not ruled out: "
+        "The lean risk that is left is "
             + TradeStyle.probability(left.risk(), left.accepted())
-            + "; "
+            + ", with the faults that are not ruled out. You accept "
             + TradeStyle.probability(left.accepted())
-            + " accepted.");
+            + ".");
   }
 
   private static final String COLDEST =

@@ -26,7 +26,7 @@ final class SignReader {
       return false;
     }
     boolean clean = evidence.equals(new Evidence.Felt(Symptom.CLEAN));
-    boolean wide = Held.nearest(observation.throttle()).compareTo(Held.EIGHTH) > 0;
+    boolean wide = Held.nearest(observation.throttle()).compareTo(Held.SMALL) > 0;
     return !evidence.equals(new Evidence.Felt(Symptom.CRISP)) && !(clean && wide);
   }
 

@@ -230,9 +230,10 @@ final class StepChooser {
     return !session.last().observations().isEmpty();
   }
 
-  /** Whether the last reading was the one that was to confirm the setting. */
+  /** Whether the last reading was the one that was to confirm the setting, at full throttle. */
   private boolean wasConfirming() {
-    return new StepChooser(tuner, session.undone()).next() instanceof NextStep.Ride ride
+    return lastObservation().throttle().equals(ThrottleOpening.FULL)
+        && new StepChooser(tuner, session.undone()).next() instanceof NextStep.Ride ride
         && ride.confirming();
   }
 

@@ -198,7 +198,7 @@ class ReportJsonTest {
           """
           "schemaVersion": 1 => "schemaVersion": 2 => $.schemaVersion: 2: allowed 1
           "schemaVersion": 1, => '' => $.schemaVersion: missing: allowed 1
-          "model": => "modle": => $.modle: unknown field "modle", perhaps "model": allowed schemaVersion, model, rulebook, verdict, sheet, profile, meanRisk, coldestDay, hottestDay, overrun, overrunLimit, results, findings, unusedWaivers, plan, assumptions, cautions
+          "model": => "modle": => $.modle: unknown field "modle", perhaps "model": allowed schemaVersion, model, rulebook, verdict, sheet, profile, meanRisk, coldestDay, hottestDay, overrun, overrunLimit, results, findings, unusedWaivers, plan, proof, assumptions, cautions
           "meanRisk": 0.125 => "meanRisk": 1.125 => $.meanRisk: probability 1.125: allowed from 0 to 1
           "pressureRatio": 0.875 => "pressureRatio": "0.875" => $.profile.points[0].mixture.pressureRatio: "0.875": allowed a finite number
           "severity": "danger" => "severity": "deadly" => $.rulebook.changes[0].severity: "deadly": allowed "note", "warning", "danger"

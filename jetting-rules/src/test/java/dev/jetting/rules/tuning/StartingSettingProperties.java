@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.core.typical.StateOfTune;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.MachineDescription;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.TypicalParts;
 import dev.jetting.rules.arbitraries.PlausibleArbitraries;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.Altitude;
@@ -22,8 +25,11 @@ import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.ThrottleOpening;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -57,11 +63,11 @@ class StartingSettingProperties {
   }
 
   /**
-   * Typical engines from 50 to 250 cm³ in each state of tune, each with the usual drawer around a
+   * Typical engines from 80 to 250 cm³ in each state of tune, each with the usual drawer around a
    * setting that nobody tuned: rich at every mark on the coldest day too, and yet it idles by the
    * screw and pulls (common practice, no source).
    */
-  @Property(tries = 12, shrinking = ShrinkingMode.OFF)
+  @Property(tries = 10, shrinking = ShrinkingMode.OFF)
   void start_ofTypicalEngines_isRichEverywhere_idlesByTheScrew_andPulls(
       @ForAll("typical") SetupSheet sheet) {
     StartingSetting start = TUNER.start(sheet);
@@ -101,36 +107,92 @@ class StartingSettingProperties {
     return MixtureModel.of(setup).at(ThrottleOpening.CLOSED).lambda().value();
   }
 
-  /** What a rider knows of a machine; jets that fit roughly, and the drawer around them. */
+  /**
+   * A typical engine with a carburettor of a bore that suits it; in it jets that fit, each put off by
+   * up to two sizes, and the usual drawer around them.
+   */
   @Provide
   Arbitrary<SetupSheet> typical() {
     return combine(
-            Arbitraries.integers().between(50, 250),
+            Arbitraries.integers().between(80, 250),
             Arbitraries.of(StateOfTune.class),
             Arbitraries.of(ScrewKind.class),
-            Arbitraries.integers().between(0, 1500))
+            Arbitraries.integers().between(0, 1500),
+            Arbitraries.integers().between(-2, 2).list().ofSize(3))
         .as(StartingSettingProperties::machine);
   }
 
-  private static SetupSheet machine(int cc, StateOfTune tune, ScrewKind kind, int metres) {
-    double bore = Math.rint(12 + 1.15 * Math.sqrt(cc) + 2 * tune.ordinal());
+  private static SetupSheet machine(
+      int cc, StateOfTune tune, ScrewKind kind, int metres, List<Integer> off) {
+    SetupSheet sheet = described(cc, tune, kind, metres);
+    Setting fit = fitting(sheet.setup());
+    Setting put =
+        fit.withPilotJet(JetBore.ofHundredths(fit.pilotJet().hundredths() + 2 * off.get(0)))
+            .withMainJet(JetBore.ofHundredths(fit.mainJet().hundredths() + 2.5 * off.get(1)))
+            .withClip(ClipPosition.fromTop(3 + off.get(2), 5));
+    return sheet.withSetup(sheet.setup().withSetting(put)).withParts(TypicalParts.around(put));
+  }
+
+  private static SetupSheet described(int cc, StateOfTune tune, ScrewKind kind, int metres) {
+    double bore = Math.rint(8 + 1.3 * Math.sqrt(cc) + 2 * tune.ordinal());
     return MachineDescription.builder()
         .displacement(Displacement.ofCubicCentimetres(cc))
         .tune(tune)
         .bore(Diameter.ofMillimetres(bore))
         .screw(new Screw(kind, ScrewTurns.of(1.5)))
-        .pilotJet(JetBore.ofHundredths(Math.rint(36 + cc / 12.0)))
-        .mainJet(JetBore.ofHundredths(Math.rint(4.3 * bore)))
+        .pilotJet(JetBore.ofHundredths(50))
+        .mainJet(JetBore.ofHundredths(100))
         .needleJet(Diameter.ofMillimetres(2.66))
         .needle("middle", Diameter.ofMillimetres(2.51))
         .clip(ClipPosition.fromTop(3, 5))
         .cutaway(Cutaway.ofTenths(35))
         .altitude(Altitude.ofMetres(metres))
         .temperature(Temperature.ofCelsius(20))
-        .usualParts()
         .build()
         .sheet()
         .withTypical(Set.of());
+  }
+
+  /** Jets with which the model is nearest to need: main at full, needle jet at 3/8, pilot at idle. */
+  private static Setting fitting(Setup setup) {
+    Setting fit = setup.setting();
+    for (int round = 0; round < 3; round++) {
+      fit = nearest(setup, fit, 8, 50, 250, (to, size) -> to.withMainJet(hundredths(size)));
+      fit =
+          nearest(
+              setup,
+              fit,
+              3,
+              254,
+              290,
+              (to, size) ->
+                  to.withNeedleJet(NeedleJet.of(Diameter.ofMillimetres(Math.rint(size) / 100))));
+      fit = nearest(setup, fit, 0, 32, 100, (to, size) -> to.withPilotJet(hundredths(size)));
+    }
+    return fit;
+  }
+
+  private static JetBore hundredths(double size) {
+    return JetBore.ofHundredths(size);
+  }
+
+  private static Setting nearest(
+      Setup setup,
+      Setting from,
+      int eighths,
+      int least,
+      int most,
+      BiFunction<Setting, Double, Setting> with) {
+    ThrottleOpening at = ThrottleOpening.ofEighths(eighths);
+    double need = setup.engine().need().at(at).value();
+    return IntStream.iterate(least, size -> size <= most, size -> size + 2)
+        .mapToObj(size -> with.apply(from, (double) size))
+        .min(
+            Comparator.comparingDouble(
+                to ->
+                    Math.abs(
+                        MixtureModel.of(setup.withSetting(to)).at(at).lambda().value() - need)))
+        .orElseThrow();
   }
 
   @Provide
