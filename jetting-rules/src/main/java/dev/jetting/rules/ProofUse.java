@@ -34,7 +34,10 @@ public record ProofUse(int observations, double bandWithout, double band, double
     List<NormalCases> with = lnLambda(known.on(model), wider);
     return Optional.of(
         new ProofUse(
-            known.readings().size(), band(without), band(with), expected(with) - expected(without)));
+            known.readings().size(),
+            band(without),
+            band(with),
+            expected(with) - expected(without)));
   }
 
   private static List<NormalCases> lnLambda(CalibratedModel engine, RiskModel riskModel) {

@@ -38,7 +38,8 @@ public final class FuelErrors {
     double[] means = new double[n];
     double[][] covariances = new double[n][n];
     for (int i = 0; i < n; i++) {
-      double byAir = airVariance == 0 ? 0 : process.covariance(places.get(i), airPlace) / airVariance;
+      double byAir =
+          airVariance == 0 ? 0 : process.covariance(places.get(i), airPlace) / airVariance;
       means[i] = process.at(places.get(i)).mean() + byAir * (given.z() - air.mean());
       for (int j = 0; j < n; j++) {
         covariances[i][j] =

@@ -38,8 +38,7 @@ final class Limits {
   /**
    * @param calibration what is known of the engine from a proven setup
    */
-  Limits(
-      SetupSheet sheet, RiskModel riskModel, Probability spendable, Calibration calibration) {
+  Limits(SetupSheet sheet, RiskModel riskModel, Probability spendable, Calibration calibration) {
     Setup setup = sheet.setup();
     MixtureNeed needed = setup.engine().need();
     List<ThrottleOpening> openings = AssessedSetting.openings();
@@ -69,12 +68,13 @@ final class Limits {
     airCases = calibration.airCases();
     known =
         (calibration.readings().isEmpty() ? List.<AirCase>of() : airCases)
-            .stream().map(
-                air ->
-                    openings.stream()
-                        .map(opening -> calibration.fuelErrors(air, opening))
-                        .toList())
-            .toList();
+            .stream()
+                .map(
+                    air ->
+                        openings.stream()
+                            .map(opening -> calibration.fuelErrors(air, opening))
+                            .toList())
+                .toList();
     int middle = airCases.size() / 2;
     double rests =
         airCases.subList(middle, airCases.size()).stream().mapToDouble(AirCase::probability).sum();

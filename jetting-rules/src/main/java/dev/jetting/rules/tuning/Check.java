@@ -17,7 +17,9 @@ public enum Check {
   JETS_CLEAN,
   /** The slide opens fully and closes onto its stop; needle and clip sit right and are not worn. */
   SLIDE_AND_NEEDLE,
-  /** The marks on the grip were made by measuring the slide, with the play of the cable taken up. */
+  /**
+   * The marks on the grip were made by measuring the slide, with the play of the cable taken up.
+   */
   THROTTLE_MARKS,
   /** Filter, filter box and exhaust are as ridden, and not choked. */
   INTAKE_AND_EXHAUST,

@@ -9,8 +9,8 @@ import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
- * By how much an engine differs from the model in one respect, by its readings: "the main jet passes
- * about 8 % less fuel than expected, give or take 4 %".
+ * By how much an engine differs from the model in one respect, by its readings: "the main jet
+ * passes about 8 % less fuel than expected, give or take 4 %".
  *
  * <p>It belongs to the engine and its carburettor and stays when a jet is changed. Not a
  * measurement of the part: whatever works as if the part passed so much less counts in it.
@@ -62,13 +62,17 @@ public record Correction(ErrorSource source, double percent, double spread) {
   }
 
   /**
-   * {@return what was found, what it means, what to do, and what then, a sentence each; that nothing
-   * is to be done where the difference is no more than its spread}
+   * {@return what was found, what it means, what to do, and what then, a sentence each; that
+   * nothing is to be done where the difference is no more than its spread}
    */
   public String text() {
     String give = ", give or take " + Decimals.fixed(spread, 0) + " %.";
     if (Math.abs(percent) <= spread || Decimals.fixed(percent, 0).matches("-?0")) {
-      return Words.what(source) + " as much " + Words.ofWhat(source) + " as expected" + give
+      return Words.what(source)
+          + " as much "
+          + Words.ofWhat(source)
+          + " as expected"
+          + give
           + " Nothing is to be done about it.";
     }
     return Words.what(source)

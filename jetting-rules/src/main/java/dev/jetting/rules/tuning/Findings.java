@@ -54,13 +54,10 @@ final class Findings {
     againstProof = settled.stream().filter(this::contradictsProof).toList();
     odd =
         settled.stream()
-            .filter(
-                group -> disagreeing.contains(group.standing()) || againstProof.contains(group))
+            .filter(group -> disagreeing.contains(group.standing()) || againstProof.contains(group))
             .toList();
-    known =
-        isProofDoubted() ? session.now().riskModel(tuner.riskModel()).untried() : proof;
-    calibration =
-        isProofDoubted() || !odd.isEmpty() ? known.with(counting(settled)) : all;
+    known = isProofDoubted() ? session.now().riskModel(tuner.riskModel()).untried() : proof;
+    calibration = isProofDoubted() || !odd.isEmpty() ? known.with(counting(settled)) : all;
   }
 
   private boolean contradictsProof(ReadingGroup group) {

@@ -20,7 +20,9 @@ final class Held {
    * pilot hands over to the needle, and halfway between the others.
    */
   static final List<ThrottleOpening> BETWEEN =
-      Stream.of(3, 6, 10, 14).map(sixteenths -> ThrottleOpening.ofShare(sixteenths / 16.0)).toList();
+      Stream.of(3, 6, 10, 14)
+          .map(sixteenths -> ThrottleOpening.ofShare(sixteenths / 16.0))
+          .toList();
 
   /** All that can be marked and held. */
   static final List<ThrottleOpening> MARKS =

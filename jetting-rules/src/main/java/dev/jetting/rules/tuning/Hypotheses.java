@@ -88,7 +88,8 @@ final class Hypotheses {
   /** The faults at least so likely, whatever their size, the most likely first. */
   List<Fault> likely(double probability) {
     Map<Fault, Double> sums = new EnumMap<>(Fault.class);
-    faults().forEach(one -> one.fault().ifPresent(f -> sums.merge(f, one.probability, Double::sum)));
+    faults()
+        .forEach(one -> one.fault().ifPresent(f -> sums.merge(f, one.probability, Double::sum)));
     return sums.entrySet().stream()
         .filter(sum -> sum.getValue() >= probability)
         .sorted(Map.Entry.<Fault, Double>comparingByValue().reversed())
@@ -103,7 +104,8 @@ final class Hypotheses {
 
   /** The highest lean risk at any opening, on any day of the sheet, over all hypotheses. */
   RiskLeft riskLeft(SetupSheet sheet) {
-    double highest = Arrays.stream(leanRisks(sheet, AssessedSetting.openings())).max().orElseThrow();
+    double highest =
+        Arrays.stream(leanRisks(sheet, AssessedSetting.openings())).max().orElseThrow();
     return new RiskLeft(Probability.of(highest), sheet.riding().acceptedRisk());
   }
 

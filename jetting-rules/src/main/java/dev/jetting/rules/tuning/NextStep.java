@@ -178,7 +178,8 @@ public sealed interface NextStep {
    * accepted. No part at hand is rich enough for that.
    *
    * @param left the lean risk that is left, more than is accepted
-   * @param faults what may be behind it, the most likely first; each names the check that settles it
+   * @param faults what may be behind it, the most likely first; each names the check that settles
+   *     it
    */
   record Reserved(RiskLeft left, List<Fault> faults) implements NextStep {
 

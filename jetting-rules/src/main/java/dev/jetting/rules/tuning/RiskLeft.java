@@ -31,7 +31,12 @@ public record RiskLeft(Probability risk, Probability accepted) {
   void checkAccepted(String what) {
     if (!isAccepted()) {
       throw new IllegalArgumentException(
-          "lean risk left on " + what + " " + risk + ": allowed at most what is accepted, " + accepted);
+          "lean risk left on "
+              + what
+              + " "
+              + risk
+              + ": allowed at most what is accepted, "
+              + accepted);
     }
   }
 }

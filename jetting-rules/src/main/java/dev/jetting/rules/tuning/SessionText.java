@@ -168,7 +168,8 @@ public final class SessionText {
                 ? "overrun"
                 : Words.opening(ride.test().throttle())));
     if (ride.confirming()) {
-      item("Nothing is left to change. Every circuit adds fuel at full throttle, so read it again.");
+      item(
+          "Nothing is left to change. Every circuit adds fuel at full throttle, so read it again.");
     }
     ride.test().howTo().forEach(this::item);
   }
@@ -185,7 +186,8 @@ public final class SessionText {
                         + ". Check: "
                         + Words.check(fault.settledBy())));
     item("If you find one, mend it and begin a new session: it is another engine then.");
-    item("If you find none, tick the checks off. Then the readings count, and the session goes on.");
+    item(
+        "If you find none, tick the checks off. Then the readings count, and the session goes on.");
   }
 
   private void change(NextStep.Change next) {
@@ -195,7 +197,9 @@ public final class SessionText {
             sign ->
                 item(
                     capital(Words.observed(sign.observation()))
-                        + (sign.isLean() ? " means that it is lean there." : " means that it is too rich there.")));
+                        + (sign.isLean()
+                            ? " means that it is lean there."
+                            : " means that it is too rich there.")));
     item(next.change().reason().text());
     item("One change, then read again: never two moves towards lean without a reading.");
     lambdas(next.change());

@@ -7,8 +7,8 @@ import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 
 /**
- * What no reading at another opening shows: the mixture may swing with the engine speed, by waves in
- * intake and exhaust, so that it is leaner between two readings than at both.
+ * What no reading at another opening shows: the mixture may swing with the engine speed, by waves
+ * in intake and exhaust, so that it is leaner between two readings than at both.
  */
 final class Swing {
 
@@ -27,7 +27,8 @@ final class Swing {
             .lnLambda(
                 throttle,
                 line.at(throttle),
-                there -> riskModel.uncertainty().partsVariance(there.sizes()) + DEVIATION * DEVIATION)
+                there ->
+                    riskModel.uncertainty().partsVariance(there.sizes()) + DEVIATION * DEVIATION)
             .above(StrictMath.log(riskModel.limits().lean(throttle, need).value())));
   }
 }

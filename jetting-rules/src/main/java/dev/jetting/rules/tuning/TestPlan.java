@@ -184,8 +184,8 @@ final class TestPlan {
   }
 
   /**
-   * Whether a step towards lean keeps the risk accepted between idle and an eighth, where nobody can
-   * hold the throttle to read, even if the mixture swings there; or takes it no higher.
+   * Whether a step towards lean keeps the risk accepted between idle and an eighth, where nobody
+   * can hold the throttle to read, even if the mixture swings there; or takes it no higher.
    */
   boolean keepsUnreadable(Setting to) {
     SetupSheet now = session.now();

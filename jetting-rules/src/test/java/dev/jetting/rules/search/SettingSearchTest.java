@@ -8,8 +8,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Provenance;
 import dev.jetting.rules.ProvenObservation;
+import dev.jetting.rules.Provenance;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.TwoHundred;
@@ -130,11 +130,7 @@ class SettingSearchTest {
     Choices around = around(Shelf.toBuy(6, 1.26, 0.04, JetBore::ofMillimetres));
     List<Plain.Weighed> plain = Plain.best(new Plain(proven, around, RISK).all(), 12);
     List<Plain.Weighed> found =
-        SettingSearch.of(proven, around, RISK)
-            .spending(1)
-            .best(12, Run.alone())
-            .settings()
-            .stream()
+        SettingSearch.of(proven, around, RISK).spending(1).best(12, Run.alone()).settings().stream()
             .map(Plain.Weighed::of)
             .toList();
 

@@ -12,15 +12,15 @@ import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Outcome.Status;
-import dev.jetting.rules.ProvenObservation;
 import dev.jetting.rules.ProofUse;
+import dev.jetting.rules.ProvenObservation;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.ReportMarkdown;
 import dev.jetting.rules.ReportText;
 import dev.jetting.rules.SetupSheet;
-import dev.jetting.rules.json.ReportJson;
 import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.json.ReportJson;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.tuning.Evidence;
@@ -189,7 +189,8 @@ class ProvenSettingTest {
     assertThat(proof.observations()).isEqualTo(3);
     assertThat(proof.band()).isLessThan(proof.bandWithout());
     assertThat(proof.text())
-        .startsWith("The proven setting counts, by 3 observations: on average the 90 % band of λ is ±")
+        .startsWith(
+            "The proven setting counts, by 3 observations: on average the 90 % band of λ is ±")
         .doesNotContain("\n");
     assertThat(ReportText.of(report)).contains(proof.text().substring(0, 40));
     assertThat(ReportMarkdown.of(report)).contains("The proven setting counts");

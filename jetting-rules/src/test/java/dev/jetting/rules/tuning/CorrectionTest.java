@@ -40,7 +40,8 @@ class CorrectionTest {
         .isEqualTo(
             "The engine draws as much air as expected, give or take 4 %. Nothing is to be done about"
                 + " it.");
-    assertThat(new Correction(ErrorSource.PILOT, -0.3, 0.1).text()).contains("Nothing is to be done");
+    assertThat(new Correction(ErrorSource.PILOT, -0.3, 0.1).text())
+        .contains("Nothing is to be done");
   }
 
   /** Less fuel is answered richer, more fuel leaner, by the part that meters it. */

@@ -103,8 +103,8 @@ class HypothesesTest {
   }
 
   /**
-   * Marks that are a sixteenth ahead of the slide: each reading is the mixture of a smaller opening,
-   * and no part nor any other fault explains all of them.
+   * Marks that are a sixteenth ahead of the slide: each reading is the mixture of a smaller
+   * opening, and no part nor any other fault explains all of them.
    */
   @Test
   void likely_readAtSmallerOpenings_isASlackCable() {

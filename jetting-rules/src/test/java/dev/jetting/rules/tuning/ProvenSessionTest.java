@@ -8,8 +8,8 @@ import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.Provenance;
 import dev.jetting.rules.ProvenObservation;
+import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.Displacement;
@@ -61,10 +61,14 @@ class ProvenSessionTest {
     SetupSheet sheet = proven(0.05);
     TuningSession changed =
         Sessions.begin(sheet)
-            .changing(sheet.setup().withSetting(Workshop.PARTS.mainJets().stream()
-                .reduce((a, b) -> b)
-                .map(ALL_ROUND::withMainJet)
-                .orElseThrow()));
+            .changing(
+                sheet
+                    .setup()
+                    .withSetting(
+                        Workshop.PARTS.mainJets().stream()
+                            .reduce((a, b) -> b)
+                            .map(ALL_ROUND::withMainJet)
+                            .orElseThrow()));
     assertThat(SENSOR.calibration(changed).readings())
         .isEqualTo(SENSOR.calibration(Sessions.begin(sheet)).readings());
   }
@@ -76,9 +80,12 @@ class ProvenSessionTest {
     Setup setup = sheet.setup();
     SetupSheet bigger =
         sheet.withSetup(
-            setup.withEngine(setup.engine().withDisplacement(
-                Displacement.ofCubicCentimetres(
-                    setup.engine().displacement().cubicCentimetres() * 1.15))));
+            setup.withEngine(
+                setup
+                    .engine()
+                    .withDisplacement(
+                        Displacement.ofCubicCentimetres(
+                            setup.engine().displacement().cubicCentimetres() * 1.15))));
     Calibration known = SENSOR.calibration(Sessions.begin(bigger));
     SetupSheet unproven = bigger.withProvenance(Provenance.unknown());
     Calibration none = SENSOR.calibration(Sessions.begin(unproven));
@@ -89,7 +96,9 @@ class ProvenSessionTest {
     assertThat(known.readings()).isEmpty();
   }
 
-  /** It ran leaner than the model says when it ran well, so the start is richer, and the reverse. */
+  /**
+   * It ran leaner than the model says when it ran well, so the start is richer, and the reverse.
+   */
   @Test
   void start_followsTheProof() {
     double lean = SENSOR.start(proven(0.08)).setting().mainJet().hundredths();
@@ -142,9 +151,7 @@ class ProvenSessionTest {
       session =
           session.observing(
               new Observation(
-                  at,
-                  sheet.setup().engine().loadLine().at(at),
-                  measured(sheet.setup(), at, 0.07)));
+                  at, sheet.setup().engine().loadLine().at(at), measured(sheet.setup(), at, 0.07)));
     }
     return new Findings(SENSOR, session).hypotheses().anyFault();
   }

@@ -107,7 +107,8 @@ class SessionTextTest {
     }
     assertThat(SessionText.of(session, SENSOR))
         .contains("Nothing to test or change\n- Full throttle was read on this setting")
-        .containsPattern("The lean risk that is left is .*%, with the faults that are not ruled out")
+        .containsPattern(
+            "The lean risk that is left is .*%, with the faults that are not ruled out")
         .contains("coldest morning");
   }
 

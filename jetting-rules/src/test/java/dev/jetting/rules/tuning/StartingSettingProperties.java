@@ -98,8 +98,7 @@ class StartingSettingProperties {
     assertThat(screw.turns().turns()).isBetween(0.75, 2.5);
     Screw other = new Screw(screw.kind(), ScrewTurns.of(screw.turns().turns() + 0.25));
     double moved =
-        StrictMath.log(
-            idle(setup.withSetting(setup.setting().withScrew(other))) / idle(setup));
+        StrictMath.log(idle(setup.withSetting(setup.setting().withScrew(other))) / idle(setup));
     assertThat(Math.abs(moved)).isGreaterThan(0.005);
   }
 
@@ -108,8 +107,8 @@ class StartingSettingProperties {
   }
 
   /**
-   * A typical engine with a carburettor of a bore that suits it; in it jets that fit, each put off by
-   * up to two sizes, and the usual drawer around them.
+   * A typical engine with a carburettor of a bore that suits it; in it jets that fit, each put off
+   * by up to two sizes, and the usual drawer around them.
    */
   @Provide
   Arbitrary<SetupSheet> typical() {
@@ -153,7 +152,9 @@ class StartingSettingProperties {
         .withTypical(Set.of());
   }
 
-  /** Jets with which the model is nearest to need: main at full, needle jet at 3/8, pilot at idle. */
+  /**
+   * Jets with which the model is nearest to need: main at full, needle jet at 3/8, pilot at idle.
+   */
   private static Setting fitting(Setup setup) {
     Setting fit = setup.setting();
     for (int round = 0; round < 3; round++) {

@@ -141,8 +141,7 @@ class TunerProperties {
       Optional<NextChange> change = Sessions.change(taken.step);
       if (change.isPresent()) {
         for (ThrottleOpening mark : Held.OPENINGS) {
-          double leaned =
-              Sessions.leaner(led.sheet, taken.setting(), change.get().setting(), mark);
+          double leaned = Sessions.leaner(led.sheet, taken.setting(), change.get().setting(), mark);
           if (leaned > 0.02) {
             assertThat(taken.session.steps())
                 .flatExtracting(TuningStep::observations)
@@ -210,8 +209,7 @@ class TunerProperties {
   /** Tests are asked for where a rider can hold the throttle. */
   private static void testsWhereTheThrottleCanBeHeld(List<Taken> all) {
     for (Taken taken : all) {
-      Sessions.test(taken.step)
-          .ifPresent(test -> assertThat(Held.MARKS).contains(test.throttle()));
+      Sessions.test(taken.step).ifPresent(test -> assertThat(Held.MARKS).contains(test.throttle()));
     }
   }
 

@@ -23,8 +23,7 @@ enum Trouble {
     @Override
     Altered on(Altered engine, SetupSheet sheet, Chance chance) {
       double slack = chance.between(0.03, 0.10);
-      return engine.withGrip(
-          meant -> ThrottleOpening.ofShare(Math.max(0, meant.share() - slack)));
+      return engine.withGrip(meant -> ThrottleOpening.ofShare(Math.max(0, meant.share() - slack)));
     }
   },
 

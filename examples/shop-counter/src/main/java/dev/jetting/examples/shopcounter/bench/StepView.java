@@ -129,8 +129,7 @@ public record StepView(
               + ": no part at hand makes it leaner there safely.");
     }
     if (step instanceof NextStep.Reserved reserved) {
-      List<Check> checks =
-          reserved.faults().stream().map(Fault::settledBy).distinct().toList();
+      List<Check> checks = reserved.faults().stream().map(Fault::settledBy).distinct().toList();
       return checks(
           Kind.RESERVED,
           "Not confirmed: a fault may be left",
