@@ -7,10 +7,12 @@ import dev.jetting.core.mixture.Sensitivities;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * What readings have taught about an engine and its carburettor.
@@ -34,6 +36,12 @@ public final class Calibration {
 
   /** In ln λ from the model's: an end further out is none. */
   private static final double FAR = 2;
+
+  /** How many readings are held against all others one by one: those that look worst. */
+  private static final int SUSPECTS = 2;
+
+  /** Of more readings than twice as many, only half can disagree with the others. */
+  private static final int FEW = 20;
 
   private final Spreads spreads;
   private final Optional<Disturbance> disturbance;
@@ -288,35 +296,78 @@ public final class Calibration {
    * reading makes its neighbours look wrong too.
    *
    * @param deviations how many standard deviations off counts as disagreeing, such as 3
-   * @return the readings, the worst first
+   * @return the readings, the worst first; of more than 40 at most half
    */
   public List<Reading> disagreeing(double deviations) {
     List<Read> left = new ArrayList<>(reads);
     List<Reading> disagreeing = new ArrayList<>();
-    int worst = 0;
-    while (worst >= 0) {
-      worst = -1;
-      double most = deviations;
-      for (int i = 0; i < left.size(); i++) {
-        List<Read> others = new ArrayList<>(left);
-        Read judged = others.remove(i);
-        double off = new Calibration(spreads, disturbance, others).off(judged);
-        if (off > most) {
-          worst = i;
-          most = off;
-        }
+    int most = Math.max(FEW, reads.size() / 2);
+    while (disagreeing.size() < most && !left.isEmpty()) {
+      int worst = worst(left, deviations);
+      if (worst < 0) {
+        break;
       }
-      if (worst >= 0) {
-        disagreeing.add(left.remove(worst).reading);
-      }
+      disagreeing.add(left.remove(worst).reading);
     }
     return disagreeing;
   }
 
+  /** The reading that is furthest off all the others; −1 where none is beyond the limit. */
+  private int worst(List<Read> all, double deviations) {
+    Calibration together = new Calibration(spreads, disturbance, all);
+    int[] suspects =
+        IntStream.range(0, all.size())
+            .boxed()
+            .sorted(Comparator.comparing(i -> -together.offTheOthers(all.get(i))))
+            .limit(SUSPECTS)
+            .mapToInt(Integer::intValue)
+            .sorted()
+            .toArray();
+    int worst = -1;
+    double most = deviations;
+    for (int suspect : suspects) {
+      List<Read> others = new ArrayList<>(all);
+      Read judged = others.remove(suspect);
+      double off = new Calibration(spreads, disturbance, others).off(judged);
+      if (off > most) {
+        worst = suspect;
+        most = off;
+      }
+    }
+    return worst;
+  }
+
+  /**
+   * About by how many standard deviations one of the readings is outside of what the others lead to
+   * expect, without conditioning on the others anew.
+   */
+  private double offTheOthers(Read read) {
+    GaussianProcess<Place> all = process.get();
+    List<PointObservation<Place>> observations = all.observations();
+    for (int i = 0; i < observations.size(); i++) {
+      if (isAt(read.place, observations.get(i))) {
+        Normal predicted = all.withoutOwn(i);
+        double variance =
+            predicted.deviation() * predicted.deviation() - observations.get(i).noiseVariance();
+        return off(read, new Normal(predicted.mean(), Math.sqrt(Math.max(0, variance))));
+      }
+    }
+    return off(read); // a band so wide that it says nothing
+  }
+
+  @SuppressWarnings("ReferenceEquality") // two readings at equal places are two
+  private static boolean isAt(Place place, PointObservation<Place> observation) {
+    return observation.input() == place;
+  }
+
   /** By how many standard deviations a further reading is outside of what is expected. */
   private double off(Read read) {
+    return off(read, process.get().at(read.place));
+  }
+
+  private double off(Read read, Normal value) {
     double noise = read.reading.deviation();
-    Normal expected = process.get().at(read.place).plus(noise * noise);
+    Normal expected = value.plus(noise * noise);
     double mean = expected.mean() + shift(read.place);
     double outside = Math.max(read.from() - mean, mean - read.to());
     return Math.max(0, outside) / expected.deviation();

@@ -1,6 +1,7 @@
 package dev.jetting.core.calibration;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /**
@@ -16,6 +17,10 @@ import java.util.List;
 final class ExpectationPropagation {
 
   private static final int MOST_SWEEPS = 500;
+
+  /** A sweep over n intervals takes some n³ multiplications; so many are spent at most. */
+  static final double MOST_WORK = 5e6;
+
   private static final double SETTLED = 1e-10;
   private static final double DAMPING = 0.8;
 
@@ -30,6 +35,11 @@ final class ExpectationPropagation {
   /** A stand-in in its natural parameters: precision, and precision times value. */
   private record Site(double precision, double shift) {
     static final Site NOTHING = new Site(0, 0);
+
+    /** Without what says nothing. */
+    Site counting() {
+      return precision > LEAST_PRECISION ? this : NOTHING;
+    }
 
     Site towards(Site target) {
       return new Site(
@@ -46,21 +56,32 @@ final class ExpectationPropagation {
 
   static <X> GaussianProcess<X> condition(
       GaussianProcess<X> process, List<IntervalObservation<X>> intervals) {
-    List<Site> sites = new ArrayList<>(intervals.stream().map(i -> Site.NOTHING).toList());
-    GaussianProcess<X> conditioned = process;
-    double change = intervals.isEmpty() ? 0 : 1;
-    for (int sweep = 0; sweep < MOST_SWEEPS && change > SETTLED; sweep++) {
+    if (intervals.isEmpty()) {
+      return process;
+    }
+    int n = intervals.size();
+    JointNormal before = process.together(intervals.stream().map(IntervalObservation::input).toList());
+    List<Site> sites = new ArrayList<>(Collections.nCopies(n, Site.NOTHING));
+    double change = 1;
+    for (int sweep = 0; sweep < mostSweeps(n) && change > SETTLED; sweep++) {
+      Normal[] marginals =
+          before.observing(
+              sites.stream().mapToDouble(site -> site.counting().precision()).toArray(),
+              sites.stream().mapToDouble(site -> site.counting().shift()).toArray());
       change = 0;
-      for (int i = 0; i < sites.size(); i++) {
+      for (int i = 0; i < n; i++) {
         Site old = sites.get(i);
-        Normal marginal = conditioned.at(intervals.get(i).input());
-        Site moved = old.towards(target(old, marginal, intervals.get(i)));
+        Site moved = old.towards(target(old, marginals[i], intervals.get(i)));
         change = Math.max(change, old.distance(moved));
         sites.set(i, moved);
       }
-      conditioned = process.observing(standIns(intervals, sites));
     }
-    return conditioned;
+    return process.observing(standIns(intervals, sites));
+  }
+
+  /** Up to 21 intervals as many as are needed; of more, as many as the work allows. */
+  static int mostSweeps(int intervals) {
+    return (int) Math.min(MOST_SWEEPS, MOST_WORK / ((double) intervals * intervals * intervals));
   }
 
   private static <X> List<PointObservation<X>> standIns(

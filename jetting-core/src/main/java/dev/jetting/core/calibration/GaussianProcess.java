@@ -128,6 +128,28 @@ final class GaussianProcess<X> {
   }
 
   /**
+   * The values at some inputs together, without noise.
+   *
+   * @param inputs where
+   * @return their joint distribution
+   */
+  public JointNormal together(List<X> inputs) {
+    int n = inputs.size();
+    List<Column> columns = inputs.stream().map(this::column).toList();
+    double[] mean = new double[n];
+    double[][] covariance = new double[n][n];
+    for (int i = 0; i < n; i++) {
+      mean[i] = observations.isEmpty() ? 0 : columns.get(i).to.dotProduct(weights);
+      for (int j = 0; j <= i; j++) {
+        covariance[i][j] =
+            covariance(inputs.get(i), columns.get(i), inputs.get(j), columns.get(j));
+        covariance[j][i] = covariance[i][j];
+      }
+    }
+    return new JointNormal(mean, covariance);
+  }
+
+  /**
    * What the others say of an observation: its value, noise included, as predicted without it (eq.
    * 5.12).
    *

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.hipparchus.special.Erf;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -115,5 +116,34 @@ class ExpectationPropagationTest {
 
   private static double below(double t) {
     return Double.isInfinite(t) ? (t > 0 ? 1 : 0) : Erf.erfc(-t / Math.sqrt(2)) / 2;
+  }
+
+  /** A sweep costs some n³ multiplications; all of them together are bounded for any number. */
+  @Test
+  void sweeps_costBoundedWork() {
+    for (int n = 1; n <= 170; n++) {
+      double work = (double) ExpectationPropagation.mostSweeps(n) * n * n * n;
+      assertThat(work).isLessThanOrEqualTo(ExpectationPropagation.MOST_WORK);
+    }
+    assertThat(ExpectationPropagation.mostSweeps(20)).isEqualTo(500);
+    assertThat(ExpectationPropagation.mostSweeps(80)).isGreaterThanOrEqualTo(9);
+  }
+
+  /** Eighty noisy intervals of one curve settle within the sweeps that they are allowed. */
+  @Test
+  void condition_ofManyIntervals_staysWithinThem() {
+    List<IntervalObservation<Double>> intervals =
+        IntStream.range(0, 80)
+            .mapToObj(
+                i -> {
+                  double value = 0.1 * StrictMath.sin(i / 12.0);
+                  return new IntervalObservation<>(i / 80.0, value - 0.02, value + 0.02, 0.03);
+                })
+            .toList();
+    GaussianProcess<Double> found =
+        ExpectationPropagation.condition(GaussianProcess.prior(KERNEL), intervals);
+    for (IntervalObservation<Double> interval : intervals) {
+      assertThat(found.at(interval.input()).mean()).isBetween(interval.low(), interval.high());
+    }
   }
 }
