@@ -1,6 +1,6 @@
 package dev.jetting.rules;
 
-import java.util.HexFormat;
+import dev.jetting.core.checks.Checks;
 
 /** A short text of a user's own that stands on one line of a page. */
 final class PlainLine {
@@ -27,34 +27,16 @@ final class PlainLine {
   /**
    * Checks a text.
    *
+   * @param field the field that holds it
    * @param what what the text is, as a message names it
    * @param text the text
-   * @param longest the most characters (code points) that it may have
+   * @param longest the most UTF-16 units that it may have
    * @return the text
    * @throws IllegalArgumentException if it is blank or longer, or holds a character that steers a
    *     terminal, breaks a line or turns the writing direction
    */
-  static String checked(String what, String text, int longest) {
-    if (text.isBlank()) {
-      throw new IllegalArgumentException(
-          what + " is blank: allowed a text with a visible character");
-    }
-    int length = text.codePointCount(0, text.length());
-    if (length > longest) {
-      throw new IllegalArgumentException(
-          what + " of " + length + " characters: allowed at most " + longest);
-    }
-    text.codePoints()
-        .filter(TextPage::steers)
-        .findFirst()
-        .ifPresent(
-            c -> {
-              throw new IllegalArgumentException(
-                  what
-                      + " with the character U+"
-                      + HexFormat.of().withUpperCase().toHexDigits(c, 5)
-                      + ": allowed one line of visible characters");
-            });
+  static String checked(String field, String what, String text, int longest) {
+    Checks.line(field, what, text, longest);
     return text;
   }
 }

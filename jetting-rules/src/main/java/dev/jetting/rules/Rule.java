@@ -135,7 +135,7 @@ public final class Rule {
       tags = ImmutableSortedSet.copyOf(tags);
       tags.forEach(Rule::checked);
       if (!link.isEmpty()) {
-        PlainLine.checked("link of rule " + id, link, LONGEST_LINK);
+        PlainLine.checked("", "link of rule " + id, link, LONGEST_LINK);
       }
       limits = ImmutableSortedMap.copyOf(limits);
     }
@@ -228,7 +228,7 @@ public final class Rule {
       ImmutableMap<String, Coefficient> all =
           ImmutableMap.<String, Coefficient>builder()
               .putAll(limits)
-              .put(PlainLine.checked("name of a limit", name, LONGEST_LINK), limit)
+              .put(PlainLine.checked("", "name of a limit", name, LONGEST_LINK), limit)
               .buildKeepingLast();
       return new Draft(id, formerIds, title, rationale, severity, band, tags, link, all);
     }

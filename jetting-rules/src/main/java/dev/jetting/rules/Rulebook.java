@@ -39,9 +39,10 @@ public final class Rulebook {
       List<Rule> rules,
       Map<String, Coefficient> assumptions,
       Map<String, Rule> origin) {
-    this.name = PlainLine.checked("name of a rulebook", name, RulebookEdition.LONGEST_NAME);
+    this.name = PlainLine.checked("name", "name of a rulebook", name, RulebookEdition.LONGEST_NAME);
     this.version =
-        PlainLine.checked("version of a rulebook", version, RulebookEdition.LONGEST_NAME);
+        PlainLine.checked(
+            "version", "version of a rulebook", version, RulebookEdition.LONGEST_NAME);
     this.rules = ImmutableList.copyOf(rules);
     this.assumptions = ImmutableMap.copyOf(assumptions);
     this.origin = ImmutableMap.copyOf(origin);

@@ -37,8 +37,8 @@ public record RulebookEdition(
    *     visible characters, or the digest is not 64 hexadecimal digits in lower case
    */
   public RulebookEdition {
-    PlainLine.checked("name of a rulebook", name, LONGEST_NAME);
-    PlainLine.checked("version of a rulebook", version, LONGEST_NAME);
+    PlainLine.checked("name", "name of a rulebook", name, LONGEST_NAME);
+    PlainLine.checked("version", "version of a rulebook", version, LONGEST_NAME);
     changes = List.copyOf(changes);
     if (!digest.matches("[0-9a-f]{64}")) {
       throw new IllegalArgumentException(

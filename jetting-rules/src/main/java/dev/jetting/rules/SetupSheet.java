@@ -50,7 +50,7 @@ public record SetupSheet(
    *     than 80 °C on one of the days
    */
   public SetupSheet {
-    PlainLine.checked("title of a setup sheet", title, LONGEST_TITLE);
+    PlainLine.checked("title", "title of a setup sheet", title, LONGEST_TITLE);
     Objects.requireNonNull(setup, "setup");
     Objects.requireNonNull(riding, "riding");
     Objects.requireNonNull(parts, "parts");

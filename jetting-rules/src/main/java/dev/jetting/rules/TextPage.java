@@ -1,5 +1,6 @@
 package dev.jetting.rules;
 
+import dev.jetting.units.OneLine;
 import java.util.regex.Pattern;
 
 /**
@@ -103,25 +104,12 @@ final class TextPage {
     line.codePoints()
         .forEach(
             c -> {
-              if (steers(c)) {
+              if (OneLine.steers(c)) {
                 clean.append(REPLACEMENT);
               } else {
                 clean.appendCodePoint(c);
               }
             });
     return clean.toString();
-  }
-
-  /** Whether a character steers a terminal, breaks a line or turns the writing direction. */
-  static boolean steers(int codePoint) {
-    return switch (Character.getType(codePoint)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR,
-          Character.SURROGATE ->
-          true;
-      default -> false;
-    };
   }
 }

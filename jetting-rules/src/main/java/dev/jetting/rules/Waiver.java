@@ -59,8 +59,8 @@ public record Waiver(
     Objects.requireNonNull(subject, "subject");
     Objects.requireNonNull(expires, "expires");
     Objects.requireNonNull(accepted, "accepted");
-    PlainLine.checked("author of a waiver", author, LONGEST_AUTHOR);
-    PlainLine.checked("reason of a waiver", reason, LONGEST_REASON);
+    PlainLine.checked("author", "author of a waiver", author, LONGEST_AUTHOR);
+    PlainLine.checked("reason", "reason of a waiver", reason, LONGEST_REASON);
   }
 
   /**

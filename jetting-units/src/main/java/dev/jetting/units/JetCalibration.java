@@ -50,15 +50,26 @@ public record JetCalibration(
    * @param viscosity its dynamic viscosity at the temperature of the test
    */
   public record Liquid(String name, Density density, DynamicViscosity viscosity) {
+
+    private static final int LONGEST_NAME = 60;
+
     /**
-     * Checks that nothing is null.
+     * Checks the name.
      *
-     * @param name what it is, for people
+     * @param name what it is, for people; one line of at most 60 UTF-16 units
      * @param density its density
      * @param viscosity its dynamic viscosity
+     * @throws InvalidValueException if the name is longer or not one line of visible characters
      */
     public Liquid {
       Objects.requireNonNull(name, "name");
+      if (name.length() > LONGEST_NAME || name.codePoints().anyMatch(OneLine::steers)) {
+        throw InvalidValueException.worded(
+            "name of a liquid " + OneLine.quoted(name),
+            "name",
+            OneLine.quoted(name),
+            "one line of at most " + LONGEST_NAME + " visible characters");
+      }
       Objects.requireNonNull(density, "density");
       Objects.requireNonNull(viscosity, "viscosity");
     }

@@ -53,13 +53,17 @@ public final class QuantityException extends IllegalArgumentException {
 
   static QuantityException refused(String quantity, String text, String allowed) {
     return new QuantityException(
-        quantity + " " + Text.quote(text) + ": allowed " + allowed, quantity, text, "", allowed);
+        quantity + " " + OneLine.quoted(text) + ": allowed " + allowed,
+        quantity,
+        text,
+        "",
+        allowed);
   }
 
   static QuantityException unreadable(String quantity, String text, String allowed) {
     String hint = text.indexOf(',') < 0 ? "" : " (write a decimal point, not a comma)";
     return new QuantityException(
-        quantity + " " + Text.quote(text) + " cannot be read" + hint + ": allowed " + allowed,
+        quantity + " " + OneLine.quoted(text) + " cannot be read" + hint + ": allowed " + allowed,
         quantity,
         text,
         "",
@@ -72,7 +76,7 @@ public final class QuantityException extends IllegalArgumentException {
     return new QuantityException(
         quantity
             + " "
-            + Text.quote(text)
+            + OneLine.quoted(text)
             + " cannot be read"
             + hint
             + ": write it such as "
@@ -89,7 +93,7 @@ public final class QuantityException extends IllegalArgumentException {
     return new QuantityException(
         quantity
             + " "
-            + Text.quote(text)
+            + OneLine.quoted(text)
             + (readings.isEmpty()
                 ? ": allowed a size that such a part can have"
                 : " is ambiguous: did you mean " + offered + "?"),

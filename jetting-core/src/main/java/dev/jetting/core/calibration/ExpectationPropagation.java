@@ -60,7 +60,8 @@ final class ExpectationPropagation {
       return process;
     }
     int n = intervals.size();
-    JointNormal before = process.together(intervals.stream().map(IntervalObservation::input).toList());
+    JointNormal before =
+        process.together(intervals.stream().map(IntervalObservation::input).toList());
     List<Site> sites = new ArrayList<>(Collections.nCopies(n, Site.NOTHING));
     double change = 1;
     for (int sweep = 0; sweep < mostSweeps(n) && change > SETTLED; sweep++) {

@@ -1,11 +1,21 @@
 package dev.jetting.core.checks;
 
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.OneLine;
 import dev.jetting.units.number.Decimals;
+import java.util.HexFormat;
+import java.util.Objects;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Argument checks whose messages name what is wrong, its value, its unit and what is allowed. */
 public final class Checks {
+
+  /** A longer id would swamp every message that names its part. */
+  public static final int LONGEST_ID = 60;
+
+  private static final int LONGEST_SHOWN = 200;
 
   private Checks() {}
 
@@ -14,12 +24,86 @@ public final class Checks {
    *
    * @param what what bears the name
    * @param id the name
-   * @throws IllegalArgumentException if it is blank
+   * @throws InvalidValueException as {@link #id(String, String, String)}, of the field {@code id}
    */
   public static void id(String what, String id) {
-    if (id.isBlank()) {
-      throw new IllegalArgumentException(
-          "id of the " + what + " is blank: allowed any text with a visible character");
+    id("id", what, id);
+  }
+
+  /**
+   * Checks a plain name.
+   *
+   * @param field the field that holds it
+   * @param what what bears the name
+   * @param id the name
+   * @throws InvalidValueException if it is blank, has more than 60 UTF-16 units, or holds a
+   *     character that steers a terminal, breaks a line or turns the writing direction
+   */
+  public static void id(String field, String what, String id) {
+    line(field, "id of the " + what, Objects.requireNonNull(id, field), LONGEST_ID);
+  }
+
+  /**
+   * Checks a short text of a user's own that stands on one line.
+   *
+   * @param field the field that holds it; empty for none
+   * @param what what the text is, as a message names it
+   * @param text the text
+   * @param longest the most UTF-16 units that it may have
+   * @throws InvalidValueException if it is blank or longer, or holds a character that steers a
+   *     terminal, breaks a line or turns the writing direction
+   */
+  public static void line(String field, String what, String text, int longest) {
+    if (text.isBlank()) {
+      throw InvalidValueException.worded(
+          what + " is blank", field, OneLine.quoted(text), "any text with a visible character");
+    }
+    lineOrNothing(field, what, text, longest);
+  }
+
+  /**
+   * Checks a short text of a user's own that stands on one line, or nothing.
+   *
+   * @param field the field that holds it; empty for none
+   * @param what what the text is, as a message names it
+   * @param text the text; may be blank
+   * @param longest the most UTF-16 units that it may have
+   * @throws InvalidValueException if it is longer, or holds a character that steers a terminal,
+   *     breaks a line or turns the writing direction
+   */
+  public static void lineOrNothing(String field, String what, String text, int longest) {
+    if (text.length() > longest) {
+      throw InvalidValueException.worded(
+          what + " of " + text.length() + " characters",
+          field,
+          OneLine.quoted(text),
+          "at most " + longest);
+    }
+    OptionalInt steering = text.codePoints().filter(OneLine::steers).findFirst();
+    if (steering.isPresent()) {
+      throw InvalidValueException.worded(
+          what
+              + " with the character U+"
+              + HexFormat.of().withUpperCase().toHexDigits(steering.getAsInt(), 5),
+          field,
+          OneLine.quoted(text),
+          "one line of visible characters");
+    }
+  }
+
+  /**
+   * Checks how many there are of something that costs time.
+   *
+   * @param field the field that holds them
+   * @param what what there are so many of
+   * @param count how many
+   * @param most how many are allowed
+   * @throws InvalidValueException if there are more
+   */
+  public static void atMost(String field, String what, int count, int most) {
+    if (count > most) {
+      throw InvalidValueException.worded(
+          count + " " + what, field, String.valueOf(count), "at most " + most);
     }
   }
 
@@ -30,7 +114,7 @@ public final class Checks {
    * @param what what the value is of
    * @param value the value; its text carries the unit
    * @param allowed what is allowed
-   * @throws IllegalArgumentException if the condition does not hold
+   * @throws InvalidValueException if the condition does not hold
    */
   public static void that(boolean holds, String what, Object value, String allowed) {
     if (!holds) {
@@ -39,7 +123,8 @@ public final class Checks {
           value instanceof Double number && Double.isFinite(number)
               ? Decimals.shortest(number)
               : value;
-      throw new IllegalArgumentException(what + " " + shown + ": allowed " + allowed);
+      throw InvalidValueException.of(
+          what, OneLine.shown(String.valueOf(shown), LONGEST_SHOWN), allowed);
     }
   }
 
@@ -50,7 +135,7 @@ public final class Checks {
    * @param what the thing, in plain words
    * @param value what it is, unit included
    * @param allowed what would be right
-   * @throws IllegalArgumentException if the condition does not hold
+   * @throws InvalidValueException if the condition does not hold
    */
   public static void that(boolean holds, String what, Object value, Supplier<String> allowed) {
     if (!holds) {
@@ -66,7 +151,7 @@ public final class Checks {
    * @param low least allowed
    * @param high most allowed
    * @return the number, −0.0 as 0.0
-   * @throws IllegalArgumentException if it is outside or not a number
+   * @throws InvalidValueException if it is outside or not a number
    */
   public static double within(String what, double value, double low, double high) {
     that(

@@ -45,8 +45,9 @@ public record Engine(
    * @param exhaust the exhaust fitted
    * @param loadLine engine speed by throttle on the road
    * @param need the mixture the engine should get
-   * @throws IllegalArgumentException if the id is blank or the delivery ratio is somewhere zero, or
-   *     with the exhaust more than 2, which most likely is a slipped decimal point
+   * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
+   *     characters or the delivery ratio is somewhere zero, or with the exhaust more than 2, which
+   *     most likely is a slipped decimal point
    */
   public Engine {
     Checks.id("engine", id);

@@ -19,7 +19,8 @@ public record Exhaust(String id, RpmCurve deliveryFactor, double blowbackFactor)
    * @param id plain name
    * @param deliveryFactor factor on the delivery ratio over engine speed
    * @param blowbackFactor factor on the blowback, 0 to 3
-   * @throws IllegalArgumentException if the id is blank or the blowback factor is outside 0 to 3
+   * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
+   *     characters or the blowback factor is outside 0 to 3
    */
   public Exhaust {
     Checks.id("exhaust", id);

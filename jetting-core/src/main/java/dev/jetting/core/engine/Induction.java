@@ -23,7 +23,8 @@ public record Induction(String id, Coefficient openShare, Coefficient blowback) 
    * @param id plain name of the kind of induction and its state of tune
    * @param openShare φ₁, share of the cycle in which the inlet is open at full lift, 0.1 to 1
    * @param blowback β₁, share of the charge blown back at full lift, 0 to 0.5
-   * @throws IllegalArgumentException if the id is blank or a coefficient is out of range
+   * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
+   *     characters or a coefficient is out of range
    */
   public Induction {
     Checks.id("induction", id);

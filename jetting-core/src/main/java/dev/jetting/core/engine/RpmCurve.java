@@ -13,6 +13,8 @@ import java.util.List;
  */
 public record RpmCurve(List<Point> points) {
 
+  private static final int MOST_POINTS = 200;
+
   /**
    * A point of the curve.
    *
@@ -53,6 +55,7 @@ public record RpmCurve(List<Point> points) {
    */
   public RpmCurve {
     points = List.copyOf(points);
+    Checks.atMost("points", "points of a curve over engine speed", points.size(), MOST_POINTS);
     Checks.that(
         !points.isEmpty()
             && Comparators.isInStrictOrder(points, Comparator.comparing(Point::speed)),

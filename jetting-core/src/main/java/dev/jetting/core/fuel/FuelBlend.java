@@ -25,6 +25,8 @@ import java.util.Objects;
  */
 public final class FuelBlend implements Liquid {
 
+  private static final int MOST_SHARES = 20;
+
   /** What the shares of a blend are shares of. */
   public enum Basis {
     /** Of the volume at 15 °C, each component measured on its own. */
@@ -40,6 +42,7 @@ public final class FuelBlend implements Liquid {
 
   private FuelBlend(Basis basis, Collection<FuelShare> shares) {
     this.basis = basis;
+    Checks.atMost("shares", "shares of a fuel", shares.size(), MOST_SHARES);
     this.shares =
         shares.stream().sorted(Comparator.comparing(share -> share.component().id())).toList();
     Checks.that(!this.shares.isEmpty(), "number of shares of a fuel", 0, "1 or more");

@@ -1,5 +1,6 @@
 package dev.jetting.core.fuel;
 
+import dev.jetting.units.OneLine;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.RiderInput;
 import java.util.List;
@@ -51,11 +52,10 @@ public final class FuelInput {
   }
 
   private static IllegalArgumentException unreadable(String text) {
-    String shown = text.length() > 40 ? text.substring(0, 40) + "…" : text;
     return new IllegalArgumentException(
-        "fuel \""
-            + shown
-            + "\" cannot be read: write it such as E5, E10 1:40 or petrol, premix 50");
+        "fuel "
+            + OneLine.quoted(text)
+            + " cannot be read: write it such as E5, E10 1:40 or petrol, premix 50");
   }
 
   private static Fuel withEthanol(int percent) {

@@ -12,6 +12,8 @@ import java.util.List;
  */
 final class ViscosityCurve {
 
+  private static final int MOST_POINTS = 50;
+
   /** What fuel and oil may come to where they are still used, mm²/s: thinner than any, and tar. */
   private static final double LEAST = 0.02;
 
@@ -23,6 +25,7 @@ final class ViscosityCurve {
   private final double[] logs;
 
   ViscosityCurve(List<ViscosityPoint> unsorted) {
+    Checks.atMost("viscosity", "points of a viscosity", unsorted.size(), MOST_POINTS);
     points = unsorted.stream().sorted(Comparator.comparing(ViscosityPoint::temperature)).toList();
     Checks.that(
         points.size() >= 2,

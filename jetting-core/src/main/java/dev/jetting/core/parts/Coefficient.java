@@ -19,6 +19,9 @@ import java.util.Objects;
  */
 public record Coefficient(double value, String unit, Origin origin, String note) {
 
+  private static final int LONGEST_UNIT = 30;
+  private static final int LONGEST_NOTE = 500;
+
   /** Where a coefficient comes from. */
   public enum Origin {
     /** Read in a publication, or measured; the note names which. */
@@ -33,16 +36,17 @@ public record Coefficient(double value, String unit, Origin origin, String note)
    * Checks the number and the texts.
    *
    * @param value the number in {@code unit}
-   * @param unit the unit, {@code "1"} for a plain ratio
+   * @param unit the unit, {@code "1"} for a plain ratio; one line, at most 30 characters
    * @param origin where the number comes from
-   * @param note the source, the calculation, or the reason for the assumption
-   * @throws IllegalArgumentException if the value is not finite or a text is empty
+   * @param note the source, the calculation, or the reason for the assumption; one line, at most
+   *     500 characters
+   * @throws IllegalArgumentException if the value is not finite, or a text is blank, too long or
+   *     not one line of visible characters
    */
   public Coefficient {
     Checks.that(Double.isFinite(value), "coefficient", value, "any finite number");
-    Checks.that(!unit.isBlank(), "unit of a coefficient", "\"\"", "\"1\" or the symbol of a unit");
-    Checks.that(
-        !note.isBlank(), "note of a coefficient", "\"\"", "a source, calculation or reason");
+    Checks.line("unit", "unit of a coefficient", unit, LONGEST_UNIT);
+    Checks.line("note", "note of a coefficient", note, LONGEST_NOTE);
     Objects.requireNonNull(origin, "origin");
     value += 0.0; // −0.0 becomes 0.0
   }

@@ -25,6 +25,8 @@ import org.jspecify.annotations.Nullable;
 public record Needle(
     String id, Diameter cylinder, List<Taper> tapers, int grooves, Length groovePitch, Length tip) {
 
+  private static final int MOST_TAPERS = 20;
+
   /**
    * Checks the geometry.
    *
@@ -42,6 +44,7 @@ public record Needle(
     Checks.that(grooves >= 1 && grooves <= 9, "grooves of needle " + id, grooves, "1 to 9");
     Objects.requireNonNull(groovePitch, "groovePitch");
     tapers = List.copyOf(tapers);
+    Checks.atMost("tapers", "tapers of needle " + id, tapers.size(), MOST_TAPERS);
     Checks.that(
         Comparators.isInStrictOrder(
             tapers, Comparator.comparingDouble(t -> t.start().millimetres())),

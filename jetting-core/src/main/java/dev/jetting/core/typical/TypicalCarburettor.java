@@ -106,8 +106,8 @@ public record TypicalCarburettor(Diameter bore, ScrewKind screwKind) {
    * @param cylinder diameter above the first taper, more than zero
    * @param grooves number of grooves, 1 to 9
    * @return the needle, with one taper
-   * @throws IllegalArgumentException if the id is blank, a number is out of range, or the needle is
-   *     too thin for the usual taper
+   * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
+   *     characters, a number is out of range, or the needle is too thin for the usual taper
    */
   public Needle needle(String id, Diameter cylinder, int grooves) {
     return Needle.builder()

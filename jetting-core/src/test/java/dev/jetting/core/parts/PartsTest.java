@@ -173,10 +173,10 @@ class PartsTest {
         "coefficient Infinity: allowed any finite number");
     refused(
         () -> Coefficient.calculated(1, " ", "n"),
-        "unit of a coefficient \"\": allowed \"1\" or the symbol of a unit");
+        "unit of a coefficient is blank: allowed any text with a visible character");
     refused(
         () -> Coefficient.calculated(1, "1", ""),
-        "note of a coefficient \"\": allowed a source, calculation or reason");
+        "note of a coefficient is blank: allowed any text with a visible character");
   }
 
   @Test

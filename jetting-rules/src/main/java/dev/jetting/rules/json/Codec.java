@@ -142,12 +142,23 @@ final class Codec<T> {
   }
 
   String write(T value) {
-    return written(writer, value) + "\n";
+    return readable(written(writer, value) + "\n");
   }
 
   /** On one line, which it does not end. */
   String writeLine(T value) {
-    return written(lineWriter, value);
+    return readable(written(lineWriter, value));
+  }
+
+  /** What the reader would refuse for its size is not written. */
+  private String readable(String text) {
+    try {
+      Document.of(text, factory, limits);
+    } catch (JsonInputException e) {
+      throw new IllegalArgumentException(
+          "too large a document, at " + e.path() + ": allowed " + e.allowed(), e);
+    }
+    return text;
   }
 
   private static String written(ObjectWriter writer, Object value) {

@@ -2,6 +2,7 @@ package dev.jetting.rules.json;
 
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
+import dev.jetting.units.InvalidValueException;
 import java.util.List;
 
 /** Turns an error in reading a well-formed document into an exception for the caller. */
@@ -35,11 +36,23 @@ final class Failures {
       }
     }
     for (Throwable cause = e; cause != null; cause = cause.getCause()) {
+      if (cause instanceof InvalidValueException invalid && !invalid.field().isEmpty()) {
+        return refused(path, invalid);
+      }
       if (cause instanceof IllegalArgumentException || cause instanceof IllegalStateException) {
         return spot.refused(path, cause);
       }
     }
     return spot.refused(path, spot.found() ? spot.value() : MISSING, root.at(path).allowed());
+  }
+
+  /** Of a field that stands in the document, or else of what should hold it. */
+  private JsonInputException refused(Path path, InvalidValueException invalid) {
+    Path field = path.below(invalid.field());
+    Document.Spot spot = document.at(field);
+    return spot.found()
+        ? spot.refused(field, Quote.problem(invalid.problem()), invalid.allowed())
+        : document.at(path).refused(path, invalid);
   }
 
   private JsonInputException unknown(Path object, String field) {

@@ -18,6 +18,8 @@ record Path(List<Object> steps) {
   static final Path ROOT = new Path(List.of());
 
   private static final Pattern PLAIN = Pattern.compile("[A-Za-z_][A-Za-z0-9_]{0,39}");
+  private static final Pattern STEP = Pattern.compile("\\]?[.\\[]|\\]");
+  private static final Pattern INDEX = Pattern.compile("[0-9]{1,9}");
   private static final int LONGEST_NAME = 40;
   private static final int LONGEST = 160;
 
@@ -50,6 +52,15 @@ record Path(List<Object> steps) {
     List<Object> longer = new ArrayList<>(steps);
     longer.add(step);
     return new Path(List.copyOf(longer));
+  }
+
+  /** A place below: names with full stops between, and indices in brackets. */
+  Path below(String field) {
+    Path place = this;
+    for (String step : STEP.split(field)) {
+      place = place.child(INDEX.matcher(step).matches() ? (Object) Integer.valueOf(step) : step);
+    }
+    return place;
   }
 
   String lastName() {

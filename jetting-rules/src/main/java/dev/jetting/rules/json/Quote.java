@@ -1,6 +1,6 @@
 package dev.jetting.rules.json;
 
-import java.util.HexFormat;
+import dev.jetting.units.OneLine;
 
 /** Text from a document, made safe to show on one line. */
 final class Quote {
@@ -14,12 +14,12 @@ final class Quote {
 
   /** Shortened, control characters and lone surrogates escaped. */
   static String plain(String text) {
-    return shortened(text, LONGEST);
+    return OneLine.shown(text, LONGEST);
   }
 
   /** As long as a list of names or a value in a message may be. */
   static String listed(String text) {
-    return shortened(text, LONGEST_LIST);
+    return OneLine.shown(text, LONGEST_LIST);
   }
 
   static String quoted(String text) {
@@ -29,36 +29,14 @@ final class Quote {
   /** What is wrong, in a message of the form that this library's checks use. */
   static String problem(String message) {
     int end = message.lastIndexOf(ALLOWED);
-    return shortened(end < 0 ? message : message.substring(0, end), LONGEST_MESSAGE);
+    return OneLine.shown(end < 0 ? message : message.substring(0, end), LONGEST_MESSAGE);
   }
 
   /** What is allowed, in a message of the form that this library's checks use; may be empty. */
   static String allowed(String message) {
     int end = message.lastIndexOf(ALLOWED);
-    return end < 0 ? "" : shortened(message.substring(end + ALLOWED.length()), 2 * LONGEST_MESSAGE);
-  }
-
-  private static String shortened(String text, int longest) {
-    StringBuilder safe = new StringBuilder();
-    text.codePoints().limit(longest).forEach(c -> append(safe, c));
-    if (text.codePoints().skip(longest).findAny().isPresent()) {
-      safe.append('…');
-    }
-    return safe.toString();
-  }
-
-  private static void append(StringBuilder safe, int c) {
-    switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.SURROGATE,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR -> {
-        for (char unit : Character.toChars(c)) {
-          safe.append("\\u").append(HexFormat.of().toHexDigits(unit));
-        }
-      }
-      default -> safe.appendCodePoint(c);
-    }
+    return end < 0
+        ? ""
+        : OneLine.shown(message.substring(end + ALLOWED.length()), 2 * LONGEST_MESSAGE);
   }
 }

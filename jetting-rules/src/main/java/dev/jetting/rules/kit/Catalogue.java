@@ -1,6 +1,9 @@
 package dev.jetting.rules.kit;
 
 import com.google.common.collect.ImmutableMap;
+import dev.jetting.core.checks.Checks;
+import dev.jetting.core.fuel.Fuel;
+import dev.jetting.rules.ranges.SizeRanges;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Uncertain;
 import java.util.HashSet;
@@ -22,6 +25,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Catalogue {
 
+  /** The most UTF-16 units that a title or description may have. */
+  static final int LONGEST_TITLE = 200;
+
   private final String title;
   private final ImmutableMap<String, Family> families;
   private final ImmutableMap<String, PartSeries> series;
@@ -39,7 +45,8 @@ public final class Catalogue {
       List<Part> parts,
       List<Machine> machines,
       List<Market> markets) {
-    this.title = Objects.requireNonNull(title, "title");
+    Checks.lineOrNothing("title", "title of a catalogue", title, LONGEST_TITLE);
+    this.title = title;
     this.families = byId("family", families, Family::id);
     this.series = byId("series", series, PartSeries::id);
     this.parts = byId("part", parts, Part::id);
@@ -49,8 +56,31 @@ public final class Catalogue {
       family.takes().forEach(id -> known(id, "family", family.id()));
     }
     ImmutableMap.Builder<String, Uncertain<JetBore>> found = ImmutableMap.builder();
-    parts.forEach(part -> bore(part).ifPresent(bore -> found.put(part.id(), bore)));
+    for (int i = 0; i < parts.size(); i++) {
+      Part part = parts.get(i);
+      bore(part).ifPresent(bore -> found.put(part.id(), bore));
+      PartRanges.check("parts[" + i + "].", known(part.series(), "part", part.id()), part.shape());
+    }
+    checkRanges(families, machines, markets);
     this.bores = found.buildOrThrow();
+  }
+
+  /** What a kit for these is worked out with, an assessment can be computed with. */
+  private static void checkRanges(
+      List<Family> families, List<Machine> machines, List<Market> markets) {
+    for (int i = 0; i < families.size(); i++) {
+      SizeRanges.carburettor("families[" + i + "].carburettor", families.get(i).carburettor());
+    }
+    for (int i = 0; i < machines.size(); i++) {
+      SizeRanges.engine("machines[" + i + "].engine", machines.get(i).engine());
+      SizeRanges.intake("machines[" + i + "].intake", machines.get(i).intake());
+    }
+    for (int i = 0; i < markets.size(); i++) {
+      List<Fuel> fuels = markets.get(i).fuels();
+      for (int j = 0; j < fuels.size(); j++) {
+        SizeRanges.fuel("markets[" + i + "].fuels[" + j + "]", fuels.get(j));
+      }
+    }
   }
 
   private static <T> ImmutableMap<String, T> byId(
@@ -116,9 +146,10 @@ public final class Catalogue {
    * @param machines the machines that kits are sold for; may be none
    * @param markets the markets; may be none
    * @return the catalogue
-   * @throws IllegalArgumentException if an id is there twice among its like, a family takes a
-   *     series or a part is of a series that is not in the catalogue, or a part is of another kind
-   *     or numbering than its series
+   * @throws IllegalArgumentException if the title is no line of visible characters, a size is out
+   *     of the range that an assessment can compute with, an id is there twice among its like, a
+   *     family takes a series or a part is of a series that is not in the catalogue, or a part is
+   *     of another kind or numbering than its series
    * @throws dev.jetting.units.QuantityException if a jet is numbered by a flow that its bench does
    *     not reach
    */

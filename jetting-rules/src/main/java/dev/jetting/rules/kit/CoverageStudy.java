@@ -44,6 +44,7 @@ final class CoverageStudy {
             .withMainJets(all.choices().mainJets());
     Coverage coverage =
         Coverage.of(sheet, kit.choices(), moreJets, riskModel, ENGINES, Run.alone());
+    KitValidator.checkInterrupt(); // a part of the engines would pass for all of them
     return Optional.of(
         new KitCoverage(
             share(coverage, coverage.covered()),

@@ -56,28 +56,34 @@ public final class KitRows {
     Row row = new Row(line, Map.copyOf(cells), COLUMNS);
     String id = row.required("id");
     row.required("parts");
-    Recommendation recommendation =
-        new Recommendation(
-            row.required("machine"),
-            row.required("pilotJet"),
-            new Screw(
-                row.constant("screwKind", ScrewKind.class),
-                row.required("screwTurns", ScrewTurns::parse)),
-            row.required("slide"),
-            row.required("idleLift", Length::parse),
-            row.required("needleJet"),
-            row.required("needle"),
-            row.required("clip", ClipPosition::parse),
-            row.required("mainJet"),
-            row.text("fittedScrew"),
-            row.text("floatValve"),
-            Optional.empty());
-    return new Kit(
-        id,
-        row.text("description").orElse(id),
-        row.required("family"),
-        row.list("parts"),
-        row.required("market"),
-        List.of(recommendation));
+    Recommendation recommendation = row.made("*", () -> recommendation(row));
+    return row.made(
+        "*",
+        () ->
+            new Kit(
+                id,
+                row.text("description").orElse(id),
+                row.required("family"),
+                row.list("parts"),
+                row.required("market"),
+                List.of(recommendation)));
+  }
+
+  private static Recommendation recommendation(Row row) {
+    return new Recommendation(
+        row.required("machine"),
+        row.required("pilotJet"),
+        new Screw(
+            row.constant("screwKind", ScrewKind.class),
+            row.required("screwTurns", ScrewTurns::parse)),
+        row.required("slide"),
+        row.required("idleLift", Length::parse),
+        row.required("needleJet"),
+        row.required("needle"),
+        row.required("clip", ClipPosition::parse),
+        row.required("mainJet"),
+        row.text("fittedScrew"),
+        row.text("floatValve"),
+        Optional.empty());
   }
 }

@@ -19,6 +19,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 
 /**
  * A validator of kits before they are sold. It checks that the parts fit each other, and that what
@@ -74,6 +75,8 @@ public final class KitValidator {
    * @param kit the kit
    * @param depth how far
    * @return what is to be said of it; never throws for a bad kit
+   * @throws CancellationException if the thread is interrupted, whose interrupt status stays set: a
+   *     part of the checks gives no result
    */
   public KitValidation validate(Kit kit, KitDepth depth) {
     Objects.requireNonNull(depth, "depth");
@@ -84,6 +87,7 @@ public final class KitValidator {
     List<MachineResult> machines = new ArrayList<>();
     if (market.isPresent()) {
       for (Fitted each : fitted) {
+        checkInterrupt();
         if (isKitsOwn("float-valve-flow", depth)) {
           findFloatValve(each, market.get(), findings);
         }
@@ -104,6 +108,12 @@ public final class KitValidator {
         passes,
         findings.ranked(),
         machines);
+  }
+
+  static void checkInterrupt() {
+    if (Thread.currentThread().isInterrupted()) {
+      throw new CancellationException("interrupted while validating a kit: there is no result");
+    }
   }
 
   /** Returns whether this validator, not the rulebook, reports the check at this depth. */

@@ -1,5 +1,6 @@
 package dev.jetting.rules.kit;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.parts.Intake;
 import java.util.Objects;
@@ -20,10 +21,11 @@ public record Machine(String id, Engine engine, Intake intake) {
    * @param id its name, unique among the machines of the catalogue
    * @param engine the engine, exhaust included
    * @param intake what stands before the carburettor
-   * @throws IllegalArgumentException if the id is blank
+   * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
+   *     characters
    */
   public Machine {
-    Ids.check("machine", id);
+    Checks.id("machine", id);
     Objects.requireNonNull(engine, "engine");
     Objects.requireNonNull(intake, "intake");
   }

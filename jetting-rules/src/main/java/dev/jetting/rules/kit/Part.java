@@ -1,5 +1,6 @@
 package dev.jetting.rules.kit;
 
+import dev.jetting.core.checks.Checks;
 import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
@@ -32,13 +33,14 @@ public record Part(
    * @param shape what the mixture model has to know of it
    * @param price what one costs, in the one currency of the catalogue: 0 to 1 000 000, of at most
    *     four decimals; empty if unknown
-   * @throws IllegalArgumentException if an id is blank, a needle has another id, or the price is
-   *     out of range
+   * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
+   *     characters, a needle has another id, or the price is out of range
    */
   public Part {
-    Ids.check("part", id);
-    Objects.requireNonNull(description, "description");
-    Ids.check("series of part " + id, series);
+    Checks.id("part", id);
+    Checks.lineOrNothing(
+        "description", "description of part " + id, description, Catalogue.LONGEST_TITLE);
+    Checks.id("series", "series of part " + id, series);
     Objects.requireNonNull(shape, "shape");
     if (shape instanceof PartShape.Rod rod && !rod.needle().id().equals(id)) {
       throw new IllegalArgumentException(

@@ -106,6 +106,7 @@ public final class PartRows {
                       + String.join(", ", own));
             });
     PartShape shape = shape(row, id, of);
+    row.inRange(() -> PartRanges.check("", of, shape));
     return row.made(
         "*",
         () ->

@@ -1,7 +1,7 @@
 package dev.jetting.rules.kit;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.units.JetCalibration;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -25,11 +25,13 @@ public record PartSeries(
    * @param kind what its parts are for
    * @param bench the bench on which its jets are numbered by flow; empty where they are numbered by
    *     bore, and for all parts but jets
-   * @throws IllegalArgumentException if the id is blank, or parts that are no jets have a bench
+   * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
+   *     characters, or parts that are no jets have a bench
    */
   public PartSeries {
-    Ids.check("series", id);
-    Objects.requireNonNull(description, "description");
+    Checks.id("series", id);
+    Checks.lineOrNothing(
+        "description", "description of series " + id, description, Catalogue.LONGEST_TITLE);
     boolean jets = kind == SeriesKind.PILOT_JET || kind == SeriesKind.MAIN_JET;
     if (bench.isPresent() && !jets) {
       throw new IllegalArgumentException(

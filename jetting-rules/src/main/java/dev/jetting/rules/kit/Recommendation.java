@@ -1,7 +1,9 @@
 package dev.jetting.rules.kit;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Floats;
 import dev.jetting.core.parts.Screw;
+import dev.jetting.rules.ranges.SizeRanges;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Length;
 import java.util.Objects;
@@ -53,20 +55,22 @@ public record Recommendation(
    * @param floatValve id of the float valve to fit; empty for the one that the carburettor comes
    *     with
    * @param floats how to set the floats; empty where the seller does not say
-   * @throws IllegalArgumentException if an id is blank
+   * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
+   *     characters, longer than 60 characters or not one line of visible characters, or a size is
+   *     out of the range that an assessment can compute with
    */
   public Recommendation {
-    Ids.check("recommended machine", machine);
-    Ids.check("recommended pilot jet", pilotJet);
-    Objects.requireNonNull(screw, "screw");
-    Ids.check("recommended slide", slide);
-    Objects.requireNonNull(idleLift, "idleLift");
-    Ids.check("recommended needle jet", needleJet);
-    Ids.check("recommended needle", needle);
+    Checks.id("machine", "recommended machine", machine);
+    Checks.id("pilotJet", "recommended pilot jet", pilotJet);
+    SizeRanges.screwTurns("screw.turns", screw.turns());
+    Checks.id("slide", "recommended slide", slide);
+    SizeRanges.idleLift("idleLift", idleLift);
+    Checks.id("needleJet", "recommended needle jet", needleJet);
+    Checks.id("needle", "recommended needle", needle);
     Objects.requireNonNull(clip, "clip");
-    Ids.check("recommended main jet", mainJet);
-    fittedScrew.ifPresent(id -> Ids.check("recommended screw", id));
-    floatValve.ifPresent(id -> Ids.check("recommended float valve", id));
-    Objects.requireNonNull(floats, "floats");
+    Checks.id("mainJet", "recommended main jet", mainJet);
+    fittedScrew.ifPresent(id -> Checks.id("fittedScrew", "recommended screw", id));
+    floatValve.ifPresent(id -> Checks.id("floatValve", "recommended float valve", id));
+    floats.ifPresent(levels -> SizeRanges.floats("floats", levels));
   }
 }

@@ -1,5 +1,8 @@
 package dev.jetting.rules.kit;
 
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.OneLine;
+import dev.jetting.units.QuantityException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -15,8 +18,8 @@ import java.util.regex.Pattern;
 final class Row {
 
   private static final Pattern SEPARATOR = Pattern.compile("\\s*;\\s*");
-  private static final Pattern CONTROL = Pattern.compile("\\p{Cntrl}+");
   private static final int LONGEST = 60;
+  private static final int LONGEST_PROBLEM = 800;
 
   private final long line;
   private final Map<String, String> cells;
@@ -87,24 +90,36 @@ final class Row {
       return maker.get();
     } catch (RowException e) {
       throw e;
+    } catch (InvalidValueException e) {
+      String at = e.field().replaceFirst("[.\\[].*", "");
+      throw refused(cells.containsKey(at) ? at : column, String.valueOf(e.getMessage()));
     } catch (IllegalArgumentException e) {
       throw refused(column, String.valueOf(e.getMessage()));
     }
   }
 
+  /** Checks what the row makes; the column bears the last name of the field that is refused. */
+  void inRange(Runnable check) {
+    try {
+      check.run();
+    } catch (InvalidValueException e) {
+      String column = e.field().substring(e.field().lastIndexOf('.') + 1);
+      throw refused(column, e.value() + ": allowed " + e.allowed());
+    } catch (QuantityException e) { // of a flow, the only size that has to be converted
+      throw refused("flow", String.valueOf(e.getMessage()));
+    }
+  }
+
   RowException refused(String column, String problem) {
     return new RowException(
-        line, column, text(column).orElse(""), CONTROL.matcher(problem).replaceAll(" "));
+        line, column, text(column).orElse(""), OneLine.shown(problem, LONGEST_PROBLEM));
   }
 
   static String quoted(String text) {
-    return '"' + shown(text) + '"';
+    return OneLine.quoted(text);
   }
 
-  private static String shown(String text) {
-    String safe = CONTROL.matcher(text).replaceAll(" ");
-    return safe.codePointCount(0, safe.length()) > LONGEST
-        ? safe.substring(0, safe.offsetByCodePoints(0, LONGEST)) + "…"
-        : safe;
+  private static String shown(String column) {
+    return OneLine.shown(column, LONGEST);
   }
 }

@@ -1,6 +1,7 @@
 package dev.jetting.rules.risk;
 
 import com.google.common.collect.Comparators;
+import dev.jetting.core.checks.Checks;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -14,6 +15,8 @@ import java.util.Objects;
  * @param points the points by rising throttle; at least one, and not all without weight
  */
 public record RidingProfile(List<Point> points) {
+
+  private static final int MOST_POINTS = 200;
 
   /**
    * A point of the profile.
@@ -49,6 +52,7 @@ public record RidingProfile(List<Point> points) {
    */
   public RidingProfile {
     points = List.copyOf(points);
+    Checks.atMost("points", "points of a riding profile", points.size(), MOST_POINTS);
     boolean rising = Comparators.isInStrictOrder(points, Comparator.comparing(Point::throttle));
     if (!rising || points.stream().noneMatch(p -> p.weight() > 0)) {
       throw new IllegalArgumentException(

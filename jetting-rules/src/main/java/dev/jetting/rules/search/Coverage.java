@@ -33,8 +33,8 @@ import org.jspecify.annotations.Nullable;
  *     other, by a greedy choice; at most three, fewer if no more is gained. Each entry counts the
  *     jets before it too. Each is the jet that raises the coverage most, and the first of equals. A
  *     pilot and a main jet that together raise it by more than twice as much are both added
- * @param complete whether every engine was looked at to the end; false if the run was cancelled,
- *     and those that were not count as not covered
+ * @param ending how the run ended; unless it is complete, engines that were not looked at to the
+ *     end count as not covered
  */
 public record Coverage(
     int engines,
@@ -42,7 +42,7 @@ public record Coverage(
     List<PartUse> use,
     List<ExtraPart> extras,
     List<ExtraPart> together,
-    boolean complete) {
+    Ending ending) {
 
   /**
    * Checks the numbers.
@@ -52,17 +52,23 @@ public record Coverage(
    * @param use how often each part stands in the best setting
    * @param extras what each extra part would bring on its own
    * @param together the few extra jets that raise the coverage most, one after the other
-   * @param complete whether every engine was looked at to the end
+   * @param ending how the run ended
    * @throws IllegalArgumentException if no engine was drawn or more were covered than drawn
    */
   public Coverage {
     use = List.copyOf(use);
     extras = List.copyOf(extras);
     together = List.copyOf(together);
+    Objects.requireNonNull(ending, "ending");
     if (engines < 1 || covered < 0 || covered > engines) {
       throw new IllegalArgumentException(
           "coverage of " + covered + " engines of " + engines + ": allowed 0 to all of 1 or more");
     }
+  }
+
+  /** {@return whether every engine was looked at to the end} */
+  public boolean complete() {
+    return ending == Ending.COMPLETE;
   }
 
   /** {@return the share of engines that are covered, 0 to 1} */
@@ -149,7 +155,7 @@ public record Coverage(
         found.add(fit);
       }
     }
-    return summed(engines, extras, found, work.isComplete());
+    return summed(engines, extras, found, work.ending());
   }
 
   /** Null if the work was stopped before the engine was looked at to the end. */
@@ -176,7 +182,7 @@ public record Coverage(
     return new EngineSweep(space, extras, limits, engine, work);
   }
 
-  private static Coverage summed(int engines, Extras extras, List<Fit> fits, boolean complete) {
+  private static Coverage summed(int engines, Extras extras, List<Fit> fits, Ending ending) {
     List<Pick> best = new ArrayList<>();
     for (Fit fit : fits) {
       if (fit.best != null) {
@@ -198,7 +204,7 @@ public record Coverage(
       alone.add(new ExtraPart(part.kind(), part.index(), best.size() + (int) helped));
     }
     List<ExtraPart> together = new Together(extras, lacking).added(best.size());
-    return new Coverage(engines, best.size(), use, alone, together, complete);
+    return new Coverage(engines, best.size(), use, alone, together, ending);
   }
 
   private static void count(

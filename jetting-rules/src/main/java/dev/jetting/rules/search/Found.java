@@ -1,6 +1,7 @@
 package dev.jetting.rules.search;
 
 import java.util.List;
+import java.util.Objects;
 
 /**
  * What a search has found.
@@ -9,11 +10,11 @@ import java.util.List;
  * @param combinations how many combinations of the choices there are
  * @param impossible how many of them cannot be put together: a needle too thick for the needle jet,
  *     a slide cut away beyond the bore
- * @param complete whether every combination was looked at; false if the search was cancelled, and
- *     the settings are then the best of those that were
+ * @param ending how the search ended; unless it is complete, the settings are the best of those
+ *     that were looked at
  */
 public record Found(
-    List<FoundSetting> settings, long combinations, long impossible, boolean complete) {
+    List<FoundSetting> settings, long combinations, long impossible, Ending ending) {
 
   /**
    * Copies the list.
@@ -21,9 +22,15 @@ public record Found(
    * @param settings the settings in the search's order
    * @param combinations how many combinations of the choices there are
    * @param impossible how many of them cannot be put together
-   * @param complete whether every combination was looked at
+   * @param ending how the search ended
    */
   public Found {
     settings = List.copyOf(settings);
+    Objects.requireNonNull(ending, "ending");
+  }
+
+  /** {@return whether every combination was looked at} */
+  public boolean complete() {
+    return ending == Ending.COMPLETE;
   }
 }

@@ -291,7 +291,7 @@ public final class SettingSearch {
     List<FoundSetting> settings =
         kept.of(merged).stream().map(candidate -> found(space, candidate)).toList();
     return new Searched(
-        new Found(settings, choices.combinations(), space.impossible(), work.isComplete()),
+        new Found(settings, choices.combinations(), space.impossible(), work.ending()),
         sweeps.stream().mapToLong(Sweeping::workedOut).sum());
   }
 

@@ -2,10 +2,10 @@ package dev.jetting.rules.search;
 
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,7 +23,8 @@ final class Work {
   private final Run run;
   private final long total;
   private long done;
-  private final AtomicBoolean cancelled = new AtomicBoolean();
+  private final Thread caller = Thread.currentThread();
+  private final AtomicReference<Ending> stop = new AtomicReference<>(Ending.COMPLETE);
   private final AtomicReference<@Nullable Throwable> failure = new AtomicReference<>();
 
   Work(Run run, long total) {
@@ -33,20 +34,45 @@ final class Work {
 
   /** Whether to stop; once true it stays so. */
   boolean stopped() {
-    if (!cancelled.get() && run.cancelled().getAsBoolean()) {
-      cancelled.set(true);
+    if (stop.get() == Ending.COMPLETE) {
+      if (Thread.currentThread() == caller && caller.isInterrupted()) {
+        stop(Ending.INTERRUPTED);
+      } else if (called("cancelled", () -> run.cancelled().getAsBoolean())) {
+        stop(Ending.CANCELLED);
+      }
     }
-    return cancelled.get();
+    return stop.get() != Ending.COMPLETE;
+  }
+
+  private void stop(Ending why) {
+    stop.compareAndSet(Ending.COMPLETE, why);
+  }
+
+  /** What the caller's own code answers; what it throws is told apart from faults of ours. */
+  private static <T> T called(String callback, Supplier<T> code) {
+    try {
+      return code.get();
+    } catch (RuntimeException e) {
+      throw new CallbackException(callback, e);
+    }
   }
 
   synchronized void done(long more) {
     done += more;
-    run.progress().done(done, total);
+    called(
+        "progress",
+        () -> {
+          run.progress().done(done, total);
+          return done;
+        });
   }
 
-  /** Whether all work has been reported as done. */
-  synchronized boolean isComplete() {
-    return done == total;
+  /** Returns how the work ended; complete if all work has been reported as done. */
+  synchronized Ending ending() {
+    if (done == total) {
+      return Ending.COMPLETE;
+    }
+    return stop.get() == Ending.COMPLETE ? Ending.CANCELLED : stop.get();
   }
 
   /**
@@ -64,6 +90,9 @@ final class Work {
         run.executor().execute(() -> drain(next, count, left, piece));
       } catch (RejectedExecutionException e) {
         break; // no thread to spare: the caller's own is enough
+      } catch (RuntimeException e) {
+        failure.compareAndSet(null, new CallbackException("executor", e));
+        break; // what has been begun ends at once
       }
     }
     drain(next, count, left, worker.apply(0));
@@ -74,7 +103,7 @@ final class Work {
         break;
       } catch (InterruptedException e) {
         interrupted = true;
-        cancelled.set(true);
+        stop(Ending.INTERRUPTED);
       }
     }
     if (interrupted) {

@@ -18,15 +18,15 @@ import java.util.TreeSet;
  *
  * @param sheet the sheet it began with: how it is ridden, and the parts there are
  * @param checks what was looked at before the first test
- * @param steps the setups tried, the first being the sheet's own; 1 to 200, with at most 200
+ * @param steps the setups tried, the first being the sheet's own; 1 to 80, with at most 80
  *     observations together
  */
 public record TuningSession(SetupSheet sheet, Set<Check> checks, List<TuningStep> steps) {
 
   /** What is learnt from observations costs as the cube of their number. */
-  private static final int MOST_OBSERVATIONS = 200;
+  private static final int MOST_OBSERVATIONS = 80;
 
-  private static final int MOST_STEPS = 200;
+  private static final int MOST_STEPS = 80;
 
   /**
    * Checks the steps.
@@ -35,7 +35,7 @@ public record TuningSession(SetupSheet sheet, Set<Check> checks, List<TuningStep
    * @param checks what was looked at before the first test
    * @param steps the setups tried, the first being the sheet's own; at least one
    * @throws IllegalArgumentException if there is none, the first is not of the sheet's setup, or
-   *     there are more than 200 steps or observations
+   *     there are more than 80 steps or observations
    */
   public TuningSession {
     Objects.requireNonNull(sheet, "sheet");

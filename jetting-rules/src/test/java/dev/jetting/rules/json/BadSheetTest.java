@@ -17,10 +17,10 @@ class BadSheetTest {
       textBlock =
           """
           "lambda": 0.82 => "lambda": 1.6 => $.engine.need: λ wanted at 0 1.6: allowed 0.6 to 1.2
-          "mainJet": "1.28 mm" => "mainJet": "9.9 mm" => $: setting.mainJet 9.9 mm: allowed 0.3 mm to 5 mm
-          "turns": "1 1/2 turns" => "turns": "50 turns" => $: setting.screw.turns 50 turns: allowed 0 turns to 20 turns
-          "displacement": "198 cm³" => "displacement": "90000 cm³" => $: engine.displacement 90000 cm³: allowed 5 cm³ to 2500 cm³
-          "title": "An invented 200 with a 30 mm slide carburettor, behind a filter" => "title": " " => $: title of a setup sheet is blank: allowed a text with a visible character
+          "mainJet": "1.28 mm" => "mainJet": "9.9 mm" => $.setting.mainJet: 9.9 mm: allowed 0.3 mm to 5 mm
+          "turns": "1 1/2 turns" => "turns": "50 turns" => $.setting.screw.turns: 50 turns: allowed 0 turns to 20 turns
+          "displacement": "198 cm³" => "displacement": "90000 cm³" => $.engine.displacement: 90000 cm³: allowed 5 cm³ to 2500 cm³
+          "title": "An invented 200 with a 30 mm slide carburettor, behind a filter" => "title": " " => $.title: title of a setup sheet is blank: allowed any text with a visible character
           """)
   void valueThatNoSheetMayHave_isRefusedWithItsField(String piece, String spoilt, String message) {
     assertRefused(piece, spoilt, message);
@@ -156,7 +156,7 @@ class BadSheetTest {
           {"blend": "E5", "premix": "50:1"} => "E5", "typical": ["peak-speed", "peak-speed"] => $: typical value peak-speed twice: allowed each once
           "premix": "50:1" => "premix": "no oil", "oil": "two-stroke-oil" => $.fuel: oil in a fuel without premix: allowed none
           "acceptedRisk": "5 %" => "acceptedRisk": 0 => $.riding: accepted risk 0: allowed more than 0 and at most 0.5
-          "note": "valve, tap and hose together; invented" => "note": "" => $.setting.carburettor.floatValve.discharge: note of a coefficient "": allowed a source, calculation or reason
+          "note": "valve, tap and hose together; invented" => "note": "" => $.setting.carburettor.floatValve.discharge.note: note of a coefficient is blank: allowed any text with a visible character
           "fuel": {"blend": "E5", => "fuel": {"blend": {"basis": "mass", "shares": [{"component": "petrol", "share": 0.5}]}, => $.fuel.blend: sum of the shares of a fuel 0.5: allowed 1
           "fuel": {"blend": "E5", => "fuel": {"blend": {"basis": "mass", "shares": [{"component": "petrol", "share": 2}]}, => $.fuel.blend.shares[0]: share of petrol 2: allowed above 0 up to 1
           """)
@@ -271,7 +271,7 @@ class BadSheetTest {
   void longNoteInAMessageOfItsCoefficient_isCut() {
     String document =
         Documents.edited("example-sheet.json", "\"value\": 0.5,\n", "\"value\": 5,\n")
-            .replace("valve, tap and hose together", "y".repeat(5000));
+            .replace("valve, tap and hose together", "y".repeat(450));
 
     assertThat(refusal(document).getMessage())
         .startsWith("$.setting.carburettor.floatValve: discharge coefficient of the float valve 5")

@@ -108,7 +108,7 @@ class CatalogueJsonTest {
           "schemaVersion": 1 => "schemaVersion": 2 => $.schemaVersion: 2: allowed 1
           "mainJet": "main 126" => "mainJet": 126 => $.recommendations[0].mainJet: 126: allowed a text
           "mainJet": "main 126" => "mainJet": "main 126", "fittedScrew": 5 => $.recommendations[0].fittedScrew: 5: allowed a text
-          "market": "seaside" => "market": " " => $: id of the market of kit all-round is blank: allowed any text with a visible character
+          "market": "seaside" => "market": " " => $.market: id of the market of kit all-round is blank: allowed any text with a visible character
           "clip": "2 of 5 from top" => "clip": "2" => $.recommendations[0].clip: clip position "2" cannot be read: allowed "2 of 5 from top" or "4 of 5 from bottom", grooves counted from 1, at most 50
           """)
   void spoiltKit_isRefusedWithThePlace(String piece, String spoilt, String message) {

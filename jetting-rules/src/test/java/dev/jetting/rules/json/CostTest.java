@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import dev.jetting.core.engine.RpmCurve;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
@@ -13,12 +14,18 @@ import dev.jetting.rules.Rule;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.kit.Kit;
+import dev.jetting.rules.kit.Shop;
+import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.rules.tuning.TuningStep;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** What a stranger's document may cost is bounded by counts, not by a clock. */
@@ -38,17 +45,17 @@ class CostTest {
             step.setup(), Collections.nCopies(1280, step.observations().get(0)), Set.of()));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new TuningSession(session.sheet(), Set.of(), steps))
-        .withMessageContaining(" observations of a tuning session: allowed at most 200");
+        .withMessageContaining(" observations of a tuning session: allowed at most 80");
   }
 
   @Test
   void session_ofManySteps_isRefused() {
     TuningSession session = SessionJson.read(Documents.read("example-session.json"));
     List<TuningStep> steps =
-        Collections.nCopies(201, new TuningStep(session.sheet().setup(), List.of(), Set.of()));
+        Collections.nCopies(81, new TuningStep(session.sheet().setup(), List.of(), Set.of()));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new TuningSession(session.sheet(), Set.of(), steps))
-        .withMessage("201 steps of a tuning session: allowed at most 200");
+        .withMessage("81 steps of a tuning session: allowed at most 80");
   }
 
   /** A name of 9900 letters is compared with none of the known ones. */
@@ -134,5 +141,38 @@ class CostTest {
                 });
     Outcome outcome = rule.evaluate(SETTING);
     assertThat(outcome.reason()).hasSize(501).endsWith("…");
+  }
+
+  /** What is looked through at every opening, speed or part is short. */
+  @Test
+  void longLists_areRefusedWithTheirField() {
+    assertThatExceptionOfType(InvalidValueException.class)
+        .isThrownBy(
+            () ->
+                new RpmCurve(
+                    IntStream.range(0, 201).mapToObj(i -> RpmCurve.Point.of(1000 + i, 1)).toList()))
+        .withMessage("201 points of a curve over engine speed: allowed at most 200")
+        .satisfies(e -> assertThat(e.field()).isEqualTo("points"));
+    assertThatExceptionOfType(InvalidValueException.class)
+        .isThrownBy(
+            () ->
+                new RidingProfile(
+                    IntStream.range(0, 201)
+                        .mapToObj(
+                            i -> new RidingProfile.Point(ThrottleOpening.ofShare(i / 200.0), 1))
+                        .toList()))
+        .withMessage("201 points of a riding profile: allowed at most 200");
+    Kit kit = Shop.kit();
+    assertThatExceptionOfType(InvalidValueException.class)
+        .isThrownBy(
+            () ->
+                new Kit(
+                    kit.id(),
+                    kit.description(),
+                    kit.family(),
+                    Collections.nCopies(501, "main 126"),
+                    kit.market(),
+                    kit.recommendations()))
+        .withMessageEndingWith(": allowed at most 500");
   }
 }

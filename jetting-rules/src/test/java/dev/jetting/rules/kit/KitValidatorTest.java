@@ -1,6 +1,7 @@
 package dev.jetting.rules.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
@@ -28,6 +29,7 @@ import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.VolumeFlow;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -410,5 +412,17 @@ class KitValidatorTest {
         Optional.ofNullable(screw),
         Optional.ofNullable(valve),
         r.floats());
+  }
+
+  /** A part of the checks would pass for all of them. */
+  @Test
+  void interrupted_hasNoResult() {
+    for (KitDepth depth : KitDepth.values()) {
+      Thread.currentThread().interrupt();
+      assertThatExceptionOfType(CancellationException.class)
+          .isThrownBy(() -> KitValidator.of(Shop.CATALOGUE).validate(Shop.kit(), depth))
+          .withMessage("interrupted while validating a kit: there is no result");
+      assertThat(Thread.interrupted()).as("still interrupted").isTrue();
+    }
   }
 }

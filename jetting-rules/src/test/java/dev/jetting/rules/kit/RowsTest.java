@@ -248,4 +248,33 @@ class RowsTest {
     row.put("mainJet", "main 126");
     return row;
   }
+
+  /** A list may say what an assessment can compute with, not what a quantity may be. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiterString = "=>",
+      textBlock =
+          """
+          mains => bore => 9 mm => 0.3 mm to 5 mm
+          pilots => bore => 0.05 mm => 0.1 mm to 3 mm
+          slides => cutaway => 45 mm => 0 mm to 40 mm
+          tubes => bore => 7 mm => 0.5 mm to 6 mm
+          """)
+  void sizeThatNoAssessmentComputesWith_isRefusedByItsColumn(
+      String series, String column, String size, String allowed) {
+    assertThatExceptionOfType(RowException.class)
+        .isThrownBy(() -> PARTS.read(3, Map.of("id", "odd", "series", series, column, size)))
+        .withMessage("line 3, column %s: %s: allowed %s", column, size, allowed)
+        .satisfies(e -> assertThat(e.column()).isEqualTo(column));
+  }
+
+  @Test
+  void idThatSteersATerminal_isRefusedByItsColumn() {
+    assertThatExceptionOfType(RowException.class)
+        .isThrownBy(
+            () -> PARTS.read(3, Map.of("id", "a\u202eb", "series", "mains", "bore", "1 mm")))
+        .withMessage(
+            "line 3, column id: id of the part with the character U+0202E:"
+                + " allowed one line of visible characters");
+  }
 }

@@ -3,6 +3,7 @@ package dev.jetting.rules.search;
 import static java.util.stream.Collectors.counting;
 import static java.util.stream.Collectors.groupingBy;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
@@ -301,15 +302,71 @@ class SettingSearchTest {
     assertThat(SEARCH.best(3, Run.on(4, task -> {}))).isEqualTo(SEARCH.best(3, Run.alone()));
   }
 
+  /** A fault of the caller's own is told apart from one of the search. */
   @Test
-  void whoIsToldProgress_mayFail() {
-    Run run =
+  void callbackThatThrows_endsTheSearchAndIsNamed() {
+    IllegalStateException fault = new IllegalStateException("no more room");
+    Run progress =
         Run.alone()
             .telling(
                 (done, total) -> {
-                  throw new IllegalStateException("no more room");
+                  throw fault;
                 });
-    assertThatThrownBy(() -> SEARCH.best(3, run)).hasMessage("no more room");
+    Run cancelled =
+        Run.alone()
+            .until(
+                () -> {
+                  throw fault;
+                });
+    Run executor =
+        Run.on(
+            2,
+            task -> {
+              throw fault;
+            });
+    assertThatExceptionOfType(CallbackException.class)
+        .isThrownBy(() -> SEARCH.best(3, progress))
+        .withMessage("the caller's progress threw java.lang.IllegalStateException")
+        .withCause(fault);
+    for (Run run : List.of(progress, cancelled, executor)) {
+      assertThatExceptionOfType(CallbackException.class)
+          .isThrownBy(() -> SEARCH.best(3, run))
+          .satisfies(
+              e -> {
+                assertThat(e.callback()).isIn("progress", "cancelled", "executor");
+                assertThat(e.getCause()).isSameAs(fault);
+              });
+    }
+  }
+
+  @Test
+  void interrupted_endsWithWhatItHasAndSaysSo() {
+    Thread.currentThread().interrupt();
+    Found found = SEARCH.best(5, Run.alone());
+    assertThat(Thread.interrupted()).isTrue();
+    assertThat(found.ending()).isEqualTo(Ending.INTERRUPTED);
+    assertThat(found.complete()).isFalse();
+    assertThat(SEARCH.best(5, Run.alone().until(() -> true)).ending()).isEqualTo(Ending.CANCELLED);
+    assertThat(SEARCH.best(1, Run.alone()).ending()).isEqualTo(Ending.COMPLETE);
+  }
+
+  @Test
+  void interruptedOnTheWay_endsAtOnce() {
+    AtomicInteger asked = new AtomicInteger();
+    Thread caller = Thread.currentThread();
+    Run run =
+        Run.alone()
+            .until(
+                () -> {
+                  if (asked.incrementAndGet() == 700) {
+                    caller.interrupt();
+                  }
+                  return false;
+                });
+    Found found = SEARCH.best(5, run);
+    assertThat(Thread.interrupted()).isTrue();
+    assertThat(found.ending()).isEqualTo(Ending.INTERRUPTED);
+    assertThat(asked.get()).isBetween(700, 710);
   }
 
   @Test

@@ -1,0 +1,41 @@
+package dev.jetting.rules.kit;
+
+import dev.jetting.rules.ranges.SizeRanges;
+
+/** What the sizes of a catalogue's parts may be: what an assessment can compute with. */
+final class PartRanges {
+
+  private PartRanges() {}
+
+  /**
+   * Checks a part.
+   *
+   * @param at the place of the part, with a full stop behind it; empty for a part on its own
+   * @param series its series, which such a part can be of
+   * @param shape its shape
+   * @throws dev.jetting.units.InvalidValueException if a size is out of its range
+   * @throws dev.jetting.units.QuantityException if its bench does not reach its flow
+   */
+  static void check(String at, PartSeries series, PartShape shape) {
+    boolean pilot = series.kind() == SeriesKind.PILOT_JET;
+    if (shape instanceof PartShape.BoredJet jet && pilot) {
+      SizeRanges.pilotJet(at + "bore", jet.bore());
+    } else if (shape instanceof PartShape.BoredJet jet) {
+      SizeRanges.mainJet(at + "bore", jet.bore());
+    } else if (shape instanceof PartShape.FlowedJet jet && pilot) {
+      SizeRanges.pilotJet(at + "flow", series.bench().orElseThrow().boreOf(jet.flow()).value());
+    } else if (shape instanceof PartShape.FlowedJet jet) {
+      SizeRanges.mainJet(at + "flow", series.bench().orElseThrow().boreOf(jet.flow()).value());
+    } else if (shape instanceof PartShape.Tube tube) {
+      SizeRanges.needleJet(at + "needleJet", tube.needleJet());
+    } else if (shape instanceof PartShape.Rod rod) {
+      SizeRanges.needle(at + "needle", rod.needle());
+    } else if (shape instanceof PartShape.Slide slide) {
+      SizeRanges.cutaway(at + "cutaway", slide.cutaway());
+    } else if (shape instanceof PartShape.PilotScrew screw) {
+      SizeRanges.areaPerTurn(at + "screw.areaPerTurn", screw.areaPerTurn());
+    } else if (shape instanceof PartShape.Valve valve) {
+      SizeRanges.floatValve(at + "floatValve", valve.floatValve());
+    }
+  }
+}

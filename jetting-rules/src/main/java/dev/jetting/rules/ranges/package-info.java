@@ -1,0 +1,2 @@
+/** What the numbers of sheets, catalogues and kits may be. Not exported. */
+package dev.jetting.rules.ranges;
