@@ -1,6 +1,8 @@
 package dev.jetting.rules.kit;
 
 import dev.jetting.rules.ranges.SizeRanges;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.JetBore;
 
 /** What the sizes of a catalogue's parts may be: what an assessment can compute with. */
 final class PartRanges {
@@ -22,10 +24,9 @@ final class PartRanges {
       SizeRanges.pilotJet(at + "bore", jet.bore());
     } else if (shape instanceof PartShape.BoredJet jet) {
       SizeRanges.mainJet(at + "bore", jet.bore());
-    } else if (shape instanceof PartShape.FlowedJet jet && pilot) {
-      SizeRanges.pilotJet(at + "flow", series.bench().orElseThrow().boreOf(jet.flow()).value());
     } else if (shape instanceof PartShape.FlowedJet jet) {
-      SizeRanges.mainJet(at + "flow", series.bench().orElseThrow().boreOf(jet.flow()).value());
+      JetBore bore = series.bench().orElseThrow().boreOf(jet.flow()).value();
+      flowed(at + "flow", jet, () -> check(at, series, new PartShape.BoredJet(bore)));
     } else if (shape instanceof PartShape.Tube tube) {
       SizeRanges.needleJet(at + "needleJet", tube.needleJet());
     } else if (shape instanceof PartShape.Rod rod) {
@@ -36,6 +37,16 @@ final class PartRanges {
       SizeRanges.areaPerTurn(at + "screw.areaPerTurn", screw.areaPerTurn());
     } else if (shape instanceof PartShape.Valve valve) {
       SizeRanges.floatValve(at + "floatValve", valve.floatValve());
+    }
+  }
+
+  /** A jet numbered by its flow is refused by its flow, with the bore that it comes to. */
+  private static void flowed(String field, PartShape.FlowedJet jet, Runnable check) {
+    try {
+      check.run();
+    } catch (InvalidValueException e) {
+      throw InvalidValueException.at(
+          field, jet.flow() + ", a bore of " + e.value(), "a bore of " + e.allowed());
     }
   }
 }

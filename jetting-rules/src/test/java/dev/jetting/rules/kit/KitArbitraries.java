@@ -144,7 +144,7 @@ public final class KitArbitraries {
           case PILOT_JET ->
               numbers(0.2, 1).map(JetBore::ofMillimetres).map(PartShape.BoredJet::new);
           case MAIN_JET ->
-              numbers(20, 900)
+              numbers(50, 300)
                   .map(JetFlow::ofCubicCentimetresPerMinute)
                   .map(PartShape.FlowedJet::new);
           case SLIDE -> numbers(0, 10).map(Cutaway::ofMillimetres).map(PartShape.Slide::new);
@@ -227,7 +227,7 @@ public final class KitArbitraries {
             named ->
                 combine(
                         screws,
-                        numbers(0, 5).map(Length::ofMillimetres),
+                        numbers(0.01, 5).map(Length::ofMillimetres),
                         clips,
                         Arbitraries.of(true, false),
                         Arbitraries.of(true, false),
@@ -257,7 +257,7 @@ public final class KitArbitraries {
     return Arbitraries.strings()
         .alpha()
         .numeric()
-        .withChars(" \"\\/\n\r\t\u0000\u001f\u007f\u2028{}[]:,';…λ³·é")
+        .withChars(" \"\\/{}[]:,';…λ³·é")
         .ofMinLength(1)
         .ofMaxLength(24)
         .filter(text -> !text.isBlank());

@@ -277,4 +277,13 @@ class RowsTest {
             "line 3, column id: id of the part with the character U+0202E:"
                 + " allowed one line of visible characters");
   }
+
+  @Test
+  void flowOfABoreThatNoAssessmentComputesWith_isRefusedWithTheBore() {
+    assertThatExceptionOfType(RowException.class)
+        .isThrownBy(
+            () -> PARTS.read(3, Map.of("id", "f", "series", "flow mains", "flow", "3000 cc/min")))
+        .withMessageStartingWith("line 3, column flow: 3000 cm³/min, a bore of ")
+        .withMessageEndingWith(" mm: allowed a bore of 0.3 mm to 5 mm");
+  }
 }
