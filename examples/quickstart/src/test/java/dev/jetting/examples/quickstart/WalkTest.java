@@ -58,7 +58,7 @@ class WalkTest {
     Walk.compare(sheet, to);
     List<String> lines = printed().lines().toList();
     assertThat(lines).hasSize(9);
-    String[] full = lines.get(8).replaceAll(".*λ ", "").split(" → ");
+    String[] full = lines.get(8).replaceAll(".*λ ", "").split(" → ", 2);
     assertThat(Double.parseDouble(full[1])).isLessThan(Double.parseDouble(full[0]));
   }
 

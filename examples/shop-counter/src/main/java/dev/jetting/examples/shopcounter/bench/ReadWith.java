@@ -3,7 +3,6 @@ package dev.jetting.examples.shopcounter.bench;
 import dev.jetting.rules.tuning.Instrument;
 import java.util.Arrays;
 import java.util.EnumSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -13,18 +12,16 @@ public enum ReadWith {
   /** The plug and the feel alone. */
   PLUG("Plug and feel"),
   /** A wideband λ sensor as well. */
-  SENSOR("and a wideband sensor", Instrument.WIDEBAND),
+  SENSOR("and a wideband sensor"),
   /** A thermometer in the exhaust as well. */
-  THERMOMETER("and an exhaust thermometer", Instrument.EXHAUST_THERMOMETER),
+  THERMOMETER("and an exhaust thermometer"),
   /** Both as well. */
-  BOTH("and both", Instrument.WIDEBAND, Instrument.EXHAUST_THERMOMETER);
+  BOTH("and both");
 
   private final String words;
-  private final Set<Instrument> instruments = EnumSet.of(Instrument.PLUG, Instrument.FEEL);
 
-  ReadWith(String words, Instrument... more) {
+  ReadWith(String words) {
     this.words = words;
-    this.instruments.addAll(List.of(more));
   }
 
   /**
@@ -49,7 +46,13 @@ public enum ReadWith {
 
   /** {@return the instruments} */
   public Set<Instrument> instruments() {
-    return Set.copyOf(instruments);
+    return switch (this) {
+      case PLUG -> EnumSet.of(Instrument.PLUG, Instrument.FEEL);
+      case SENSOR -> EnumSet.of(Instrument.PLUG, Instrument.FEEL, Instrument.WIDEBAND);
+      case THERMOMETER ->
+          EnumSet.of(Instrument.PLUG, Instrument.FEEL, Instrument.EXHAUST_THERMOMETER);
+      case BOTH -> EnumSet.allOf(Instrument.class);
+    };
   }
 
   /**
@@ -59,6 +62,6 @@ public enum ReadWith {
    * @return true if it is
    */
   public boolean has(Instrument instrument) {
-    return instruments.contains(instrument);
+    return instruments().contains(instrument);
   }
 }
