@@ -19,7 +19,7 @@ import java.util.Set;
  * What some conditions that hold together leave of the settings: an interval of each number, the
  * texts of each name, and numbers held against each other.
  */
-record Box(Map<Number, Interval> numbers, Map<String, Texts> texts, List<Against> against) {
+record Box(Map<Variable, Interval> numbers, Map<String, Texts> texts, List<Against> against) {
 
   /** Factors that differ by less count as equal. */
   private static final double ROUNDING = 1e-9;
@@ -27,14 +27,14 @@ record Box(Map<Number, Interval> numbers, Map<String, Texts> texts, List<Against
   static final Box WHOLE = new Box(Map.of(), Map.of(), List.of());
 
   /** A number of a setting: a measure, and what is taken of it where. */
-  record Number(Gauge.Numeric gauge, Optional<Take> take, ThrottleBand where) {
-    static Number of(Source source, ThrottleBand band) {
+  record Variable(Gauge.Numeric gauge, Optional<Take> take, ThrottleBand where) {
+    static Variable of(Source source, ThrottleBand band) {
       return source.gauge() instanceof Gauge.Swept
-          ? new Number(
+          ? new Variable(
               source.gauge(),
               Optional.of(source.take()),
               source.within().equals(ThrottleBand.WHOLE) ? band : source.within())
-          : new Number(source.gauge(), Optional.empty(), ThrottleBand.WHOLE);
+          : new Variable(source.gauge(), Optional.empty(), ThrottleBand.WHOLE);
     }
 
     Interval range() {
@@ -43,7 +43,7 @@ record Box(Map<Number, Interval> numbers, Map<String, Texts> texts, List<Against
     }
 
     /** Whether this number is never above another, except for the rounding of a mean. */
-    boolean isNeverAbove(Number other) {
+    boolean isNeverAbove(Variable other) {
       return gauge.equals(other.gauge)
           && where.equals(other.where)
           && take.isPresent()
@@ -75,7 +75,7 @@ record Box(Map<Number, Interval> numbers, Map<String, Texts> texts, List<Against
   }
 
   /** A number held against a multiple of another. */
-  record Against(Number number, boolean most, boolean strictly, Number other, double times) {
+  record Against(Variable number, boolean most, boolean strictly, Variable other, double times) {
 
     boolean isImpossible(Box box) {
       Interval left = box.interval(number);
@@ -107,14 +107,14 @@ record Box(Map<Number, Interval> numbers, Map<String, Texts> texts, List<Against
     }
   }
 
-  Interval interval(Number number) {
+  Interval interval(Variable number) {
     Interval found = numbers.get(number);
     return found == null ? number.range() : found;
   }
 
   /** What a bound, or its opposite, leaves of this box. */
   Box with(Bound bound, boolean wanted, ThrottleBand band) {
-    Number number = Number.of(bound.source(), band);
+    Variable number = Variable.of(bound.source(), band);
     boolean most = bound.most() == wanted;
     if (bound.limit() instanceof Fixed fixed) {
       Interval was = interval(number);
@@ -124,7 +124,7 @@ record Box(Map<Number, Interval> numbers, Map<String, Texts> texts, List<Against
     }
     Scaled scaled = (Scaled) bound.limit();
     Against more =
-        new Against(number, most, !wanted, Number.of(scaled.source(), band), scaled.times());
+        new Against(number, most, !wanted, Variable.of(scaled.source(), band), scaled.times());
     return new Box(
         numbers, texts, ImmutableList.<Against>builder().addAll(against).add(more).build());
   }
@@ -151,13 +151,13 @@ record Box(Map<Number, Interval> numbers, Map<String, Texts> texts, List<Against
             .anyMatch(each -> against.stream().anyMatch(that -> each.excludes(that, this)));
   }
 
-  private boolean isOutOfOrder(Number low) {
+  private boolean isOutOfOrder(Variable low) {
     return numbers.keySet().stream()
         .filter(low::isNeverAbove)
         .anyMatch(high -> slackened(low).liesAbove(slackened(high), false));
   }
 
-  private Interval slackened(Number number) {
+  private Interval slackened(Variable number) {
     return number.take().equals(Optional.of(Take.MEAN))
         ? interval(number).widened()
         : interval(number);

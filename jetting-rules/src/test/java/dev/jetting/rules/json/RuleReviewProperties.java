@@ -2,6 +2,7 @@ package dev.jetting.rules.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.google.common.base.Splitter;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Outcome.Status;
@@ -57,7 +58,7 @@ class RuleReviewProperties {
   }
 
   private static void check(RuleRemark remark, RuleFile file, AssessedSetting setting) {
-    int index = Integer.parseInt(remark.pointer().split("/")[2]);
+    int index = Integer.parseInt(steps(remark.pointer()).get(2));
     Rule rule = file.rules().get(index);
     RuleForm form = file.form().rules().get(index);
     Outcome outcome = rule.evaluate(setting);
@@ -122,15 +123,19 @@ class RuleReviewProperties {
         rule.band().orElse(ThrottleBand.WHOLE), Path.ROOT, form(rule, remark.pointer()));
   }
 
+  private static List<String> steps(String pointer) {
+    return Splitter.on('/').splitToList(pointer);
+  }
+
   private static ConditionForm form(RuleForm rule, String pointer) {
-    String[] steps = pointer.split("/");
-    ConditionForm form = steps[3].equals("when") ? rule.when().orElseThrow() : rule.require();
-    for (int i = 4; i < steps.length; i++) {
+    List<String> steps = steps(pointer);
+    ConditionForm form = steps.get(3).equals("when") ? rule.when().orElseThrow() : rule.require();
+    for (int i = 4; i < steps.size(); i++) {
       form =
-          switch (steps[i]) {
+          switch (steps.get(i)) {
             case "not" -> form.not().orElseThrow();
-            case "all" -> form.all().orElseThrow().get(Integer.parseInt(steps[++i]));
-            default -> form.any().orElseThrow().get(Integer.parseInt(steps[++i]));
+            case "all" -> form.all().orElseThrow().get(Integer.parseInt(steps.get(++i)));
+            default -> form.any().orElseThrow().get(Integer.parseInt(steps.get(++i)));
           };
     }
     return form;

@@ -4,6 +4,7 @@ import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import com.google.common.base.Splitter;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.rules.risk.RiskModel;
@@ -53,8 +54,8 @@ class CorrectionTest {
       boolean lean = (percent < 0) != (source == ErrorSource.AIR);
       assertThat(text).contains(lean ? "lean." : "rich.");
       assertThat(text).containsPattern(lean ? "bigger|richer" : "smaller|leaner|lean one part");
-      for (String sentence : text.split("[.] ")) {
-        assertThat(sentence.split(" ")).hasSizeLessThanOrEqualTo(25);
+      for (String sentence : Splitter.on(". ").split(text)) {
+        assertThat(Splitter.on(' ').split(sentence)).hasSizeLessThanOrEqualTo(25);
       }
     }
   }
