@@ -141,8 +141,7 @@ final class GaussianProcess<X> {
     for (int i = 0; i < n; i++) {
       mean[i] = observations.isEmpty() ? 0 : columns.get(i).to.dotProduct(weights);
       for (int j = 0; j <= i; j++) {
-        covariance[i][j] =
-            covariance(inputs.get(i), columns.get(i), inputs.get(j), columns.get(j));
+        covariance[i][j] = covariance(inputs.get(i), columns.get(i), inputs.get(j), columns.get(j));
         covariance[j][i] = covariance[i][j];
       }
     }

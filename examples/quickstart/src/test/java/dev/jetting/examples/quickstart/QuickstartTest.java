@@ -106,7 +106,9 @@ class QuickstartTest {
   @Test
   void full_listsWhatTheOtherFormsCount() {
     assertThat(Run.with("--full").out()).contains("lean limit by λ wanted");
-    assertThat(Run.with().out()).doesNotContain("lean limit by λ wanted").contains("assumed values");
+    assertThat(Run.with().out())
+        .doesNotContain("lean limit by λ wanted")
+        .contains("assumed values");
   }
 
   @Test
