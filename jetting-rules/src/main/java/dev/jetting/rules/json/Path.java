@@ -2,6 +2,7 @@ package dev.jetting.rules.json;
 
 import com.fasterxml.jackson.core.JsonStreamContext;
 import com.fasterxml.jackson.databind.JsonMappingException.Reference;
+import com.google.common.base.Splitter;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -57,7 +58,7 @@ record Path(List<Object> steps) {
   /** A place below: names with full stops between, and indices in brackets. */
   Path below(String field) {
     Path place = this;
-    for (String step : STEP.split(field)) {
+    for (String step : Splitter.on(STEP).omitEmptyStrings().split(field)) {
       place = place.child(INDEX.matcher(step).matches() ? (Object) Integer.valueOf(step) : step);
     }
     return place;

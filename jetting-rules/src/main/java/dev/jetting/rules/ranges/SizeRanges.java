@@ -69,14 +69,24 @@ public final class SizeRanges {
     return InvalidValueException.at(at, value.toString(), least + " to " + most);
   }
 
-  /** Checks an engine. */
+  /**
+   * Checks an engine.
+   *
+   * @param at its place, with which messages begin
+   * @param engine the engine
+   */
   public static void engine(String at, Engine engine) {
     DISPLACEMENT.check(at + ".displacement", engine.displacement());
     SPEED.check(at + ".loadLine.idle", engine.loadLine().idle());
     SPEED.check(at + ".loadLine.peak", engine.loadLine().peak());
   }
 
-  /** Checks a setting. */
+  /**
+   * Checks a setting.
+   *
+   * @param at its place, with which messages begin
+   * @param setting the setting
+   */
   public static void setting(String at, Setting setting) {
     carburettor(at + ".carburettor", setting.carburettor());
     intake(at + ".intake", setting.intake());
@@ -90,13 +100,23 @@ public final class SizeRanges {
     setting.floats().ifPresent(floats -> floats(at + ".floats", floats));
   }
 
-  /** Checks the floats. */
+  /**
+   * Checks the floats.
+   *
+   * @param at its place, with which messages begin
+   * @param floats the floats
+   */
   public static void floats(String at, Floats floats) {
     FLOAT_LEVEL.check(at + ".set", floats.set());
     FLOAT_LEVEL.check(at + ".nominal", floats.nominal());
   }
 
-  /** Checks a carburettor. */
+  /**
+   * Checks a carburettor.
+   *
+   * @param at its place, with which messages begin
+   * @param carburettor the carburettor
+   */
   public static void carburettor(String at, Carburettor carburettor) {
     lengths(at + ".needleJetLength", carburettor.needleJetLength(), 0.1, 50);
     lengths(at + ".needleJetHead", carburettor.needleJetHead(), 0, 100);
@@ -126,62 +146,117 @@ public final class SizeRanges {
     number(at + ".pilotBleed", flow.pilotBleed(), 0.1, 1);
   }
 
-  /** Checks a float valve. */
+  /**
+   * Checks a float valve.
+   *
+   * @param at its place, with which messages begin
+   * @param valve the float valve
+   */
   public static void floatValve(String at, FloatValve valve) {
     diameters(at + ".seat", valve.seat(), 0.3, 10);
     lengths(at + ".supplyHead", valve.supplyHead(), 5, 3000);
     number(at + ".discharge", valve.discharge(), 0.05, 1);
   }
 
-  /** Checks what a pilot screw opens a turn. */
+  /**
+   * Checks what a pilot screw opens a turn.
+   *
+   * @param at its place, with which messages begin
+   * @param area the area that a turn opens
+   */
   public static void areaPerTurn(String at, Area area) {
     areas(at, area, 0.001, 5);
   }
 
-  /** Checks how far a pilot screw is out. */
+  /**
+   * Checks how far a pilot screw is out.
+   *
+   * @param at its place, with which messages begin
+   * @param turns how far it is out
+   */
   public static void screwTurns(String at, ScrewTurns turns) {
     turns(at, turns, 0);
   }
 
-  /** Checks a pilot jet. */
+  /**
+   * Checks a pilot jet.
+   *
+   * @param at its place, with which messages begin
+   * @param jet the jet
+   */
   public static void pilotJet(String at, JetBore jet) {
     PILOT_JET.check(at, jet);
   }
 
-  /** Checks a main jet. */
+  /**
+   * Checks a main jet.
+   *
+   * @param at its place, with which messages begin
+   * @param jet the jet
+   */
   public static void mainJet(String at, JetBore jet) {
     MAIN_JET.check(at, jet);
   }
 
-  /** Checks the cutaway of a slide. */
+  /**
+   * Checks the cutaway of a slide.
+   *
+   * @param at its place, with which messages begin
+   * @param cutaway the cutaway
+   */
   public static void cutaway(String at, Cutaway cutaway) {
     CUTAWAY.check(at, cutaway);
   }
 
-  /** Checks the lift of the closed slide. */
+  /**
+   * Checks the lift of the closed slide.
+   *
+   * @param at its place, with which messages begin
+   * @param lift the lift
+   */
   public static void idleLift(String at, Length lift) {
     lengths(at, lift, 0.01, 40);
   }
 
-  /** Checks an intake. */
+  /**
+   * Checks an intake.
+   *
+   * @param at its place, with which messages begin
+   * @param intake the intake
+   */
   public static void intake(String at, Intake intake) {
     intake.effectiveArea().ifPresent(area -> areas(at + ".effectiveArea", area, 20, 20_000));
   }
 
-  /** Checks a needle jet. */
+  /**
+   * Checks a needle jet.
+   *
+   * @param at its place, with which messages begin
+   * @param jet the jet
+   */
   public static void needleJet(String at, NeedleJet jet) {
     diameters(at + ".bore", jet.bore(), 0.5, 6);
     lengths(at + ".neck", jet.neck(), 0, 20);
   }
 
-  /** Checks a needle. */
+  /**
+   * Checks a needle.
+   *
+   * @param at its place, with which messages begin
+   * @param needle the needle
+   */
   public static void needle(String at, Needle needle) {
     diameters(at + ".cylinder", needle.cylinder(), 0.4, 6);
     lengths(at + ".groovePitch", needle.groovePitch(), 0, 5);
     lengths(at + ".tip", needle.tip(), 0.1, 150);
   }
 
-  /** Checks a fuel that is stated by its properties. */
+  /**
+   * Checks a fuel that is stated by its properties.
+   *
+   * @param at its place, with which messages begin
+   * @param fuel the fuel
+   */
   public static void fuel(String at, Fuel fuel) {
     if (fuel.blend().isEmpty()) {
       within(at + ".stoichiometricRatio", fuel.stoichiometricRatio().value(), 3, 25);

@@ -1,5 +1,6 @@
 package dev.jetting.rules.search;
 
+import java.util.Objects;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -48,7 +49,7 @@ final class Work {
     stop.compareAndSet(Ending.COMPLETE, why);
   }
 
-  /** What the caller's own code answers; what it throws is told apart from faults of ours. */
+  /** What the caller's own code answers; what it throws is no fault of ours. */
   private static <T> T called(String callback, Supplier<T> code) {
     try {
       return code.get();
@@ -72,7 +73,8 @@ final class Work {
     if (done == total) {
       return Ending.COMPLETE;
     }
-    return stop.get() == Ending.COMPLETE ? Ending.CANCELLED : stop.get();
+    Ending why = Objects.requireNonNull(stop.get());
+    return why == Ending.COMPLETE ? Ending.CANCELLED : why;
   }
 
   /**

@@ -133,7 +133,8 @@ class StartingSettingProperties {
   }
 
   private static SetupSheet described(int cc, StateOfTune tune, ScrewKind kind, int metres) {
-    double bore = Math.rint(8 + 1.3 * Math.sqrt(cc) + 2 * tune.ordinal());
+    double bore =
+        Math.rint(8 + 1.3 * Math.sqrt(cc) + 2 * List.of(StateOfTune.values()).indexOf(tune));
     return MachineDescription.builder()
         .displacement(Displacement.ofCubicCentimetres(cc))
         .tune(tune)
