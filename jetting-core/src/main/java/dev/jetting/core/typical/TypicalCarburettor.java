@@ -73,7 +73,7 @@ public record TypicalCarburettor(Diameter bore, ScrewKind screwKind) {
     return Carburettor.builder()
         .id(
             "typical "
-                + Decimals.shortest(bore.millimetres())
+                + Decimals.shortest(Math.rint(bore.millimetres() * 100) / 100)
                 + " mm slide carburettor, "
                 + (mixture ? "mixture screw" : "air screw"))
         .bore(bore)

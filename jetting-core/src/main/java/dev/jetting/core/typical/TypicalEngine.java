@@ -137,7 +137,7 @@ public record TypicalEngine(
     return "typical "
         + words(tune)
         + " engine of "
-        + Decimals.shortest(displacement.cubicCentimetres())
+        + Decimals.shortest(Math.rint(displacement.cubicCentimetres() * 10) / 10)
         + " cm³, "
         + words(cooling)
         + "-cooled";
