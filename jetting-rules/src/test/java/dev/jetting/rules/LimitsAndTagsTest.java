@@ -42,7 +42,7 @@ class LimitsAndTagsTest {
     assertThat(report.rulebook().toString())
         .endsWith(", changed: given other limits screw-range (warning)");
     assertThat(ReportText.inFull(report))
-        .containsIgnoringNewLines("of a pilot screw 2 turns")
+        .containsPattern("of\\s+a\\s+pilot\\s+screw\\s+2\\s+turns")
         .containsPattern("given\\s+other\\s+limits\\s+screw-range");
   }
 

@@ -37,8 +37,8 @@ public final class OneLine {
    * Returns a text as it can be shown.
    *
    * @param text the text
-   * @param longest the most characters (code points) that are shown, 0 or more; an ellipsis stands
-   *     for the rest
+   * @param longest the most characters (code points) that are shown, 0 or more; an ellipsis
+   *     replaces the rest
    * @return the text; in the place of each character that {@link #steers}, a backslash, {@code u}
    *     and the four hexadecimal digits of each of its UTF-16 units
    */

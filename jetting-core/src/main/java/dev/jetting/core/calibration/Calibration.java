@@ -139,7 +139,7 @@ public final class Calibration {
    * This calibration with readings from when the engine ran well. A fault that is assumed later
    * ({@link #assuming}) came after them and does not count in them.
    *
-   * @param proof the readings, all on the engine as it is now but for such a fault
+   * @param proof the readings, all on the engine as it is now except for such a fault
    * @return what they all have taught
    */
   public Calibration withProof(List<Reading> proof) {

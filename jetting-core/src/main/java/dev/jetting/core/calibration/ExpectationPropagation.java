@@ -18,7 +18,7 @@ final class ExpectationPropagation {
 
   private static final int MOST_SWEEPS = 500;
 
-  /** A sweep over n intervals takes some n³ multiplications; so many are spent at most. */
+  /** A sweep over n intervals takes some n³ multiplications; this is the most that is spent. */
   static final double MOST_WORK = 5e6;
 
   private static final double SETTLED = 1e-10;

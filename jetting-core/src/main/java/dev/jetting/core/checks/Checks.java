@@ -95,7 +95,7 @@ public final class Checks {
    * Checks how many there are of something that costs time.
    *
    * @param field the field that holds them
-   * @param what what there are so many of
+   * @param what what is counted
    * @param count how many
    * @param most how many are allowed
    * @throws InvalidValueException if there are more

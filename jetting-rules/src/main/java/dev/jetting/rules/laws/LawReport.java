@@ -15,7 +15,7 @@ public record LawReport(List<LawResult> results, List<SeenOutcomes> seen) {
   /**
    * Copies the lists.
    *
-   * @param results each law with what came of it
+   * @param results each law with its result
    * @param seen each rule of the candidate with the outcomes that it ever had
    */
   public LawReport {

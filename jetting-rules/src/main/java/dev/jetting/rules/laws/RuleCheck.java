@@ -138,7 +138,12 @@ public final class RuleCheck {
         Outcome.of(outcome.findings().stream().filter(f -> f.subject().equals(subject)).toList());
     if (on.status() != Status.FAILED) {
       throw new AssertionError(
-          "rule " + rule.id() + ": expected a finding on " + subject + ", but it " + told(outcome));
+          "rule "
+              + rule.id()
+              + ": expected a finding on "
+              + subject
+              + ", but it "
+              + words(outcome));
     }
     return new Checked(rule.id(), on);
   }
@@ -164,12 +169,12 @@ public final class RuleCheck {
               + ": expected "
               + expected
               + ", but it "
-              + told(outcome));
+              + words(outcome));
     }
     return new Checked(rule.id(), outcome);
   }
 
-  private static String told(Outcome outcome) {
+  private static String words(Outcome outcome) {
     return "came out as "
         + OutcomeText.of(outcome)
         + outcome.nearest().map(m -> ", " + m.measured() + " against " + m.limit()).orElse("");

@@ -8,10 +8,9 @@ import dev.jetting.rules.search.Space.Hung;
 import dev.jetting.rules.search.Space.Slide;
 
 /**
- * Goes through the settings with one slide and one needle jet on an engine of which something is
- * known from a proven setup. What is known moves the mixture, so the bounds of {@link Sweep} do not
- * hold: each setting is worked out until it is too far from need or too lean to matter. Belongs to
- * one worker.
+ * Goes through the settings with one slide and one needle jet on an engine with a proven setup.
+ * What is known moves the mixture, so the bounds of {@link Sweep} do not hold: each setting is
+ * computed until it is too far from need or too lean to matter. Belongs to one worker.
  */
 final class KnownSweep implements Sweeping {
 

@@ -112,7 +112,7 @@ final class Limits {
     return Math.sqrt(engine * engine + parts.partsVariance(there.sizes()));
   }
 
-  /** The same of an engine of which something is known, in an air case. */
+  /** The same of an engine with a proven setup, in an air case. */
   double deviationsAwayKnown(
       MixtureTable.Local there, int opening, int airCase, ModelUncertainty parts) {
     FuelErrors errors = known.get(airCase).get(opening);

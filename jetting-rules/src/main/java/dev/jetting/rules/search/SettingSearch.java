@@ -28,9 +28,9 @@ import java.util.stream.Stream;
  * A search over every combination of the choices for an engine and its riding: exact, not sampled.
  *
  * <p>A bound excludes most settings without computing them. The others are computed as in {@link
- * dev.jetting.rules.AssessedSetting}: for an engine that nobody has measured, or for one of which a
- * proven setup teaches something ({@link AssessedSetting#known}). With a proven setup every setting
- * is computed, which takes some ten times as long. The result is the same on any number of threads.
+ * dev.jetting.rules.AssessedSetting}: for an engine that nobody has measured, or for one with a
+ * proven setup ({@link AssessedSetting#known}). With a proven setup every setting is computed,
+ * which takes some ten times as long. The result is the same on any number of threads.
  *
  * <p>The answer is as good as the model and the spreads: ride it in from the rich side all the
  * same. Not for an engine in a tuning session; {@link dev.jetting.rules.tuning.NextChange} uses its

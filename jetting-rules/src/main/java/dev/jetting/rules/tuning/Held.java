@@ -28,7 +28,7 @@ final class Held {
   static final List<ThrottleOpening> MARKS =
       Stream.concat(OPENINGS.stream(), BETWEEN.stream()).toList();
 
-  /** Up to here the engine's answer tells more than a plug. */
+  /** Up to here the engine's answer is better evidence than a plug. */
   static final ThrottleOpening SMALL = BETWEEN.get(0);
 
   /** Without a reading of these no session ends. */

@@ -39,7 +39,7 @@ final class StepChooser {
   /** A fault less likely than this is not named (assumed). */
   private static final double WORTH_NAMING = 0.05;
 
-  /** So many are named in a reservation. */
+  /** The most that a reservation names. */
   private static final int MOST_NAMED = 3;
 
   private final Tuner tuner;

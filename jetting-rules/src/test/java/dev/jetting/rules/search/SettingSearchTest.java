@@ -117,7 +117,7 @@ class SettingSearchTest {
         mainJets);
   }
 
-  /** Of an engine with a proof the search tells what an assessment with the proof tells. */
+  /** On an engine with a proof the search agrees with an assessment with the proof. */
   @Test
   void best_ofAProvenEngine_isThatOfPlainEnumeration_withTheProof() {
     SetupSheet proven =
@@ -302,7 +302,7 @@ class SettingSearchTest {
     assertThat(SEARCH.best(3, Run.on(4, task -> {}))).isEqualTo(SEARCH.best(3, Run.alone()));
   }
 
-  /** A fault of the caller's own is told apart from one of the search. */
+  /** A fault of the caller's own is no fault of the search. */
   @Test
   void callbackThatThrows_endsTheSearchAndIsNamed() {
     IllegalStateException fault = new IllegalStateException("no more room");

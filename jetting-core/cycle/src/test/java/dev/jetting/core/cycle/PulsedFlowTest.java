@@ -51,8 +51,8 @@ class PulsedFlowTest {
       volume += inertia / ALPHA * Math.log1p(fall);
       flow = top / (1 + fall);
     }
-    double told = PulsedFlow.flow(ALPHA, 0, SHARE, PEAK, SHARE * PEAK, inertia);
-    assertThat(told / volume).isCloseTo(1, within(0.08));
+    double closed = PulsedFlow.flow(ALPHA, 0, SHARE, PEAK, SHARE * PEAK, inertia);
+    assertThat(closed / volume).isCloseTo(1, within(0.08));
   }
 
   @Test
