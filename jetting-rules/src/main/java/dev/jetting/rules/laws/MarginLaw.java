@@ -19,6 +19,9 @@ final class MarginLaw {
   /** By how much of its own size a number may differ from its limit there. */
   private static final double TOLERANCE = 1e-4;
 
+  /** Numbers below it count as this big: halving a change does not come nearer to a limit of 0. */
+  private static final double LEAST_SIZE = 0.01;
+
   private MarginLaw() {}
 
   static Verdict check(Rule rule, Experiment experiment) {
@@ -79,7 +82,7 @@ final class MarginLaw {
     double left = Math.abs(margin.get().left().value());
     boolean counted = measured == Math.rint(measured) && limit == Math.rint(limit) && left <= 1;
     double size = Math.max(Math.abs(measured), Math.abs(limit));
-    return counted || left <= TOLERANCE * Math.max(size, TOLERANCE)
+    return counted || left <= TOLERANCE * Math.max(size, LEAST_SIZE)
         ? Optional.empty()
         : Optional.of(
             "it "

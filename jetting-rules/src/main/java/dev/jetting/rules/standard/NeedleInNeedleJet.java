@@ -54,7 +54,10 @@ final class NeedleInNeedleJet {
         List.of(length, ring));
   }
 
-  /** Of the needle's length, from where it leaves the jet on. */
+  /**
+   * How far the tip is in the jet at full lift, from where it leaves the jet on. The limit is fixed,
+   * so a waiver's ceiling covers no needle that is hung higher.
+   */
   private static Margin length(Setting setting) {
     double bore = setting.carburettor().bore().millimetres();
     double tip = setting.needle().tip().millimetres();
@@ -63,8 +66,8 @@ final class NeedleInNeedleJet {
     double leaves = Math.min(1, Math.max(0, (tip - hung - idle) / (bore - idle)));
     return Margin.atLeast(
         "setting.needle",
-        new Measure(tip, "mm"),
-        new Measure(bore + hung, "mm"),
+        new Measure(tip - bore - hung, "mm"),
+        new Measure(0, "mm"),
         new ThrottleBand(ThrottleOpening.ofShare(leaves), ThrottleOpening.FULL));
   }
 
