@@ -66,7 +66,7 @@ final class NeedleInNeedleJet {
     double leaves = Math.min(1, Math.max(0, (tip - hung - idle) / (bore - idle)));
     return Margin.atLeast(
         "setting.needle",
-        new Measure(tip - bore - hung, "mm"),
+        new Measure(tip - (bore + hung), "mm"),
         new Measure(0, "mm"),
         new ThrottleBand(ThrottleOpening.ofShare(leaves), ThrottleOpening.FULL));
   }
