@@ -55,8 +55,8 @@ final class NeedleInNeedleJet {
   }
 
   /**
-   * How far the tip is in the jet at full lift, from where it leaves the jet on. The limit is fixed,
-   * so a waiver's ceiling covers no needle that is hung higher.
+   * How far the tip is in the jet at full lift, from where it leaves the jet on. The limit is
+   * fixed, so a waiver's ceiling covers no needle that is hung higher.
    */
   private static Margin length(Setting setting) {
     double bore = setting.carburettor().bore().millimetres();
