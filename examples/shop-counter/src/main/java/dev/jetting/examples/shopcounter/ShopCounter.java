@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -59,6 +61,7 @@ public final class ShopCounter implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    Logger.getLogger("").setLevel(Level.WARNING);
     Counter counter = Counter.start(host, port, database, stock(), Limits.ofACounter());
     Runtime.getRuntime().addShutdownHook(new Thread(counter::close));
     System.out.println("Shop counter: http://" + host + ":" + counter.port() + "/");

@@ -117,8 +117,9 @@ final class Browser implements AutoCloseable {
   private String read(String css, String property) {
     String script =
         "const found = document.querySelector(arguments[0]);"
-            + "return found === null ? null : found."
-            + property;
+            + "return found === null ? null : String(found."
+            + property
+            + ")";
     return waiting(css).until(d -> (String) js(script, css));
   }
 
@@ -253,6 +254,15 @@ final class Browser implements AutoCloseable {
     driver.executeAsyncScript(
         "const done = arguments[0];"
             + "requestAnimationFrame(() => requestAnimationFrame(() => done()))");
+  }
+
+  /** From now on, how many bytes a second the browser sends at most; -1 for as many as it can. */
+  void sendAt(int bytes) {
+    driver.executeCdpCommand("Network.enable", Map.of());
+    driver.executeCdpCommand(
+        "Network.emulateNetworkConditions",
+        Map.of(
+            "offline", false, "latency", 0, "downloadThroughput", -1, "uploadThroughput", bytes));
   }
 
   /** By how much the page is wider than the view. */

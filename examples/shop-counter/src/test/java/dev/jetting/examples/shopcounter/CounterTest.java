@@ -1,18 +1,31 @@
 package dev.jetting.examples.shopcounter;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.jetting.examples.shopcounter.web.Limits;
+import java.net.URLEncoder;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.util.List;
 import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CounterTest {
+
+  /** A line of the weather card: main jet, clip, screw, temperature and height. */
+  private static final Pattern RANGE =
+      Pattern.compile(
+          "<b>main (\\d+), clip (\\d), screw ([^<]+)</b></td><td>[^<]+</td>"
+              + "<td>(-?\\d+) °C at (\\d+) m<");
 
   private static Running counter;
 
@@ -58,6 +71,33 @@ class CounterTest {
     HttpResponse<String> words = counter.get("a", machine + "/session/words");
     assertThat(words.headers().firstValue("Content-Type").orElseThrow()).startsWith("text/plain");
     assertThat(words.body()).contains("Milk cart").doesNotContain("<p");
+  }
+
+  /** In the densest air that the card names for a setting, the picture accepts it too. */
+  @ParameterizedTest
+  @ValueSource(strings = {"mild-all-round", "tuned-on-mild-main"})
+  void weatherCard_namesAirInWhichThePictureAcceptsTheSetting(String demo) {
+    String machine = counter.demo("w", demo);
+    List<MatchResult> ranges =
+        RANGE.matcher(counter.get("w", machine + "/cards").body()).results().toList();
+    assertThat(ranges).isNotEmpty();
+    for (MatchResult range : ranges) {
+      Map<String, String> day =
+          Map.of("temperature", range.group(4) + " C", "height", range.group(5) + " m");
+      assertThat(counter.postForm("w", machine + "/session/day", day).statusCode()).isEqualTo(303);
+      String query =
+          "?main="
+              + range.group(1)
+              + "&clip="
+              + range.group(2)
+              + "%20of%205%20from%20top"
+              + "&screw="
+              + URLEncoder.encode(range.group(3), UTF_8)
+              + "%20turns";
+      assertThat(counter.get("w", machine + query).body())
+          .as(range.group())
+          .contains("<label class=\"\"><input type=\"radio\" name=\"day\" value=\"today\"");
+    }
   }
 
   @Test

@@ -12,6 +12,6 @@ class LoadFiguresTest {
   void measure_answersEachKindOfRequest() throws Exception {
     assertThat(LoadFigures.measure(Duration.ofMillis(1)))
         .hasSize(5)
-        .allSatisfy((what, number) -> assertThat(number).isPositive());
+        .allSatisfy((what, figure) -> assertThat(figure.perSecond()).isPositive());
   }
 }

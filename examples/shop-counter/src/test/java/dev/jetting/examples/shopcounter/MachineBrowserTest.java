@@ -73,6 +73,36 @@ class MachineBrowserTest extends BrowserTests {
   }
 
   @Test
+  void anotherDay_goesOnInItsAir_andCanBeTakenBack() {
+    String machine = enter();
+    browser.go(machine + "/session");
+    browser.type("#temperature", "-5 C");
+    browser.type("#height", "100 m");
+    browser.follow("form[action$='/day'] button");
+    assertThat(browser.count(".log li")).isEqualTo(2);
+    assertThat(browser.text(".log li:last-child")).contains("-5 °C, 1001 hPa", "nothing read yet");
+    browser.go(machine + "/log");
+    assertThat(browser.text(".log")).contains("another day: -5 C at 100 m");
+    browser.go(machine);
+    assertThat(browser.text(".days label")).contains("-5 °C");
+    browser.go(machine + "/session");
+    browser.follow("form[action$='/undo'] button");
+    assertThat(browser.count(".log li")).isEqualTo(1);
+    assertThat(browser.text(".log")).contains("20 °C, 910 hPa");
+  }
+
+  @Test
+  void anotherDay_thatIsNoAir_isRefused() {
+    String machine = enter();
+    browser.go(machine + "/session");
+    browser.type("#temperature", "cold");
+    browser.type("#height", "100 m");
+    browser.follow("form[action$='/day'] button");
+    assertThat(browser.text(".big")).contains("cold");
+    browser.expectRefusal(422);
+  }
+
+  @Test
   void pinging_stopsTheRider_untilItIsMadeRicher() {
     String machine = enter();
     browser.go(machine + "/session");

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,6 +15,7 @@ import org.openqa.selenium.Keys;
 /** The kit check, the cards, the log, two machines side by side. */
 class PagesBrowserTest extends BrowserTests {
 
+  private static final Pattern SENT = Pattern.compile("(\\d+) kB of (\\d+) kB sent");
   private static final Pattern PAGE_OF_A_PDF = Pattern.compile("/Type\\s*/Page\\b(?!s)");
 
   @Test
@@ -50,6 +52,29 @@ class PagesBrowserTest extends BrowserTests {
     browser.type("#file", file.toString());
     browser.follow("form button");
     browser.expectText("#check .verdict", "12 of 12");
+  }
+
+  /** On a slow line, so that the sending takes longer than a look. */
+  @Test
+  void sending_showsHowMuchHasGone(@TempDir Path folder) throws IOException {
+    browser.go(counter.address("/kits"));
+    browser.press("input[value=fit]");
+    String kit = browser.value("#kits").lines().findFirst().orElseThrow() + "\n";
+    String kits = kit + "\n".repeat(400_000);
+    browser.type("#file", Files.writeString(folder.resolve("kits.jsonl"), kits).toString());
+    browser.sendAt(100_000);
+    browser.press("form button");
+    browser.until(
+        "part of the file has gone",
+        () -> {
+          Matcher sent = SENT.matcher(browser.text(".sent"));
+          return sent.find()
+              && Integer.parseInt(sent.group(1)) > 0
+              && Integer.parseInt(sent.group(1)) < Integer.parseInt(sent.group(2));
+        });
+    assertThat(Double.parseDouble(browser.value(".sent progress"))).isBetween(0.01, 0.99);
+    browser.sendAt(-1);
+    browser.expectText("#check .verdict", "1 of 1");
   }
 
   @Test
@@ -150,6 +175,8 @@ class PagesBrowserTest extends BrowserTests {
   void twoMachines_standSideBySide() {
     String one = open("mild-all-round");
     String other = open("tuned-on-mild-main");
+    browser.go(counter.address("/compare"));
+    assertThat(browser.value("#a")).isNotEqualTo(browser.value("#b"));
     browser.go(counter.address("/compare?a=" + id(one) + "&b=" + id(other)));
     browser.await("#plot-beside canvas");
     assertThat(browser.text(".differs")).contains("Needle");

@@ -83,6 +83,29 @@ class PictureBrowserTest extends BrowserTests {
     browser.keep("dark");
   }
 
+  /** For eyes that see no colours, neighbours in the stack must differ in lightness. */
+  @Test
+  void circuits_differInLightness_lightAndDark() {
+    assertThat(weakestContrast()).isGreaterThan(1.6);
+    browser.media("", "dark");
+    assertThat(weakestContrast()).isGreaterThan(1.6);
+  }
+
+  /** The smallest contrast ratio of two neighbours, by the formula of WCAG 2.1. */
+  private double weakestContrast() {
+    return ((Number)
+            browser.js(
+                "const part = (hex, i) => parseInt(hex.slice(i, i + 2), 16) / 255;"
+                    + "const linear = c => c <= 0.04045 ? c / 12.92 : ((c + 0.055) / 1.055) ** 2.4;"
+                    + "const light = ['pilot', 'cutaway', 'needle', 'main'].map(name => {"
+                    + "  const hex = getComputedStyle(document.documentElement)"
+                    + "    .getPropertyValue('--c-' + name).trim();"
+                    + "  return 0.05 + 0.2126 * linear(part(hex, 1)) + 0.7152 * linear(part(hex, 3))"
+                    + "    + 0.0722 * linear(part(hex, 5)); });"
+                    + "return Math.min(...light.slice(1).map((dark, i) => light[i] / dark))"))
+        .doubleValue();
+  }
+
   @Test
   void targets_areBigEnoughForDirtyHands() {
     Object small =

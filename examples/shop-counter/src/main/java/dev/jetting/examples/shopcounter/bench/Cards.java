@@ -54,7 +54,7 @@ public record Cards(
         log.stream()
             .filter(entry -> entry.kind() == Entry.Kind.READ)
             .limit(READINGS)
-            .map(entry -> entry.at().toString().substring(0, 10) + " " + entry.text())
+            .map(entry -> entry.day() + " " + entry.text())
             .toList(),
         report.cautions(),
         WeatherCard.of(machine, known));

@@ -114,7 +114,7 @@ public final class MachineForm {
   }
 
   private void needle(MachineDescription.Builder builder) {
-    String id = value("needle").isEmpty() ? "the needle" : value("needle");
+    String id = value("needle").isEmpty() ? "unmarked" : value("needle");
     if (value("thickness").isEmpty()) {
       builder.needle(id);
     } else {

@@ -40,7 +40,7 @@ public record Measured(Machine machine, String text) {
     return new Measured(
         new Machine(
             machine.id(), machine.name(), sheet, TuningSession.beginning(sheet), machine.changed()),
-        "Measured: " + value + " " + number(number) + unit);
+        value + " " + number(number) + unit);
   }
 
   private static MachineValue value(Machine machine, String key) {

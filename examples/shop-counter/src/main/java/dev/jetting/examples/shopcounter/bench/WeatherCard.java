@@ -2,7 +2,6 @@ package dev.jetting.examples.shopcounter.bench;
 
 import dev.jetting.core.air.Air;
 import dev.jetting.core.air.StandardAtmosphere;
-import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.examples.shopcounter.store.Machine;
@@ -13,6 +12,7 @@ import dev.jetting.rules.tuning.MovedSetting;
 import dev.jetting.units.Altitude;
 import dev.jetting.units.Density;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Lambda;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
@@ -21,7 +21,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Which main jet and clip in which air, worked out for one machine.
@@ -125,12 +127,23 @@ public record WeatherCard(List<String> heights, List<Row> rows, List<Range> rang
       SetupSheet sheet, Place place, Knowledge known, Map<String, Setting> settings) {
     Setup there = sheet.setup().withAir(place.air());
     MovedSetting moved = known.tuner().move(sheet, there, known.calibration());
-    Setting setting = moved.setup().setting();
-    String text = text(setting);
-    if (moved.safe()) {
-      settings.put(text, setting);
-    }
-    return new Cell(text, moved.safe(), text.equals(text(there.setting())));
+    Optional<Setting> found = safest(sheet, moved.setup().setting(), place, known);
+    String text = text(found.orElse(moved.setup().setting()));
+    found.ifPresent(setting -> settings.put(text, setting));
+    return new Cell(text, found.isPresent(), text.equals(text(there.setting())));
+  }
+
+  /**
+   * A setting that was moved for the level road, or the next richer one, if it serves on climbs.
+   */
+  private static Optional<Setting> safest(
+      SetupSheet sheet, Setting moved, Place place, Knowledge known) {
+    Stream<Setting> richer =
+        Stream.of(Dial.SCREW, Dial.CLIP, Dial.MAIN)
+            .flatMap(dial -> dial.next(sheet.parts(), moved, 1).stream());
+    return Stream.concat(Stream.of(moved), richer)
+        .filter(setting -> serves(sheet, setting, place, known))
+        .findFirst();
   }
 
   private static String text(Setting setting) {
@@ -159,14 +172,17 @@ public record WeatherCard(List<String> heights, List<Row> rows, List<Range> rang
         .toList();
   }
 
-  /** Whether the lean risk of a setting is accepted at every opening in one air. */
+  /** Whether the risk in one air is accepted, climbs included, and the overrun not too lean. */
   private static boolean serves(SetupSheet sheet, Setting setting, Place place, Knowledge known) {
-    Setup setup = sheet.setup().withSetting(setting).withAir(place.air());
-    return known
-        .riskModel()
-        .profile(MixtureModel.of(setup), AssessedSetting.openings(), known.calibration())
-        .above(sheet.riding().acceptedRisk())
-        .isEmpty();
+    SetupSheet there =
+        sheet.toBuilder()
+            .setup(sheet.setup().withSetting(setting).withAir(place.air()))
+            .riding(sheet.riding().withDays(place.air(), place.air()))
+            .build();
+    AssessedSetting assessed = known.assess(there);
+    Lambda limit = known.riskModel().limits().overrun(there.setup().engine().need());
+    return !assessed.worst().leanRisk().isMoreThan(there.riding().acceptedRisk())
+        && !assessed.overrun().lambda().isMoreThan(limit);
   }
 
   /** Rounded down, which is the safe side. */

@@ -18,6 +18,7 @@ import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.io.IOException;
 import java.io.InputStream;
+import java.lang.management.ManagementFactory;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
@@ -66,6 +67,15 @@ public final class LoadFigures {
     this.address = address;
   }
 
+  /**
+   * How fast something is answered.
+   *
+   * @param perSecond answers a second
+   * @param millis processor time of an answer with its request, ms, which other programs on the
+   *     machine change little
+   */
+  public record Figure(double perSecond, double millis) {}
+
   /** What is done again and again. */
   private interface Work {
     void run() throws IOException, InterruptedException;
@@ -78,20 +88,22 @@ public final class LoadFigures {
    * @throws Exception if a request is refused or the database file cannot be made
    */
   public static void main(String[] args) throws Exception {
-    Map<String, Double> figures = measure(Duration.ofSeconds(10));
-    System.out.println("| what | a second |\n|---|---|");
+    Map<String, Figure> figures = measure(Duration.ofSeconds(10));
+    System.out.println("| what | a second | ms of processor each |\n|---|---|---|");
     figures.forEach(
-        (what, number) -> System.out.printf(Locale.ROOT, "| %s | %.0f |%n", what, number));
+        (what, figure) ->
+            System.out.printf(
+                Locale.ROOT, "| %s | %.0f | %.1f |%n", what, figure.perSecond(), figure.millis()));
   }
 
   /**
    * Measures.
    *
    * @param each for how long each figure is measured, after as long a warm-up
-   * @return answers a second, by what is answered
+   * @return a figure for each kind of answer, by what is answered
    * @throws Exception if a request is refused or the database file cannot be made
    */
-  public static Map<String, Double> measure(Duration each) throws Exception {
+  public static Map<String, Figure> measure(Duration each) throws Exception {
     Path folder = Files.createTempDirectory("shop-counter-load");
     Limits wide = new Limits(Integer.MAX_VALUE / 2, 1e6, 300_000, 2_000_000, 1000, 4);
     try (Counter counter =
@@ -107,27 +119,27 @@ public final class LoadFigures {
     }
   }
 
-  private Map<String, Double> figures() throws Exception {
+  private Map<String, Figure> figures() throws Exception {
     SetupSheet sheet = sheet();
     String json = SheetJson.write(sheet);
     String machine = machine();
     TuningSession session = read(sheet);
     Tuner tuner = Tuner.readingWith(Set.of(Instrument.PLUG, Instrument.FEEL));
-    Map<String, Double> figures = new LinkedHashMap<>();
+    Map<String, Figure> figures = new LinkedHashMap<>();
     figures.put(
         "reports by the library alone",
-        perSecond(() -> StandardRulebook.rulebook().evaluate(AssessedSetting.of(sheet)).passes()));
+        figure(() -> StandardRulebook.rulebook().evaluate(AssessedSetting.of(sheet)).passes()));
     figures.put(
         "reports through `POST /api/report`",
-        perSecond(() -> answered(request("/api/report").POST(BodyPublishers.ofString(json)))));
+        figure(() -> answered(request("/api/report").POST(BodyPublishers.ofString(json)))));
     figures.put(
         "pictures of a changed part, the whole page",
-        perSecond(() -> answered(request(machine + "?main=100").GET())));
+        figure(() -> answered(request(machine + "?main=100").GET())));
     readOnTheCounter(machine);
-    figures.put("next steps by the library alone", perSecond(() -> tuner.next(session)));
+    figures.put("next steps by the library alone", figure(() -> tuner.next(session)));
     figures.put(
         "session steps, the whole page",
-        perSecond(() -> answered(request(machine + "/session").GET())));
+        figure(() -> answered(request(machine + "/session").GET())));
     return figures;
   }
 
@@ -182,15 +194,16 @@ public final class LoadFigures {
     }
   }
 
-  private double perSecond(Work work) throws InterruptedException, ExecutionException {
+  private Figure figure(Work work) throws InterruptedException, ExecutionException {
     run(work);
     return run(work);
   }
 
-  private double run(Work work) throws InterruptedException, ExecutionException {
+  private Figure run(Work work) throws InterruptedException, ExecutionException {
     ExecutorService clients = Executors.newFixedThreadPool(CLIENTS);
     try {
       long begin = System.nanoTime();
+      long busy = processorNanos();
       List<Callable<Long>> all = new ArrayList<>();
       for (int i = 0; i < CLIENTS; i++) {
         all.add(() -> times(work));
@@ -199,10 +212,16 @@ public final class LoadFigures {
       for (Future<Long> one : clients.invokeAll(all)) {
         done += one.get();
       }
-      return done / ((System.nanoTime() - begin) / 1e9);
+      return new Figure(
+          done / ((System.nanoTime() - begin) / 1e9), (processorNanos() - busy) / 1e6 / done);
     } finally {
       clients.shutdown();
     }
+  }
+
+  private static long processorNanos() {
+    return ((com.sun.management.OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean())
+        .getProcessCpuTime();
   }
 
   private long times(Work work) throws IOException, InterruptedException {

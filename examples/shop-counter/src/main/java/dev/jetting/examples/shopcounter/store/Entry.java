@@ -11,12 +11,26 @@ import java.time.Instant;
  */
 public record Entry(Instant at, Kind kind, String text) {
 
+  /** {@return the day and the minute by the shop's clock} */
+  public String minute() {
+    return WallClock.minute(at);
+  }
+
+  /** {@return the day by the shop's clock} */
+  public String day() {
+    return WallClock.day(at);
+  }
+
   /** What kind of thing was done. */
   public enum Kind {
     /** The machine was entered. */
     ENTERED("entered"),
     /** A part or a turn was changed. */
     CHANGED("changed"),
+    /** The machine was looked over before a ride. */
+    CHECKED("checked"),
+    /** A value was measured. */
+    MEASURED("measured"),
     /** Something was seen or felt. */
     READ("read"),
     /** A note of the visitor's. */

@@ -18,6 +18,11 @@ import java.util.Set;
 public record Machine(
     String id, String name, SetupSheet sheet, TuningSession session, Instant changed) {
 
+  /** {@return the day of the last change by the shop's clock} */
+  public String day() {
+    return WallClock.day(changed);
+  }
+
   /** {@return the values that are typical and not stated} */
   public Set<MachineValue> typical() {
     return sheet.typical();

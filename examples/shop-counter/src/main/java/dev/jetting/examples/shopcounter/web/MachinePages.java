@@ -122,7 +122,7 @@ final class MachinePages {
         Visitor.of(request),
         measured.machine().id(),
         measured.machine().session(),
-        Entry.Kind.READ,
+        Entry.Kind.MEASURED,
         measured.text());
     request.redirect("/machines/" + measured.machine().id() + "/known", HttpStatus.SEE_OTHER);
   }

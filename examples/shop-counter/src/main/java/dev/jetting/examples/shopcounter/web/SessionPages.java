@@ -105,11 +105,10 @@ final class SessionPages {
         request,
         machine,
         machine.session().checking(looked),
-        Entry.Kind.READ,
-        "looked at "
-            + looked.stream()
-                .map(check -> check.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-                .collect(Collectors.joining(", ")));
+        Entry.Kind.CHECKED,
+        looked.stream()
+            .map(check -> check.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+            .collect(Collectors.joining(", ")));
   }
 
   private void undo(Context request) {

@@ -47,14 +47,15 @@
   function base(id, height, series, data, range, format, extra) {
     const host = el(id);
     host.textContent = "";
+    const { drawn = [], ...options } = extra;
     const plot = new uPlot({
       width: host.clientWidth, height,
       legend: { show: false },
       cursor: { sync: { key: "throttle" }, drag: { x: false, y: false }, points: { show: false },
         x: true, y: false },
       scales: { x: { time: false, range: [0, 100] }, y: { range } },
-      axes: axes(format), series: [{}, ...series], ...extra,
-      hooks: { drawClear: [places], setCursor: [(u) => {
+      axes: axes(format), series: [{}, ...series], ...options,
+      hooks: { drawClear: [places], draw: drawn, setCursor: [(u) => {
         const hovered = u.cursor.idx !== null && u.cursor.idx !== undefined;
         if (charts && hovered && performance.now() > quietUntil) { look(u.cursor.idx, false); }
       }] },
@@ -106,7 +107,37 @@
       order.map((i) => ({ stroke: colour("card"), width: 1.5, fill: colour(keys[i]),
         points: { show: false } })),
       [charts.throttle, ...order.map((i) => sums[i])], () => [0, 100],
-      (value) => value + " %", {});
+      (value) => value + " %", { drawn: [(u) => name(u, names, columns.shares, sums)] });
+  }
+
+  // Writes each circuit's name where its share is largest, because no colour alone may say it.
+  function name(u, names, shares, sums) {
+    const ctx = u.ctx;
+    ctx.save();
+    ctx.font = "700 " + 15 * devicePixelRatio + "px system-ui, sans-serif";
+    ctx.textBaseline = "middle";
+    ctx.lineJoin = "round";
+    ctx.lineWidth = 5 * devicePixelRatio;
+    ctx.strokeStyle = colour("card");
+    ctx.fillStyle = colour("ink");
+    ctx.textAlign = "center";
+    names.forEach((text, i) => {
+      const half = ctx.measureText(text).width / 2 + 8;
+      const left = u.bbox.left + half;
+      const right = u.bbox.left + u.bbox.width - half;
+      const share = shares[text].map((value, j) => {
+        const x = u.valToPos(charts.throttle[j], "x", true);
+        return x < left || x > right ? 0 : value;
+      });
+      const most = share.indexOf(Math.max(...share));
+      if (share[most] >= 10) {
+        const x = u.valToPos(charts.throttle[most], "x", true);
+        const y = u.valToPos(sums[i][most] - share[most] / 2, "y", true);
+        ctx.strokeText(text, x, y);
+        ctx.fillText(text, x, y);
+      }
+    });
+    ctx.restore();
   }
 
   const two = (value) => value.toFixed(2);
