@@ -11,6 +11,7 @@ import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** A condition of a rule file over the assessed setting. */
 sealed interface Condition {
@@ -22,6 +23,11 @@ sealed interface Condition {
    * @param wanted whether it should hold
    */
   Judgement judge(AssessedSetting setting, boolean wanted);
+
+  /** The conditions on a measure that it is made from. */
+  default Stream<Condition> leaves() {
+    return Stream.of(this);
+  }
 
   /** The condition in words, without the measures' numbers on any setting. */
   String words();
@@ -38,6 +44,11 @@ sealed interface Condition {
     public String words() {
       return joined(each, " and ");
     }
+
+    @Override
+    public Stream<Condition> leaves() {
+      return each.stream().flatMap(Condition::leaves);
+    }
   }
 
   /** Any of some conditions. */
@@ -52,6 +63,11 @@ sealed interface Condition {
     public String words() {
       return joined(each, " or ");
     }
+
+    @Override
+    public Stream<Condition> leaves() {
+      return each.stream().flatMap(Condition::leaves);
+    }
   }
 
   /** What another condition denies. */
@@ -64,6 +80,11 @@ sealed interface Condition {
     @Override
     public String words() {
       return "not (" + condition.words() + ")";
+    }
+
+    @Override
+    public Stream<Condition> leaves() {
+      return condition.leaves();
     }
   }
 

@@ -111,6 +111,15 @@ enum Dimension {
     return reader.applyAsDouble(text);
   }
 
+  /** Whether a text states a number of this dimension. */
+  boolean reads(String text) {
+    try {
+      return Double.isFinite(read(text));
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
+  }
+
   Measure measure(double number) {
     return new Measure(number, unit);
   }

@@ -71,7 +71,9 @@ record Expected(Type type, boolean id) {
   private Stream<RecordComponent> components() {
     Class<?> raw = raw();
     Class<?> form = form(raw);
-    return form.isRecord() ? Stream.of(form.getRecordComponents()) : Stream.empty();
+    return form.isRecord() && raw != JsonText.class
+        ? Stream.of(form.getRecordComponents())
+        : Stream.empty();
   }
 
   private static Class<?> form(Class<?> raw) {
@@ -114,6 +116,9 @@ record Expected(Type type, boolean id) {
     }
     if (raw == Map.class) {
       return "an object";
+    }
+    if (raw == JsonText.class) {
+      return "a text, a number, true, false, an array or an object";
     }
     List<String> others = new ArrayList<>();
     if (raw == Threshold.class) {

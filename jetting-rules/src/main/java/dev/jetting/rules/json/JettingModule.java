@@ -41,6 +41,8 @@ public final class JettingModule extends SimpleModule {
     module.addSerializer(Double.class, Scalars.FINITE_NUMBER);
     module.addDeserializer(Threshold.class, new Threshold.Deserializer());
     module.addSerializer(Threshold.class, new Threshold.Serializer());
+    module.addDeserializer(JsonText.class, new JsonText.Deserializer());
+    module.addSerializer(JsonText.class, new JsonText.Serializer());
     return module;
   }
 

@@ -49,7 +49,8 @@ final class ObjectDeserializer extends DelegatingDeserializer {
     public JsonDeserializer<?> modifyDeserializer(
         DeserializationConfig config, BeanDescription description, JsonDeserializer<?> found) {
       Class<?> type = description.getBeanClass();
-      boolean object = Form.of(type).isPresent() || (type.isRecord() && Ours.is(type));
+      boolean record = type.isRecord() && Ours.is(type) && type != JsonText.class;
+      boolean object = record || Form.of(type).isPresent();
       return object ? new ObjectDeserializer(found) : found;
     }
   }

@@ -1,11 +1,13 @@
 package dev.jetting.rules.json;
 
 import dev.jetting.rules.Rule;
+import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.kit.Catalogue;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -43,7 +45,8 @@ import java.util.Optional;
  *   <li>{@code band}: the throttle band that it sees, such as {@code {"from": "1/8", "to": "1/2"}};
  *       the whole range unless given;
  *   <li>{@code when}: the condition without which it is not applicable;
- *   <li>{@code subject}: the path of the part it is about; the measure that failed unless given.
+ *   <li>{@code subject}: the path of the part it is about; the measure that failed unless given;
+ *   <li>{@code examples}: setup sheets with the outcome on each, which {@link #check} tries.
  * </ul>
  *
  * <p>A condition is an object with one of {@code all} and {@code any} (lists of conditions), {@code
@@ -68,9 +71,21 @@ import java.util.Optional;
  * {measure}} and {@code {throttle}}; there is no other expression in them. Where all conditions
  * must hold, each that does not makes a finding; where any would do, the one nearest to it.
  *
+ * <p>An example is an object with {@code on}, the name of a setup sheet that {@link #check} is
+ * given, and {@code expect}: {@code "passed"}, {@code "failed"}, {@code "not-applicable"} or {@code
+ * "not-evaluated"}. Optionally it has
+ *
+ * <ul>
+ *   <li>{@code edits}: the value to put at each JSON Pointer (RFC 6901) into the sheet's document,
+ *       such as {@code {"/setting/mainJet": "1.21 mm"}}, a holder before what it holds;
+ *   <li>{@code limit}: the limit that the nearest margin states, such as {@code "1.20 mm"}, to a
+ *       millionth;
+ *   <li>{@code subject}: what a finding must be on, if it fails.
+ * </ul>
+ *
  * <p>Limits: 1 000 000 characters, nested 40 deep; 200 rules; 100 conditions a rule, nested 8 deep;
- * 50 former ids, and texts of {@code oneOf}; texts of one line and 1000 characters; names of 200,
- * numbers of 100 and ids of 60 characters.
+ * 20 examples a rule, and 20 edits an example; 50 former ids, and texts of {@code oneOf}; texts of
+ * one line and 1000 characters; names of 200, numbers of 100 and ids of 60 characters.
  *
  * <p>Immutable. Two are equal if they say the same. Not for rules that need arithmetic of their
  * own; those are written in Java.
@@ -186,15 +201,37 @@ public final class RuleFile {
   }
 
   private List<RuleRemark> review(KnownTexts known) {
-    Document document = CODEC.document(source.orElseGet(this::toJson));
-    return new RuleReview(form, known, document).remarks();
+    return new RuleReview(form, known, document()).remarks();
   }
 
-  /** A rule as the only one of its file, on one line. */
+  /**
+   * Tries the examples of the rules: each edits a named sheet, and states the outcome there.
+   *
+   * <pre>{@code
+   * file.check(Map.of("plain", LawKit.plainSheet())).forEach(out::println);
+   * }</pre>
+   *
+   * @param sheets the sheets by the names that the examples use
+   * @return a remark for each example that does not hold or cannot be tried, and for each rule
+   *     without an example on which it passes or fails; in the order of the document
+   */
+  public List<RuleRemark> check(Map<String, SetupSheet> sheets) {
+    return new RuleExamples(form, rules, document(), sheets).remarks();
+  }
+
+  private Document document() {
+    return CODEC.document(source.orElseGet(this::toJson));
+  }
+
+  /** A rule as the only one of its file, on one line, without its examples. */
   static String written(RuleFileForm file, RuleForm rule) {
     RuleFileForm alone =
         new RuleFileForm(
-            file.format(), file.schemaVersion(), file.name(), file.version(), List.of(rule));
+            file.format(),
+            file.schemaVersion(),
+            file.name(),
+            file.version(),
+            List.of(rule.withoutExamples()));
     return CODEC.writeLine(new RuleFile(alone, List.of()));
   }
 

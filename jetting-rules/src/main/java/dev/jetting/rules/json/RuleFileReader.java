@@ -6,6 +6,7 @@ import dev.jetting.rules.json.Condition.Bound;
 import dev.jetting.rules.json.Condition.Limit;
 import dev.jetting.rules.json.Condition.Source;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -72,6 +73,8 @@ final class RuleFileReader {
             at(path.child("message"), () -> new Template(form.message())),
             at(path.child("remedy"), () -> new Template(form.remedy())),
             form.subject());
+    form.examples()
+        .ifPresent(all -> ExampleReader.check(path.child("examples"), all, judge.require()));
     return draft
         .title(form.title())
         .rationale(form.rationale())
@@ -100,7 +103,7 @@ final class RuleFileReader {
     }
   }
 
-  private static void line(Path path, String text) {
+  static void line(Path path, String text) {
     boolean good =
         !text.isBlank() && text.length() <= LONGEST_TEXT && ONE_LINE.matcher(text).matches();
     if (!good) {
@@ -109,13 +112,13 @@ final class RuleFileReader {
     }
   }
 
-  private static void size(Path path, List<?> list, int most, String what) {
+  static void size(Path path, Collection<?> list, int most, String what) {
     if (list.isEmpty() || list.size() > most) {
       throw new Misplaced(path, list.size() + " " + what, "1 to " + most);
     }
   }
 
-  private static <T> T at(Path path, Supplier<T> made) {
+  static <T> T at(Path path, Supplier<T> made) {
     try {
       return made.get();
     } catch (Misplaced e) {

@@ -17,4 +17,23 @@ record RuleForm(
     ConditionForm require,
     String message,
     String remedy,
-    Optional<String> subject) {}
+    Optional<String> subject,
+    Optional<List<ExampleForm>> examples) {
+
+  /** The same rule without what says nothing about its outcomes. */
+  RuleForm withoutExamples() {
+    return new RuleForm(
+        id,
+        formerIds,
+        title,
+        rationale,
+        severity,
+        band,
+        when,
+        require,
+        message,
+        remedy,
+        subject,
+        Optional.empty());
+  }
+}

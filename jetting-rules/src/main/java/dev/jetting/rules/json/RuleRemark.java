@@ -30,7 +30,13 @@ public record RuleRemark(
     /** A rule that fails just where another one of the same severity fails. */
     DOUBLED,
     /** A text that the measure never has. */
-    UNKNOWN_TEXT
+    UNKNOWN_TEXT,
+    /** An example whose outcome is not the one that it states. */
+    EXAMPLE_FAILS,
+    /** An example that cannot be tried: an unknown sheet, or an edit that makes none. */
+    EXAMPLE_UNUSABLE,
+    /** A rule without an example on which it passes, or without one on which it fails. */
+    NO_EXAMPLE
   }
 
   /**
@@ -48,6 +54,12 @@ public record RuleRemark(
     Objects.requireNonNull(ruleId, "ruleId");
     Objects.requireNonNull(pointer, "pointer");
     Objects.requireNonNull(message, "message");
+  }
+
+  /** The remark on a place of a document. */
+  static RuleRemark at(Document document, Path path, Kind kind, String ruleId, String message) {
+    Document.Spot spot = document.at(path);
+    return new RuleRemark(kind, ruleId, path.pointer(), spot.line(), spot.column(), message);
   }
 
   /** {@return the remark in one line: place, rule and message} */

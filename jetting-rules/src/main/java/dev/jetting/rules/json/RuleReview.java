@@ -2,6 +2,7 @@ package dev.jetting.rules.json;
 
 import static java.util.Comparator.comparing;
 import static java.util.stream.Collectors.joining;
+import static java.util.stream.Collectors.toSet;
 
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.Iterables;
@@ -9,10 +10,10 @@ import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.json.Cases.Wanted;
 import dev.jetting.rules.json.RuleRemark.Kind;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Looks through a rule file for what its author can hardly have meant. */
 final class RuleReview {
@@ -42,25 +43,17 @@ final class RuleReview {
     }
 
     Set<String> measures() {
-      Set<String> names = new HashSet<>();
-      when.ifPresent(condition -> collect(condition, names));
-      collect(require, names);
-      return names;
+      return Stream.concat(when.stream(), Stream.of(require))
+          .flatMap(Condition::leaves)
+          .map(RuleReview::measure)
+          .collect(toSet());
     }
+  }
 
-    private static void collect(Condition condition, Set<String> names) {
-      if (condition instanceof Condition.All all) {
-        all.each().forEach(each -> collect(each, names));
-      } else if (condition instanceof Condition.Any any) {
-        any.each().forEach(each -> collect(each, names));
-      } else if (condition instanceof Condition.Not not) {
-        collect(not.condition(), names);
-      } else if (condition instanceof Condition.Bound bound) {
-        names.add(bound.source().gauge().name());
-      } else {
-        names.add(((Condition.OneOf) condition).gauge().name());
-      }
-    }
+  private static String measure(Condition leaf) {
+    return leaf instanceof Condition.Bound bound
+        ? bound.source().gauge().name()
+        : ((Condition.OneOf) leaf).gauge().name();
   }
 
   RuleReview(RuleFileForm file, KnownTexts known, Document document) {
@@ -101,10 +94,7 @@ final class RuleReview {
   }
 
   private void remark(Kind kind, Reviewed rule, Path path, String message) {
-    Document.Spot spot = document.at(path);
-    remarks.add(
-        new RuleRemark(
-            kind, rule.form().id(), path.pointer(), spot.line(), spot.column(), message));
+    remarks.add(RuleRemark.at(document, path, kind, rule.form().id(), message));
   }
 
   private void conditions(Reviewed rule) {

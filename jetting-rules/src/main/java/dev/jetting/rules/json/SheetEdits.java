@@ -60,7 +60,7 @@ public final class SheetEdits {
     }
   }
 
-  private static JsonPointer pointer(String text) {
+  static JsonPointer pointer(String text) {
     try {
       return JsonPointer.compile(text);
     } catch (IllegalArgumentException e) {

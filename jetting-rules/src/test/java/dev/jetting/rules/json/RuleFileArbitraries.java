@@ -2,6 +2,7 @@ package dev.jetting.rules.json;
 
 import static net.jqwik.api.Combinators.combine;
 
+import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.json.Threshold.Against;
@@ -59,7 +60,8 @@ final class RuleFileArbitraries {
                   r.require(),
                   r.message(),
                   r.remedy(),
-                  r.subject());
+                  r.subject(),
+                  r.examples());
             })
         .toList();
   }
@@ -71,9 +73,10 @@ final class RuleFileArbitraries {
             conditions(2).optional(),
             conditions(3),
             Arbitraries.of("{measured} is beyond {limit}", "{throttle}: {measure}", "plain"),
-            Arbitraries.of("setting.needleJet", "engine").optional())
+            Arbitraries.of("setting.needleJet", "engine").optional(),
+            examples().list().ofMinSize(1).ofMaxSize(3).optional())
         .as(
-            (text, severity, when, require, message, subject) ->
+            (text, severity, when, require, message, subject, examples) ->
                 new RuleForm(
                     "id",
                     subject.map(List::of),
@@ -85,7 +88,22 @@ final class RuleFileArbitraries {
                     require,
                     message,
                     text,
-                    subject));
+                    subject,
+                    examples));
+  }
+
+  private static Arbitrary<ExampleForm> examples() {
+    Arbitrary<JsonText> values =
+        Arbitraries.of("\"1.30 mm\"", "1.10", "-5E+3", "true", "[1,\"λ\"]", "{\"a\":{}}")
+            .map(JsonText::new);
+    Arbitrary<String> pointers = Arbitraries.of("/setting/mainJet", "/setting", "/a~1b/0", "/ü");
+    return combine(
+            texts(),
+            Arbitraries.maps(pointers, values).ofMinSize(1).ofMaxSize(3).optional(),
+            Arbitraries.of(Status.PASSED, Status.FAILED, Status.NOT_EVALUATED))
+        .as(
+            (on, edits, expect) ->
+                new ExampleForm(on, edits, expect, Optional.empty(), Optional.empty()));
   }
 
   private static Arbitrary<ConditionForm> conditions(int deep) {

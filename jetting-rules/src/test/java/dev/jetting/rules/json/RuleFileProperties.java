@@ -116,7 +116,8 @@ class RuleFileProperties {
             require,
             form.message(),
             form.remedy(),
-            form.subject());
+            form.subject(),
+            form.examples());
     return RuleFileReader.read(
             new RuleFileForm(RuleFileForm.FORMAT, RuleFileForm.VERSION, "n", "1", List.of(changed)))
         .rules()

@@ -1,6 +1,7 @@
 package dev.jetting.rules.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.fail;
 
 import com.google.common.base.Splitter;
 import dev.jetting.rules.AssessedSetting;
@@ -109,6 +110,7 @@ class RuleReviewProperties {
         }
       }
       case UNKNOWN_TEXT -> {}
+      case EXAMPLE_FAILS, EXAMPLE_UNUSABLE, NO_EXAMPLE -> fail("a review tries no example: " + as);
     }
   }
 
@@ -167,6 +169,7 @@ class RuleReviewProperties {
                     require,
                     "m",
                     "r",
+                    Optional.empty(),
                     Optional.empty()));
   }
 

@@ -129,6 +129,9 @@ final class SchemaWriter {
     if (type == int.class) {
       return typed("integer");
     }
+    if (type == JsonText.class) {
+      return NODES.objectNode(); // any value
+    }
     return type == String.class ? typed("string") : reference((Class<?>) type);
   }
 
