@@ -21,6 +21,7 @@ module dev.jetting.rules {
   exports dev.jetting.rules.risk;
   exports dev.jetting.rules.search;
   exports dev.jetting.rules.standard;
+  exports dev.jetting.rules.text;
   exports dev.jetting.rules.tuning;
 
   uses dev.jetting.rules.RulePack;

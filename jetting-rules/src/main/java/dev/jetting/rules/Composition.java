@@ -3,6 +3,8 @@ package dev.jetting.rules;
 import com.google.common.collect.ImmutableList;
 import dev.jetting.rules.Outcome.Branch;
 import dev.jetting.rules.Outcome.Status;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -41,7 +43,7 @@ final class Composition {
     return new Outcome(
         status,
         findings,
-        inner.outcome().reason(),
+        inner.outcome().why(),
         List.of(inner),
         inner.outcome().nearest().map(Margin::turned));
   }
@@ -68,15 +70,20 @@ final class Composition {
                 .flatMap(branch -> branch.outcome().findings().stream())
                 .collect(ImmutableList.toImmutableList())
             : ImmutableList.of();
-    String reason =
-        status == Status.PASSED || status == Status.FAILED
-            ? ""
-            : branches.stream()
-                .filter(branch -> branch.outcome().status() == status)
-                .map(branch -> branch.ruleId() + ": " + branch.outcome().reason())
-                .findFirst()
-                .orElse("");
-    return new Outcome(status, findings, reason, branches, margin(branches, status, deciding));
+    Message why =
+        branches.stream()
+            .filter(branch -> status != Status.PASSED && status != Status.FAILED)
+            .filter(branch -> branch.outcome().status() == status)
+            .map(Composition::why)
+            .findFirst()
+            .orElse(Message.plain(""));
+    return new Outcome(status, findings, why, branches, margin(branches, status, deciding));
+  }
+
+  private static Message why(Branch branch) {
+    return Message.plain("{rule}: {reason}")
+        .with("rule", Argument.name(branch.ruleId()))
+        .with("reason", Argument.words(branch.outcome().why()));
   }
 
   /**

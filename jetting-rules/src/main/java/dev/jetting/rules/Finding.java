@@ -1,16 +1,18 @@
 package dev.jetting.rules;
 
 import com.google.common.collect.ImmutableSortedMap;
+import com.google.common.collect.Maps;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
 import java.util.Map;
 import java.util.Objects;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * What a failed rule found.
  *
- * <p>The message is for people; programs read the id, the subject, the measures and the attributes,
- * and never need to parse it.
+ * <p>The words are for people; programs read the id, the subject, the measures and the arguments of
+ * the words, and never need to parse a text. {@link Wording} prints them in another language.
  *
  * @param subject path of the part or circuit it is about, such as {@code setting.needleJet}
  * @param measured what was measured
@@ -18,8 +20,7 @@ import java.util.regex.Pattern;
  * @param margin limit less measured, or measured less limit: below zero by how much the rule
  *     failed, in the unit of both
  * @param band where in the throttle range
- * @param message one sentence that says what is wrong, with {@code {name}} for each attribute
- * @param attributes the values that the message shows, by name
+ * @param words one sentence that says what is wrong, with the values that it shows
  * @param remedy what to change
  */
 public record Finding(
@@ -28,14 +29,11 @@ public record Finding(
     Measure limit,
     Measure margin,
     ThrottleBand band,
-    String message,
-    Map<String, String> attributes,
+    Message words,
     Remedy remedy) {
 
-  private static final Pattern PLACEHOLDER = Pattern.compile("\\{([A-Za-z]+)}");
-
   /**
-   * Copies the attributes, in the order of their names.
+   * Checks for nulls.
    *
    * @param subject path of the part or circuit it is about, such as {@code setting.needleJet}
    * @param measured what was measured
@@ -43,8 +41,7 @@ public record Finding(
    * @param margin limit less measured, or measured less limit: below zero by how much the rule
    *     failed, in the unit of both
    * @param band where in the throttle range
-   * @param message one sentence that says what is wrong, with {@code {name}} for each attribute
-   * @param attributes the values that the message shows, by name
+   * @param words one sentence that says what is wrong, with the values that it shows
    * @param remedy what to change
    */
   public Finding {
@@ -53,12 +50,9 @@ public record Finding(
     Objects.requireNonNull(limit, "limit");
     Objects.requireNonNull(margin, "margin");
     Objects.requireNonNull(band, "band");
-    Objects.requireNonNull(message, "message");
+    Objects.requireNonNull(words, "words");
     Objects.requireNonNull(remedy, "remedy");
     PlainLine.checkLength("subject of a finding", subject);
-    PlainLine.checkLength("message of a finding", message);
-    attributes = ImmutableSortedMap.copyOf(attributes);
-    attributes.values().forEach(value -> PlainLine.checkLength("attribute of a finding", value));
   }
 
   /**
@@ -69,16 +63,22 @@ public record Finding(
    */
   public Finding withRemedy(Remedy other) {
     return new Finding(
-        subject, measured, limit, margin, band, message, attributes, Objects.requireNonNull(other));
+        subject, measured, limit, margin, band, words, Objects.requireNonNull(other));
   }
 
-  /** {@return the message with the attributes put in} */
+  /** {@return the sentence, with {@code {name}} for each attribute} */
+  public String message() {
+    return words.template();
+  }
+
+  /** {@return the values that the message shows, by name, in English} */
+  public Map<String, String> attributes() {
+    return ImmutableSortedMap.copyOf(Maps.transformValues(words.arguments(), Argument::text));
+  }
+
+  /** {@return the message with the attributes put in, in English} */
   public String text() {
-    return PLACEHOLDER
-        .matcher(message)
-        .replaceAll(
-            match ->
-                Matcher.quoteReplacement(attributes.getOrDefault(match.group(1), match.group())));
+    return words.text();
   }
 
   /**
@@ -126,28 +126,52 @@ public record Finding(
   /** The texts of a finding whose numbers are set. */
   public static final class Texts {
     private final Margin margin;
-    private final ImmutableSortedMap<String, String> attributes;
+    private final ImmutableSortedMap<String, Argument> arguments;
 
-    private Texts(Margin margin, ImmutableSortedMap<String, String> attributes) {
+    private Texts(Margin margin, ImmutableSortedMap<String, Argument> arguments) {
       this.margin = margin;
-      this.attributes = attributes;
+      this.arguments = arguments;
     }
 
     /**
-     * Adds an attribute.
+     * Adds a value that the message shows, which every language prints in its own way.
+     *
+     * @param name its name
+     * @param value its value
+     * @return these texts and the value
+     * @throws IllegalArgumentException if there is one of this name
+     */
+    public Texts with(String name, Argument value) {
+      return new Texts(
+          margin,
+          ImmutableSortedMap.<String, Argument>naturalOrder()
+              .putAll(arguments)
+              .put(name, value)
+              .buildOrThrow());
+    }
+
+    /**
+     * Adds a value that the message shows.
+     *
+     * @param name its name
+     * @param value a number with its unit, rounded for people
+     * @return these texts and the value
+     * @throws IllegalArgumentException if there is one of this name
+     */
+    public Texts with(String name, Measure value) {
+      return with(name, value.argument());
+    }
+
+    /**
+     * Adds a value that the message shows as it is in every language.
      *
      * @param name its name
      * @param value its value, as the message shows it; text of its own, never a format
-     * @return these texts and the attribute
+     * @return these texts and the value
      * @throws IllegalArgumentException if there is one of this name
      */
     public Texts with(String name, Object value) {
-      return new Texts(
-          margin,
-          ImmutableSortedMap.<String, String>naturalOrder()
-              .putAll(attributes)
-              .put(name, value.toString())
-              .buildOrThrow());
+      return with(name, Argument.name(value.toString()));
     }
 
     /**
@@ -169,14 +193,29 @@ public record Finding(
      * @return the finding
      */
     public Finding says(String message, Remedy remedy) {
+      return says(Message.plain(message), remedy);
+    }
+
+    /**
+     * Completes the finding.
+     *
+     * @param message one sentence that says what is wrong; the values added before are put in
+     * @param remedy what to change
+     * @return the finding
+     * @throws IllegalArgumentException if the message has a value of a name that was added before
+     */
+    public Finding says(Message message, Remedy remedy) {
+      Message words = message;
+      for (Map.Entry<String, Argument> argument : arguments.entrySet()) {
+        words = words.with(argument.getKey(), argument.getValue());
+      }
       return new Finding(
           margin.subject(),
           margin.measured(),
           margin.limit(),
           margin.left(),
           margin.band(),
-          message,
-          attributes,
+          words,
           remedy);
     }
   }

@@ -1,9 +1,8 @@
 package dev.jetting.rules;
 
+import dev.jetting.rules.text.Argument;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
-import dev.jetting.units.TradeStyle;
-import dev.jetting.units.number.Decimals;
 
 /**
  * A number with its unit, as a finding shows it.
@@ -75,11 +74,13 @@ public record Measure(double value, String unit) {
   /** {@return the number, rounded for people, and the unit} */
   @Override
   public String toString() {
-    if (unit.equals(LEAN_RISK) && value >= 0 && value <= 1) {
-      return TradeStyle.probability(Probability.of(value));
-    }
-    int decimals = Math.abs(value) < 10 ? 3 : Math.abs(value) < 100 ? 2 : 0;
-    String number = Decimals.fixed(value, decimals);
-    return unit.equals("1") ? number : number + " " + unit;
+    return argument().text();
+  }
+
+  /** {@return this measure as a value of a message, which every language prints in its own way} */
+  public Argument argument() {
+    return unit.equals(LEAN_RISK) && value >= 0 && value <= 1
+        ? Argument.risk(Probability.of(value))
+        : Argument.measured(value, unit);
   }
 }

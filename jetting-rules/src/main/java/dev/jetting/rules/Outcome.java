@@ -1,5 +1,6 @@
 package dev.jetting.rules;
 
+import dev.jetting.rules.text.Message;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -10,7 +11,7 @@ import java.util.Optional;
  *
  * @param status how it came out
  * @param findings what was found; empty unless failed
- * @param reason why not applicable, what is missing, or what broke; empty otherwise
+ * @param why why not applicable, what is missing, or what broke; empty otherwise
  * @param branches outcomes of the rules that this one is composed of, with the ids of those rules
  * @param margin how near it came to failing, where no finding says it; empty of a rule that judges
  *     by yes and no
@@ -18,7 +19,7 @@ import java.util.Optional;
 public record Outcome(
     Status status,
     List<Finding> findings,
-    String reason,
+    Message why,
     List<Branch> branches,
     Optional<Margin> margin) {
 
@@ -58,27 +59,36 @@ public record Outcome(
   /** What a judge throws may quote a whole document. */
   private static final int LONGEST_FAULT = 500;
 
-  private static final Outcome PASSED = of(Status.PASSED, List.of(), "");
+  private static final Message NOTHING = Message.plain("");
+
+  private static final Outcome PASSED = of(Status.PASSED, List.of(), NOTHING);
 
   /**
    * Copies the lists.
    *
    * @param status how it came out
    * @param findings what was found; empty unless failed
-   * @param reason why not applicable, what is missing, or what broke; empty otherwise
+   * @param why why not applicable, what is missing, or what broke; empty otherwise
    * @param branches outcomes of the rules that this one is composed of, with the ids of those rules
    * @param margin how near it came to failing, where no finding says it
    */
   public Outcome {
     Objects.requireNonNull(status, "status");
     Objects.requireNonNull(margin, "margin");
-    PlainLine.checkLength("reason of an outcome", reason);
+    if (!why.arguments().isEmpty()) {
+      PlainLine.checkLength("reason of an outcome", why.text());
+    }
     findings = List.copyOf(findings);
     branches = List.copyOf(branches);
   }
 
-  private static Outcome of(Status status, List<Finding> findings, String reason) {
-    return new Outcome(status, findings, reason, List.of(), Optional.empty());
+  private static Outcome of(Status status, List<Finding> findings, Message why) {
+    return new Outcome(status, findings, why, List.of(), Optional.empty());
+  }
+
+  /** {@return why not applicable, what is missing, or what broke, in English; empty otherwise} */
+  public String reason() {
+    return why.text();
   }
 
   /** {@return the rule holds, and judges by yes and no} */
@@ -103,7 +113,7 @@ public record Outcome(
    * @return the outcome
    */
   public static Outcome passed(List<Margin> margins) {
-    return new Outcome(Status.PASSED, List.of(), "", List.of(), Margin.nearest(margins));
+    return new Outcome(Status.PASSED, List.of(), NOTHING, List.of(), Margin.nearest(margins));
   }
 
   /**
@@ -113,7 +123,7 @@ public record Outcome(
    * @return the outcome
    */
   public static Outcome failed(Finding... findings) {
-    return of(Status.FAILED, List.of(findings), "");
+    return of(Status.FAILED, List.of(findings), NOTHING);
   }
 
   /**
@@ -123,7 +133,7 @@ public record Outcome(
    * @return the outcome
    */
   public static Outcome of(List<Finding> findings) {
-    return findings.isEmpty() ? PASSED : of(Status.FAILED, findings, "");
+    return findings.isEmpty() ? PASSED : of(Status.FAILED, findings, NOTHING);
   }
 
   /**
@@ -144,6 +154,16 @@ public record Outcome(
    * @return the outcome
    */
   public static Outcome notApplicable(String why) {
+    return notApplicable(Message.plain(why));
+  }
+
+  /**
+   * The rule has nothing to say about this setting.
+   *
+   * @param why the reason
+   * @return the outcome
+   */
+  public static Outcome notApplicable(Message why) {
     return of(Status.NOT_APPLICABLE, List.of(), why);
   }
 
@@ -154,6 +174,16 @@ public record Outcome(
    * @return the outcome
    */
   public static Outcome notEvaluated(String missing) {
+    return notEvaluated(Message.plain(missing));
+  }
+
+  /**
+   * The rule could not be evaluated.
+   *
+   * @param missing what is missing
+   * @return the outcome
+   */
+  public static Outcome notEvaluated(Message missing) {
     return of(Status.NOT_EVALUATED, List.of(), missing);
   }
 
@@ -172,6 +202,6 @@ public record Outcome(
     int end =
         how.offsetByCodePoints(0, Math.min(LONGEST_FAULT, how.codePointCount(0, how.length())));
     String shown = end < how.length() ? how.substring(0, end) + "…" : how;
-    return of(Status.BROKEN, List.of(), shown);
+    return of(Status.BROKEN, List.of(), Message.plain(shown));
   }
 }

@@ -1,5 +1,7 @@
 package dev.jetting.rules;
 
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.List;
 import java.util.Objects;
 
@@ -33,21 +35,26 @@ public record Plan(Ending ending, List<Remedy.Change> steps, List<Left> left) {
    *
    * @param ruleId id of the rule
    * @param severity how much it matters
-   * @param text what is found after the last step
+   * @param words what is found after the last step
    */
-  public record Left(String ruleId, Severity severity, String text) {
+  public record Left(String ruleId, Severity severity, Message words) {
 
     /**
      * Checks for nulls.
      *
      * @param ruleId id of the rule
      * @param severity how much it matters
-     * @param text what is found after the last step
+     * @param words what is found after the last step
      */
     public Left {
       Objects.requireNonNull(ruleId, "ruleId");
       Objects.requireNonNull(severity, "severity");
-      Objects.requireNonNull(text, "text");
+      Objects.requireNonNull(words, "words");
+    }
+
+    /** {@return what is found after the last step, in English} */
+    public String text() {
+      return words.text();
     }
   }
 
@@ -66,11 +73,21 @@ public record Plan(Ending ending, List<Remedy.Change> steps, List<Left> left) {
 
   /** {@return the parts to buy, in the order of the steps, in trade style} */
   public List<String> toBuy() {
+    return partsToBuy().stream().map(Argument::text).toList();
+  }
+
+  /** {@return the parts to buy, in the order of the steps, for any language} */
+  public List<Argument> partsToBuy() {
     return steps.stream().filter(Remedy.Change::toBuy).map(Remedy.Change::to).toList();
   }
 
-  /** {@return what comes of the plan, in a sentence or two for people} */
-  public String text() {
+  /** {@return the end of the plan, in a sentence or two for people} */
+  public Message message() {
     return PlanWords.of(this);
+  }
+
+  /** {@return the end of the plan, in a sentence or two, in English} */
+  public String text() {
+    return message().text();
   }
 }

@@ -1,65 +1,61 @@
 package dev.jetting.rules;
 
-import java.util.stream.Collectors;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
 
 /** The sentences of a plan, made from its data. */
 final class PlanWords {
 
   private PlanWords() {}
 
-  static String of(Plan plan) {
-    return ending(plan) + dangers(plan) + toBuy(plan);
+  static Message of(Plan plan) {
+    List<Message> sentences = new ArrayList<>();
+    sentences.add(ending(plan));
+    List<Argument> dangers = rules(plan, left -> left.severity() == Severity.DANGER);
+    if (!dangers.isEmpty()) {
+      sentences.add(Message.of("plan.danger").with("rules", Argument.items(dangers)));
+    }
+    if (!plan.partsToBuy().isEmpty()) {
+      sentences.add(Message.of("plan.buy").with("parts", Argument.items(plan.partsToBuy())));
+    }
+    return Message.joined(sentences);
   }
 
-  private static String ending(Plan plan) {
+  private static Message ending(Plan plan) {
     boolean none = plan.steps().isEmpty();
     return switch (plan.ending()) {
-      case NOTHING_TO_DO -> "No part needs to be changed.";
-      case REMEDIED -> "After this no part is left to change.";
+      case NOTHING_TO_DO -> Message.of("plan.nothing-to-do");
+      case REMEDIED -> Message.of("plan.remedied");
       case NO_DANGER ->
-          none
-              ? "No change of a part makes it better without a risk. What stays: "
-                  + left(plan)
-                  + "."
-              : "After this no part makes it better without a risk. What stays: "
-                  + left(plan)
-                  + ".";
-      case DANGER_LEFT ->
-          none
-              ? "No part of this carburettor helps, at hand or to buy."
-              : "After this it is less bad, and no part helps further, at hand or to buy.";
+          Message.of(none ? "plan.no-danger.now" : "plan.no-danger")
+              .with("rules", Argument.items(rules(plan, left -> true)));
+      case DANGER_LEFT -> Message.of(none ? "plan.danger-left.now" : "plan.danger-left");
     };
   }
 
-  private static String dangers(Plan plan) {
-    String rules =
-        plan.left().stream()
-            .filter(left -> left.severity() == Severity.DANGER)
-            .map(Plan.Left::ruleId)
-            .distinct()
-            .collect(Collectors.joining(", "));
-    return rules.isEmpty() ? "" : " Do not ride it: danger by " + rules + ".";
-  }
-
-  private static String left(Plan plan) {
-    return plan.left().stream().map(Plan.Left::ruleId).distinct().collect(Collectors.joining(", "));
-  }
-
-  private static String toBuy(Plan plan) {
-    return plan.toBuy().isEmpty() ? "" : " To buy: " + String.join(", ", plan.toBuy()) + ".";
+  private static List<Argument> rules(Plan plan, Predicate<Plan.Left> which) {
+    return plan.left().stream()
+        .filter(which)
+        .map(Plan.Left::ruleId)
+        .distinct()
+        .map(Argument::name)
+        .toList();
   }
 
   /** One step, with what it does over the throttle range. */
-  static String step(Remedy.Change change) {
-    return change.deed()
-        + (change.toBuy() ? " (to buy)" : "")
-        + ": "
-        + "highest lean risk "
-        + RemedyWords.fromTo(
-            change.effect().before().highestRisk(), change.effect().after().highestRisk())
-        + "."
-        + (change.direction() == Remedy.Direction.LEANER
-            ? " Towards lean: only after a plug chop that shows it rich."
-            : "");
+  static Message step(Remedy.Change change) {
+    Message step =
+        Message.of(change.toBuy() ? "plan.step.buy" : "plan.step")
+            .with("deed", Argument.words(change.deedMessage()))
+            .with(
+                "risk",
+                RemedyWords.fromTo(
+                    change.effect().before().highestRisk(), change.effect().after().highestRisk()));
+    return change.direction() == Remedy.Direction.LEANER
+        ? Message.joined(List.of(step, Message.of("plan.step.leaner")))
+        : step;
   }
 }

@@ -1,9 +1,11 @@
 package dev.jetting.rules;
 
-import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
-import dev.jetting.units.TradeStyle;
+import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.number.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -20,37 +22,39 @@ final class Premises {
 
   private Premises() {}
 
-  static List<String> of(SetupSheet sheet) {
-    List<String> notices = new ArrayList<>();
-    Riding riding = sheet.riding();
-    if (riding.acceptedRisk().isMoreThan(BOLD)) {
+  static List<Message> of(SetupSheet sheet) {
+    List<Message> notices = new ArrayList<>();
+    Probability accepted = sheet.riding().acceptedRisk();
+    if (accepted.isMoreThan(BOLD)) {
       notices.add(
-          "A lean risk of "
-              + TradeStyle.probability(riding.acceptedRisk())
-              + " is accepted at every opening, more than "
-              + TradeStyle.probability(BOLD)
-              + ".");
+          Message.of("notice.bold")
+              .with("risk", Argument.risk(accepted))
+              .with("usual", Argument.risk(BOLD)));
     }
     sheet.setup().engine().need().points().stream()
         .filter(p -> p.lambda().isMoreThan(LEAN) || p.lambda().isLessThan(RICH))
         .findFirst()
-        .ifPresent(
-            p ->
-                notices.add(
-                    "The sheet wants "
-                        + TradeStyle.lambda(p.lambda())
-                        + " at "
-                        + TradeStyle.throttle(p.throttle())
-                        + ", beyond the usual λ 0.7 to 1.05: limits and verdict rest on it."));
+        .ifPresent(p -> notices.add(need(p.lambda(), p.throttle())));
     if (sheet.days().size() == 1) {
-      notices.add("Only one day was assessed: coldest and hottest day are stated as today's air.");
+      notices.add(Message.of("notice.one-day"));
     }
     int typical = Caution.typical(sheet).size();
     if (typical > 0) {
-      notices.add(
-          (typical == 1 ? "One value of this machine is" : typical + " values of this machine are")
-              + " typical, not measured, and the band is wider for it; see the first caution.");
+      notices.add(Message.of("notice.typical").with(Message.COUNT, Argument.count(typical)));
     }
     return List.copyOf(notices);
+  }
+
+  private static Message need(Lambda lambda, ThrottleOpening throttle) {
+    return Message.of("notice.need")
+        .with("lambda", rounded(lambda))
+        .with("throttle", Argument.throttle(throttle))
+        .with("least", Argument.exact(RICH.value(), "1"))
+        .with("most", Argument.exact(LEAN.value(), "1"));
+  }
+
+  /** To the hundredth, and no zero that nobody wrote. */
+  private static Argument rounded(Lambda lambda) {
+    return Argument.exact(Double.parseDouble(Decimals.fixed(lambda.value(), 2)), "1");
   }
 }

@@ -5,6 +5,8 @@ import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.calibration.NormalCases;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.number.Decimals;
 import java.util.List;
@@ -63,19 +65,21 @@ public record ProofUse(int observations, double bandWithout, double band, double
     return all.stream().mapToDouble(one -> one.middle().mean()).average().orElseThrow();
   }
 
-  /** {@return a sentence or two for people: that a proof was used, and what it did} */
+  /** {@return a sentence for people: that a proof was used, and what it did} */
+  public Message message() {
+    double shift = StrictMath.exp(Math.abs(leaner)) - 1;
+    boolean none = Decimals.fixed(100 * shift, 0).equals("0");
+    Message seen = Message.of("observations").with(Message.COUNT, Argument.count(observations));
+    Message proof =
+        Message.of(none ? "proof" : leaner > 0 ? "proof.leaner" : "proof.richer")
+            .with("observations", Argument.words(seen))
+            .with("band", Argument.share(band))
+            .with("bandWithout", Argument.share(bandWithout));
+    return none ? proof : proof.with("shift", Argument.share(shift));
+  }
+
+  /** {@return a sentence in English: that a proof was used, and what it did} */
   public String text() {
-    double percent = 100 * (StrictMath.exp(Math.abs(leaner)) - 1);
-    String shift = Decimals.fixed(percent, 0);
-    return "The proven setting counts, by "
-        + (observations == 1 ? "one observation" : observations + " observations")
-        + ": on average the 90 % band of λ is ± "
-        + Decimals.fixed(100 * band, 0)
-        + " % instead of ± "
-        + Decimals.fixed(100 * bandWithout, 0)
-        + " %, and λ is expected "
-        + (shift.equals("0")
-            ? "as without it."
-            : shift + " % " + (leaner > 0 ? "leaner" : "richer") + " than without it.");
+    return message().text();
   }
 }

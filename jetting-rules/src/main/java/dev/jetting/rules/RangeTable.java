@@ -3,9 +3,12 @@ package dev.jetting.rules;
 import static java.util.stream.Collectors.joining;
 
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
+import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Locale;
@@ -15,19 +18,25 @@ import java.util.stream.Stream;
 /** The throttle range as a table: one row an opening, numbers to the right, words to the left. */
 final class RangeTable {
 
-  static final String LEAN = "LEAN";
-  private static final String RICH = "RICH";
-  private static final String BAR = "0 to 100 %";
+  /** How wide a bar of ten strokes is. */
+  private static final int BAR = 10;
 
   /** Above this many points only the openings that a grip is marked with have a row. */
   private static final int MOST_ROWS = 16;
 
-  /** A column: its two lines of heading, its width (to the left if negative), its cells. */
+  /** A column: its two lines of heading, its least width (to the left if negative), its cells. */
   private record Column(String over, String under, int width, Function<RiskPoint, String> cell) {
 
     /** Both lines of the heading in one. */
     String heading() {
       return (over + " " + under).strip();
+    }
+
+    Column fitting(Stream<RiskPoint> rows) {
+      int widest = rows.mapToInt(row -> cell.apply(row).length()).max().orElse(0);
+      int all = Math.max(widest, Math.max(over.length(), under.length()));
+      int least = Math.max(Math.abs(width), all);
+      return new Column(over, under, width < 0 ? -least : least, cell);
     }
 
     String padded(String content) {
@@ -37,28 +46,58 @@ final class RangeTable {
   }
 
   private final Report report;
+  private final Wording wording;
   private final Probability accepted;
   private final List<Column> columns;
 
-  RangeTable(Report report, String assumed) {
+  RangeTable(Report report, String assumed, Wording wording) {
     this.report = report;
+    this.wording = wording;
     this.accepted = report.sheet().riding().acceptedRisk();
+    Message limit = Message.of("table.limit.under").with("mark", Argument.name(assumed));
     columns =
         List.of(
-            new Column("", "throttle", -8, p -> throttle(p.mixture().throttle())),
-            new Column("", "rpm", 6, p -> Decimals.fixed(p.mixture().speed().rpm(), 0)),
-            new Column("", "λ", 5, p -> lambda(p.lambda().value())),
-            new Column("90 % band", "of λ", 10, RangeTable::band),
-            new Column("lean", "limit" + assumed, 6, p -> lambda(p.leanLimit().value())),
-            new Column("lean", "risk", 10, p -> TradeStyle.probability(p.leanRisk(), accepted)),
-            new Column("", BAR, -10, p -> bar(p.leanRisk())),
-            new Column("circuit", "in charge", -9, RangeTable::circuit),
+            column("", "table.throttle", -8, p -> Argument.opening(p.mixture().throttle())),
+            column("", "table.speed", 6, p -> whole(p.mixture().speed().rpm())),
+            column("", "table.lambda", 5, p -> lambda(p.lambda().value())),
+            column("table.band.over", "table.band.under", 10, RangeTable::band),
+            new Column(
+                say("table.limit.over"),
+                wording.text(limit),
+                6,
+                p -> wording.text(lambda(p.leanLimit().value()))),
+            column(
+                "table.risk.over",
+                "table.risk.under",
+                10,
+                p -> Argument.risk(p.leanRisk(), accepted)),
+            column("", "table.bar", -BAR, p -> bar(p.leanRisk())),
+            column(
+                "table.circuit.over",
+                "table.circuit.under",
+                -9,
+                p -> Argument.word("circuit." + p.inCharge().name().toLowerCase(Locale.ROOT))),
             new Column("", "", -4, this::mark));
   }
 
+  private Column column(String over, String under, int width, Function<RiskPoint, Argument> cell) {
+    return new Column(
+        over.isEmpty() ? "" : say(over),
+        say(under),
+        width,
+        point -> wording.text(cell.apply(point)));
+  }
+
+  private String say(String key) {
+    return wording.text(Message.of(key));
+  }
+
   List<String> lines() {
-    Stream<String> heading = Stream.of(row(column -> column.over), row(column -> column.under));
-    return Stream.concat(heading, rows().map(point -> row(column -> column.cell.apply(point))))
+    List<Column> fitting = columns.stream().map(column -> column.fitting(rows())).toList();
+    Stream<String> heading =
+        Stream.of(row(fitting, column -> column.over), row(fitting, column -> column.under));
+    return Stream.concat(
+            heading, rows().map(point -> row(fitting, column -> column.cell.apply(point))))
         .toList();
   }
 
@@ -77,19 +116,30 @@ final class RangeTable {
 
   /** The columns without the bar, which needs characters of equal width. */
   private Stream<Column> plain() {
-    return columns.stream().filter(column -> !column.under.equals(BAR));
+    return columns.stream().filter(column -> column.width != -BAR);
   }
 
   /** The word that marks a row that is too lean or too rich; empty for a good one. */
-  String mark(RiskPoint point) {
-    if (point.leanRisk().compareTo(accepted) > 0) {
-      return LEAN;
+  private String mark(RiskPoint point) {
+    if (isLean(point)) {
+      return say("table.lean");
     }
-    return point.lambda().compareTo(point.richLimit()) < 0 ? RICH : "";
+    return point.lambda().compareTo(point.richLimit()) < 0 ? say("table.rich") : "";
   }
 
-  static String lambda(double lambda) {
-    return lambda < 9.995 ? Decimals.fixed(lambda, 2) : "10+";
+  boolean isLean(RiskPoint point) {
+    return point.leanRisk().compareTo(accepted) > 0;
+  }
+
+  /** A λ in its column; far from all that burns it is not written out. */
+  static Argument lambda(double lambda) {
+    return lambda < 9.995
+        ? Argument.lambdaNumber(Lambda.of(Math.max(lambda, Double.MIN_VALUE)))
+        : Argument.name("10+");
+  }
+
+  static Argument whole(double number) {
+    return Argument.name(Decimals.fixed(number, 0));
   }
 
   private Stream<RiskPoint> rows() {
@@ -109,25 +159,19 @@ final class RangeTable {
     return marks == Math.rint(marks);
   }
 
-  private String row(Function<Column, String> content) {
+  private static String row(List<Column> columns, Function<Column, String> content) {
     return columns.stream().map(c -> c.padded(content.apply(c))).collect(joining(" "));
   }
 
-  /** As findings print it, without the word that the heading says. */
-  private static String throttle(ThrottleOpening opening) {
-    return TradeStyle.throttle(opening).replace(" throttle", "");
-  }
-
-  private static String band(RiskPoint point) {
-    return lambda(point.richEnd()) + "–" + lambda(point.leanEnd());
-  }
-
-  private static String circuit(RiskPoint point) {
-    return point.inCharge().name().toLowerCase(Locale.ROOT);
+  private static Argument band(RiskPoint point) {
+    return Argument.words(
+        Message.plain("{rich}–{lean}")
+            .with("rich", lambda(point.richEnd()))
+            .with("lean", lambda(point.leanEnd())));
   }
 
   /** A stroke for each tenth. */
-  private static String bar(Probability risk) {
-    return "#".repeat((int) Math.rint(risk.value() * 10));
+  private static Argument bar(Probability risk) {
+    return Argument.name("#".repeat((int) Math.rint(risk.value() * 10)));
   }
 }

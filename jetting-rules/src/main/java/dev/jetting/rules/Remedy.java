@@ -2,6 +2,8 @@ package dev.jetting.rules;
 
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
@@ -18,8 +20,13 @@ import java.util.Objects;
  */
 public sealed interface Remedy {
 
-  /** {@return one or two sentences for people} */
-  String text();
+  /** {@return one or two sentences for people, made from the components} */
+  Message message();
+
+  /** {@return one or two sentences for people, in English} */
+  default String text() {
+    return message().text();
+  }
 
   /** Which way a remedy moves the mixture. */
   enum Direction {
@@ -40,8 +47,10 @@ public sealed interface Remedy {
    *     direction is {@link Direction#OTHER}
    * @param words what the rule adds; may be empty
    */
-  record Aim(Direction direction, ThrottleOpening throttle, double change, String words)
+  record Aim(Direction direction, ThrottleOpening throttle, double change, Message words)
       implements Remedy {
+
+    private static final Message NO_WORDS = Message.plain("");
 
     /**
      * Checks that change and direction agree.
@@ -82,7 +91,8 @@ public sealed interface Remedy {
      * @return the aim
      */
     public static Aim richer(ThrottleOpening throttle, double lnLambda) {
-      return new Aim(Direction.RICHER, throttle, StrictMath.expm1(-Math.max(0, lnLambda)), "");
+      return new Aim(
+          Direction.RICHER, throttle, StrictMath.expm1(-Math.max(0, lnLambda)), NO_WORDS);
     }
 
     /**
@@ -93,7 +103,7 @@ public sealed interface Remedy {
      * @return the aim
      */
     public static Aim leaner(ThrottleOpening throttle, double lnLambda) {
-      return new Aim(Direction.LEANER, throttle, StrictMath.expm1(Math.max(0, lnLambda)), "");
+      return new Aim(Direction.LEANER, throttle, StrictMath.expm1(Math.max(0, lnLambda)), NO_WORDS);
     }
 
     /**
@@ -104,6 +114,17 @@ public sealed interface Remedy {
      * @return the aim
      */
     public static Aim other(ThrottleOpening throttle, String words) {
+      return other(throttle, Message.plain(words));
+    }
+
+    /**
+     * An aim that no single direction serves.
+     *
+     * @param throttle the opening where it matters most
+     * @param words what has to change
+     * @return the aim
+     */
+    public static Aim other(ThrottleOpening throttle, Message words) {
       return new Aim(Direction.OTHER, throttle, 0, words);
     }
 
@@ -114,11 +135,21 @@ public sealed interface Remedy {
      * @return the changed aim
      */
     public Aim saying(String more) {
+      return saying(Message.plain(more));
+    }
+
+    /**
+     * This aim with words of the rule.
+     *
+     * @param more what the rule adds
+     * @return the changed aim
+     */
+    public Aim saying(Message more) {
       return new Aim(direction, throttle, change, more);
     }
 
     @Override
-    public String text() {
+    public Message message() {
       return RemedyWords.of(this);
     }
   }
@@ -128,8 +159,8 @@ public sealed interface Remedy {
    *
    * @param part the part; {@link MeteringPart#NEEDLE_DIAMETER} means the needle as a whole
    * @param direction which way it moves the mixture where it matters
-   * @param from the part there is, in trade style
-   * @param to the part to fit, or the position to set, in trade style
+   * @param from the part there is
+   * @param to the part to fit, or the position to set
    * @param steps over how many sizes, grooves or quarter turns, 1 or more
    * @param toBuy whether the part is not at hand
    * @param effect what it does
@@ -139,8 +170,8 @@ public sealed interface Remedy {
   record Change(
       MeteringPart part,
       Direction direction,
-      String from,
-      String to,
+      Argument from,
+      Argument to,
       int steps,
       boolean toBuy,
       Effect effect,
@@ -153,8 +184,8 @@ public sealed interface Remedy {
      *
      * @param part the part
      * @param direction which way it moves the mixture where it matters
-     * @param from the part there is, in trade style
-     * @param to the part to fit, or the position to set, in trade style
+     * @param from the part there is
+     * @param to the part to fit, or the position to set
      * @param steps over how many sizes, grooves or quarter turns, 1 or more
      * @param toBuy whether the part is not at hand
      * @param effect what it does
@@ -174,13 +205,23 @@ public sealed interface Remedy {
       }
     }
 
-    /** {@return what is done, without what comes of it: "Fit main 118 in place of main 96"} */
+    /** {@return what is done, without its effect: "Fit main 118 in place of main 96"} */
     public String deed() {
+      return deedMessage().text();
+    }
+
+    /** {@return what is done, without its effect, for any language} */
+    public Message deedMessage() {
       return RemedyWords.deed(this);
     }
 
+    /** {@return what is done, and what it does to the highest lean risk over the throttle range} */
+    public Message stepMessage() {
+      return PlanWords.step(this);
+    }
+
     @Override
-    public String text() {
+    public Message message() {
       return RemedyWords.of(this);
     }
   }
@@ -237,17 +278,26 @@ public sealed interface Remedy {
   /**
    * Something that is no change of a metering part: the fuel, the filter, the floats, a check.
    *
-   * @param text what to do, in whole sentences
+   * @param message what to do, in whole sentences
    */
-  record Advice(String text) implements Remedy {
+  record Advice(Message message) implements Remedy {
 
     /**
      * Checks for null.
      *
-     * @param text what to do, in whole sentences
+     * @param message what to do, in whole sentences
      */
     public Advice {
-      Objects.requireNonNull(text, "text");
+      Objects.requireNonNull(message, "message");
+    }
+
+    /**
+     * Creates an advice that is the same in every language.
+     *
+     * @param text what to do, in whole sentences
+     */
+    public Advice(String text) {
+      this(Message.plain(text));
     }
   }
 }

@@ -1,122 +1,114 @@
 package dev.jetting.rules;
 
 import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ScrewKind;
-import dev.jetting.units.TradeStyle;
 import dev.jetting.units.number.Decimals;
+import java.util.List;
 
 /** The sentences of remedies, made from their data. */
 final class RemedyWords {
 
   private RemedyWords() {}
 
-  static String of(Remedy.Aim aim) {
-    String words =
-        switch (aim.direction()) {
-          case RICHER -> must(aim, "fall");
-          case LEANER -> must(aim, "rise");
-          case OTHER -> "";
-        };
-    return words + (words.isEmpty() || aim.words().isEmpty() ? "" : " ") + aim.words();
-  }
-
-  private static String must(Remedy.Aim aim, String way) {
-    return "λ must "
-        + way
-        + " by "
-        + percent(Math.abs(aim.change()))
-        + " at "
-        + TradeStyle.throttle(aim.throttle())
-        + ".";
-  }
-
-  /** What is asked for is never nothing. */
-  private static String percent(double share) {
-    String whole = Decimals.fixed(share * 100, 0);
-    return whole.equals("0") ? "less than 1 %" : whole + " %";
-  }
-
-  static String of(Remedy.Change change) {
-    return deed(change)
-        + (change.toBuy() ? " (to buy)" : "")
-        + ": "
-        + effect(change)
-        + (change.enough() ? "." : ". It helps, but not enough alone.");
-  }
-
-  static String deed(Remedy.Change change) {
-    return switch (change.part()) {
-      case CLIP ->
-          "Move the clip "
-              + count(change, "groove")
-              + (change.direction() == Remedy.Direction.LEANER ? " higher" : " lower")
-              + ", to "
-              + change.to();
-      case SCREW -> "Turn the " + screw(change) + " in place of " + change.from();
-      case CUTAWAY -> "Fit a slide with " + change.to() + " in place of " + change.from();
-      case PILOT_JET, NEEDLE_JET, NEEDLE_DIAMETER, NEEDLE_TAPER, MAIN_JET ->
-          "Fit "
-              + change.to()
-              + " in place of "
-              + change.from()
-              + (change.part() == MeteringPart.NEEDLE_DIAMETER
-                  ? ""
-                  : ", " + count(change, "size") + " " + word(change.direction()));
+  static Message of(Remedy.Aim aim) {
+    return switch (aim.direction()) {
+      case RICHER -> must("remedy.aim.richer", aim);
+      case LEANER -> must("remedy.aim.leaner", aim);
+      case OTHER -> aim.words();
     };
+  }
+
+  private static Message must(String key, Remedy.Aim aim) {
+    Message must =
+        Message.of(key)
+            .with("change", Argument.change(Math.abs(aim.change())))
+            .with("throttle", Argument.throttle(aim.throttle()));
+    return Message.joined(List.of(must, aim.words()));
+  }
+
+  static Message of(Remedy.Change change) {
+    Message does =
+        Message.of(change.toBuy() ? "remedy.change.buy" : "remedy.change")
+            .with("deed", Argument.words(deed(change)))
+            .with("effect", Argument.words(effect(change)));
+    return change.enough() ? does : Message.joined(List.of(does, Message.of("remedy.not-enough")));
+  }
+
+  static Message deed(Remedy.Change change) {
+    Message deed =
+        switch (change.part()) {
+          case CLIP ->
+              Message.of(
+                      change.direction() == Remedy.Direction.LEANER
+                          ? "deed.clip.higher"
+                          : "deed.clip.lower")
+                  .with("grooves", count("grooves", change));
+          case SCREW -> Message.of(screw(change));
+          case CUTAWAY -> Message.of("deed.cutaway");
+          case NEEDLE_DIAMETER -> Message.of("deed.needle");
+          case PILOT_JET, NEEDLE_JET, NEEDLE_TAPER, MAIN_JET ->
+              Message.of(jet(change.direction())).with("sizes", count("sizes", change));
+        };
+    Message to = deed.with("to", change.to());
+    return change.part() == MeteringPart.CLIP ? to : to.with("from", change.from());
   }
 
   private static String screw(Remedy.Change change) {
     boolean air = change.setting().carburettor().pilot().screwKind() == ScrewKind.AIR;
     boolean in = (change.direction() == Remedy.Direction.RICHER) == air;
-    return (air ? "air" : "mixture") + " screw " + (in ? "in" : "out") + " to " + change.to();
+    return air
+        ? (in ? "deed.screw.air.in" : "deed.screw.air.out")
+        : (in ? "deed.screw.mixture.in" : "deed.screw.mixture.out");
   }
 
-  private static String count(Remedy.Change change, String unit) {
-    return change.steps() == 1 ? "a " + unit : change.steps() + " " + unit + "s";
+  private static Argument count(String key, Remedy.Change change) {
+    return Argument.words(Message.of(key).with(Message.COUNT, Argument.count(change.steps())));
   }
 
-  private static String word(Remedy.Direction direction) {
+  private static String jet(Remedy.Direction direction) {
     return switch (direction) {
-      case RICHER -> "richer";
-      case LEANER -> "leaner";
-      case OTHER -> "away";
+      case RICHER -> "deed.jet.richer";
+      case LEANER -> "deed.jet.leaner";
+      case OTHER -> "deed.jet.other";
     };
   }
 
-  private static String effect(Remedy.Change change) {
+  private static Message effect(Remedy.Change change) {
     Remedy.State before = change.effect().before();
     Remedy.State after = change.effect().after();
     boolean overrun = change.effect().throttle().share() == 0 && moves(before, after);
-    return "at "
-        + TradeStyle.throttle(change.effect().throttle())
-        + " λ "
-        + fromTo(before.lambda(), after.lambda())
-        + " today"
-        + (overrun ? ", on the overrun " + fromTo(before.overrun(), after.overrun()) : "")
-        + ", and the lean risk of the worst day "
-        + fromTo(before.risk(), after.risk());
+    Message effect =
+        Message.of(overrun ? "effect.overrun" : "effect")
+            .with("throttle", Argument.throttle(change.effect().throttle()))
+            .with("lambda", fromTo(before.lambda(), after.lambda()))
+            .with("risk", fromTo(before.risk(), after.risk()));
+    return overrun ? effect.with("overrun", fromTo(before.overrun(), after.overrun())) : effect;
   }
 
   private static boolean moves(Remedy.State before, Remedy.State after) {
-    return !lambda(before.overrun()).equals(lambda(after.overrun()));
+    return !Argument.lambdaNumber(before.overrun())
+        .text()
+        .equals(Argument.lambdaNumber(after.overrun()).text());
   }
 
-  static String fromTo(Probability before, Probability after) {
-    String from = TradeStyle.probability(before);
-    String to = TradeStyle.probability(after);
-    return from.equals(to) ? "stays " + from : "goes from " + from + " to " + to;
+  static Argument fromTo(Probability before, Probability after) {
+    return fromTo(Argument.risk(before), Argument.risk(after));
   }
 
-  private static String fromTo(Lambda before, Lambda after) {
-    String from = lambda(before);
-    String to = lambda(after);
-    return from.equals(to) ? "stays " + from : "goes from " + from + " to " + to;
+  private static Argument fromTo(Lambda before, Lambda after) {
+    return fromTo(Argument.lambdaNumber(before), Argument.lambdaNumber(after));
   }
 
-  private static String lambda(Lambda lambda) {
-    return Decimals.fixed(lambda.value(), 2);
+  /** What is printed alike stays, in every language. */
+  private static Argument fromTo(Argument from, Argument to) {
+    return Argument.words(
+        from.text().equals(to.text())
+            ? Message.of("stays").with("from", from)
+            : Message.of("moves").with("from", from).with("to", to));
   }
 
   static String number(double number) {

@@ -6,6 +6,8 @@ import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.risk.WorstSpot;
+import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import java.util.Comparator;
@@ -190,7 +192,7 @@ public record Report(
             .putAll(setting.sheet().riding().speeds().basis())
             .putAll(rulebook.assumptions())
             .buildKeepingLast(),
-        Caution.of(sheet));
+        Caution.of(sheet).stream().map(Message::text).toList());
   }
 
   /** {@return the lean risk over the throttle range in the air of the day: {@link #profile}} */
@@ -262,7 +264,7 @@ public record Report(
         new Outcome(
             outcome.status(),
             outcome.findings().stream().map(f -> advised.getOrDefault(f, f)).toList(),
-            outcome.reason(),
+            outcome.why(),
             outcome.branches(),
             outcome.margin()));
   }
@@ -294,7 +296,33 @@ public record Report(
    * @return a line each; empty for the usual sheet
    */
   public List<String> notices() {
-    return Stream.concat(Premises.of(sheet).stream(), proof.map(ProofUse::text).stream()).toList();
+    return notices(Wording.english());
+  }
+
+  /**
+   * Returns the notices in another language.
+   *
+   * @param wording the words of the language
+   * @return a line each; empty for the usual sheet
+   */
+  public List<String> notices(Wording wording) {
+    return Stream.concat(Premises.of(sheet).stream(), proof.map(ProofUse::message).stream())
+        .map(wording::text)
+        .toList();
+  }
+
+  /**
+   * Returns the cautions in another language.
+   *
+   * @param wording the words of the language
+   * @return a line each; a caution that is none of this library's as it is
+   */
+  public List<String> cautions(Wording wording) {
+    Map<String, Message> known = new HashMap<>();
+    Caution.of(sheet).forEach(caution -> known.put(caution.text(), caution));
+    return cautions.stream()
+        .map(caution -> wording.text(known.getOrDefault(caution, Message.plain(caution))))
+        .toList();
   }
 
   /**

@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 
 import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.ReportWords.Assumptions;
+import dev.jetting.rules.text.Wording;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
@@ -11,7 +12,8 @@ import java.util.stream.Stream;
 /**
  * A report as Markdown with tables (CommonMark 0.31 and the tables of GitHub Flavored Markdown
  * 0.29), for a shop's pages and an issue tracker: the verdict first, lines that end in {@code \n},
- * the same bytes in every locale.
+ * the same bytes whatever the machine's locale. It is English unless the caller names another
+ * wording.
  *
  * <p>Ids, titles and other texts from outside stand in it as text: what would be markup or HTML is
  * escaped, and characters that steer a terminal are replaced. What a site makes of a bare web
@@ -25,9 +27,9 @@ public final class ReportMarkdown {
   private final ReportWords words;
   private final StringBuilder page = new StringBuilder();
 
-  private ReportMarkdown(Report report) {
+  private ReportMarkdown(Report report, Wording wording) {
     this.report = Objects.requireNonNull(report, "report");
-    words = new ReportWords(report);
+    words = new ReportWords(report, wording);
   }
 
   /**
@@ -37,35 +39,57 @@ public final class ReportMarkdown {
    * @return its Markdown; never a promise of safety
    */
   public static String of(Report report) {
-    return new ReportMarkdown(report).render(Assumptions.COUNTED);
+    return of(report, Wording.english());
   }
 
   /**
-   * Renders a report like {@link #of}, with each assumed value in place of their number.
+   * Renders a report like {@link #of(Report)} in the words of a language.
+   *
+   * @param report the report; not null
+   * @param wording the words; not null
+   * @return its Markdown; never a promise of safety
+   */
+  public static String of(Report report, Wording wording) {
+    return new ReportMarkdown(report, wording).render(Assumptions.COUNTED);
+  }
+
+  /**
+   * Renders a report like {@link #of(Report)}, with each assumed value in place of their number.
    *
    * @param report the report; not null
    * @return its Markdown; never a promise of safety
    */
   public static String inFull(Report report) {
-    return new ReportMarkdown(report).render(Assumptions.LISTED);
+    return inFull(report, Wording.english());
+  }
+
+  /**
+   * Renders a report like {@link #inFull(Report)} in the words of a language.
+   *
+   * @param report the report; not null
+   * @param wording the words; not null
+   * @return its Markdown; never a promise of safety
+   */
+  public static String inFull(Report report, Wording wording) {
+    return new ReportMarkdown(report, wording).render(Assumptions.LISTED);
   }
 
   private String render(Assumptions extent) {
-    line("# Report on: " + text(report.sheet().title()));
-    paragraph("**Verdict:** " + text(words.verdict()));
-    paragraph("**Worst:** " + text(words.worst().text()));
-    entries("what", words.what());
-    heading("Over the throttle range");
+    line("# " + text(words.title()));
+    paragraph("**" + words.say("page.verdict") + "** " + text(words.verdict()));
+    paragraph("**" + words.say("page.worst") + "** " + text(words.worst().text()));
+    entries("page.what", words.what());
+    heading("page.throttle-range");
     table(words.table());
-    entries("beside it", words.besides());
+    entries("page.beside", words.besides());
     words.plan().ifPresent(this::plan);
     findings();
     unusedWaivers();
-    unanswered("Could not be evaluated", "missing", Status.NOT_EVALUATED);
-    unanswered("Broken rules", "broke with", Status.BROKEN);
-    heading("Cautions");
+    unanswered("page.not-evaluated", "page.missing", Status.NOT_EVALUATED);
+    unanswered("page.broken", "page.broke-with", Status.BROKEN);
+    heading("page.cautions");
     line("");
-    report.cautions().forEach(caution -> line("- " + text(caution)));
+    words.cautions().forEach(caution -> line("- " + text(caution)));
     String assumptions = words.assumptions(extent);
     if (!assumptions.isEmpty()) {
       paragraph(text(assumptions));
@@ -74,9 +98,9 @@ public final class ReportMarkdown {
     return page.toString();
   }
 
-  private void entries(String heading, List<ReportWords.Entry> entries) {
+  private void entries(String key, List<ReportWords.Entry> entries) {
     line("");
-    row(Stream.of(heading, ""));
+    row(Stream.of(words.say(key), ""));
     line("|---|---|");
     entries.forEach(entry -> row(Stream.of(entry.label(), entry.text())));
   }
@@ -90,58 +114,58 @@ public final class ReportMarkdown {
             .collect(joining("|", "|", "|")));
     table.cells().forEach(cells -> row(cells.stream()));
     if (words.marksLimits()) {
-      paragraph(text("* an assumption, neither measured nor published"));
+      paragraph(text(words.say("page.assumption-mark")));
     }
   }
 
   private void findings() {
-    heading("Findings, the most dangerous first");
+    heading("page.findings");
     if (report.findings().isEmpty()) {
-      paragraph("none");
+      paragraph(words.say("page.none"));
       return;
     }
     line("");
     int number = 0;
     for (RankedFinding ranked : report.findings()) {
       Finding finding = ranked.finding();
-      String waived = ranked.waiver().map(w -> "Waived " + ReportWords.words(w)).orElse("");
+      String waived = ranked.waiver().map(words::waived).orElse("");
       item(
           ++number + ". ",
           "**"
-              + ranked.severity()
+              + words.severity(ranked.severity())
               + "**, "
-              + text(ReportWords.where(finding.band()))
+              + text(words.where(finding.band()))
               + ": "
-              + text(finding.text()),
-          "What to do: " + text(words.remedy(finding)),
+              + text(words.text(finding.words())),
+          words.say("page.what-to-do") + " " + text(words.remedy(finding)),
           text(waived),
           text("[" + ranked.ruleId() + ", " + finding.subject() + "]"));
     }
   }
 
   private void plan(Plan plan) {
-    heading("The way out, one change at a time");
+    heading("page.plan");
     if (!plan.steps().isEmpty()) {
       line("");
     }
     int number = 0;
     for (Remedy.Change step : plan.steps()) {
-      item(++number + ". ", text(PlanWords.step(step)));
+      item(++number + ". ", text(words.text(step.stepMessage())));
     }
-    paragraph(text(plan.text()));
+    paragraph(text(words.text(plan.message())));
   }
 
   private void unusedWaivers() {
     if (report.unusedWaivers().isEmpty()) {
       return;
     }
-    heading("Waivers that waived nothing");
+    heading("page.unused-waivers");
     line("");
     for (UnusedWaiver unused : report.unusedWaivers()) {
       Waiver waiver = unused.waiver();
       item(
           "- ",
-          text(ReportWords.words(unused)),
+          text(words.unused(unused)),
           text("[" + waiver.ruleId() + ", " + waiver.subject() + "]"));
     }
   }
@@ -156,15 +180,15 @@ public final class ReportMarkdown {
     for (RuleResult result : results) {
       item(
           "- ",
-          result.severity() + " rule: " + text(result.title()),
-          reason + ": " + text(result.outcome().reason()),
+          words.rule(result) + " " + text(words.title(result)),
+          words.say(reason) + " " + text(words.text(result.outcome().why())),
           text("[" + result.ruleId() + "]"));
     }
   }
 
-  private void heading(String heading) {
+  private void heading(String key) {
     line("");
-    line("## " + heading);
+    line("## " + words.say(key));
   }
 
   private void paragraph(String markdown) {

@@ -2,12 +2,14 @@ package dev.jetting.rules;
 
 import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.ReportWords.Assumptions;
+import dev.jetting.rules.text.Wording;
 import java.util.List;
 import java.util.Objects;
 
 /**
- * A report as plain text for people: no colour, lines that end in {@code \n}, the same bytes in
- * every locale. Characters that would steer a terminal are replaced.
+ * A report as plain text for people: no colour, lines that end in {@code \n}, the same bytes
+ * whatever the machine's locale. It is English unless the caller names another wording. Characters
+ * that would steer a terminal are replaced.
  *
  * <p>Not for programs: they read {@link Report} or its JSON, and the layout may change.
  */
@@ -19,9 +21,9 @@ public final class ReportText {
   private final ReportWords words;
   private final TextPage page = new TextPage();
 
-  private ReportText(Report report) {
+  private ReportText(Report report, Wording wording) {
     this.report = Objects.requireNonNull(report, "report");
-    words = new ReportWords(report);
+    words = new ReportWords(report, wording);
   }
 
   /**
@@ -33,17 +35,39 @@ public final class ReportText {
    * @return its text; never a promise of safety
    */
   public static String of(Report report) {
-    return new ReportText(report).render(Assumptions.COUNTED);
+    return of(report, Wording.english());
   }
 
   /**
-   * Renders a report like {@link #of}, with each assumed value in place of their number.
+   * Renders a report like {@link #of(Report)} in the words of a language.
+   *
+   * @param report the report; not null
+   * @param wording the words; not null
+   * @return its text; never a promise of safety
+   */
+  public static String of(Report report, Wording wording) {
+    return new ReportText(report, wording).render(Assumptions.COUNTED);
+  }
+
+  /**
+   * Renders a report like {@link #of(Report)}, with each assumed value in place of their number.
    *
    * @param report the report; not null
    * @return its text; never a promise of safety
    */
   public static String inFull(Report report) {
-    return new ReportText(report).render(Assumptions.LISTED);
+    return inFull(report, Wording.english());
+  }
+
+  /**
+   * Renders a report like {@link #inFull(Report)} in the words of a language.
+   *
+   * @param report the report; not null
+   * @param wording the words; not null
+   * @return its text; never a promise of safety
+   */
+  public static String inFull(Report report, Wording wording) {
+    return new ReportText(report, wording).render(Assumptions.LISTED);
   }
 
   /**
@@ -52,13 +76,24 @@ public final class ReportText {
    * verdict.
    *
    * <p>For logs and lists. Not enough to act on: it leaves out the mixture, remedies, assumptions
-   * and cautions, which {@link #of} has.
+   * and cautions, which {@link #of(Report)} has.
    *
    * @param report the report; not null
    * @return its lines; the last one, {@code VERDICT}, is always there and no promise of safety
    */
   public static String compact(Report report) {
-    return new ReportText(report).lines();
+    return compact(report, Wording.english());
+  }
+
+  /**
+   * Renders a report like {@link #compact(Report)} in the words of a language.
+   *
+   * @param report the report; not null
+   * @param wording the words; not null
+   * @return its lines; the last one, the verdict, is always there and no promise of safety
+   */
+  public static String compact(Report report, Wording wording) {
+    return new ReportText(report, wording).lines();
   }
 
   private String render(Assumptions extent) {
@@ -69,10 +104,10 @@ public final class ReportText {
     words.plan().ifPresent(this::plan);
     findings();
     unusedWaivers();
-    unanswered("Could not be evaluated", "missing: ", Status.NOT_EVALUATED);
-    unanswered("Broken rules", "broke with: ", Status.BROKEN);
-    page.heading("Cautions");
-    report.cautions().forEach(caution -> page.wrapped("- ", caution, "  "));
+    unanswered("page.not-evaluated", "page.missing", Status.NOT_EVALUATED);
+    unanswered("page.broken", "page.broke-with", Status.BROKEN);
+    page.heading(words.say("page.cautions"));
+    words.cautions().forEach(caution -> page.wrapped("- ", caution, "  "));
     page.blank();
     String assumptions = words.assumptions(extent);
     if (!assumptions.isEmpty()) {
@@ -86,20 +121,27 @@ public final class ReportText {
     for (RankedFinding ranked : report.findings()) {
       Finding finding = ranked.finding();
       compact(
-          ranked.severity().name(),
-          ReportWords.where(finding.band())
+          words.severity(ranked.severity()),
+          words.where(finding.band())
               + ": "
-              + finding.text()
-              + ranked.waiver().map(w -> " Waived " + ReportWords.words(w)).orElse(""),
+              + words.text(finding.words())
+              + ranked.waiver().map(w -> " " + words.waived(w)).orElse(""),
           ranked.ruleId() + ", " + finding.subject());
     }
-    words.results(Status.NOT_EVALUATED).forEach(r -> compact("OPEN", unanswered(r), r.ruleId()));
-    words.results(Status.BROKEN).forEach(r -> compact("BROKEN", unanswered(r), r.ruleId()));
+    words
+        .results(Status.NOT_EVALUATED)
+        .forEach(r -> compact(words.say("compact.open"), unanswered(r), r.ruleId()));
+    words
+        .results(Status.BROKEN)
+        .forEach(r -> compact(words.say("compact.broken"), unanswered(r), r.ruleId()));
     for (UnusedWaiver unused : report.unusedWaivers()) {
       Waiver waiver = unused.waiver();
-      compact("UNUSED", ReportWords.words(unused), waiver.ruleId() + ", " + waiver.subject());
+      compact(
+          words.say("compact.unused"),
+          words.unused(unused),
+          waiver.ruleId() + ", " + waiver.subject());
     }
-    page.line(TextPage.oneLine("VERDICT " + words.verdict()));
+    page.line(TextPage.oneLine(words.say("compact.verdict") + " " + words.verdict()));
     return page.toString();
   }
 
@@ -107,70 +149,76 @@ public final class ReportText {
     page.line(TextPage.oneLine(kind + " " + text + " [" + ids + "]"));
   }
 
-  private static String unanswered(RuleResult result) {
-    return result.severity() + " rule: " + result.title() + ": " + result.outcome().reason();
+  private String unanswered(RuleResult result) {
+    return words.rule(result)
+        + " "
+        + words.title(result)
+        + ": "
+        + words.text(result.outcome().why());
   }
 
   private void headline() {
-    page.line(TextPage.shortened("Report on: " + report.sheet().title()));
+    page.line(TextPage.shortened(words.title()));
     page.doubleRule();
-    entry(new ReportWords.Entry("VERDICT", words.verdict()));
+    entry(new ReportWords.Entry(words.say("label.verdict"), words.verdict()));
     entry(words.worst());
     page.blank();
     words.what().forEach(this::entry);
   }
 
   private void throttleRange() {
-    page.heading("Over the throttle range");
+    page.heading(words.say("page.throttle-range"));
     words.table().lines().forEach(page::line);
     if (words.marksLimits()) {
-      page.line("* an assumption, neither measured nor published");
+      page.line(words.say("page.assumption-mark"));
     }
   }
 
   private void findings() {
-    page.heading("Findings, the most dangerous first");
+    page.heading(words.say("page.findings"));
     if (report.findings().isEmpty()) {
-      page.line("none");
+      page.line(words.say("page.none"));
     }
     int number = 0;
     for (RankedFinding ranked : report.findings()) {
       Finding finding = ranked.finding();
       page.wrapped(
           ++number + ". ",
-          ranked.severity()
+          words.severity(ranked.severity())
               + ", "
-              + ReportWords.where(finding.band())
+              + words.where(finding.band())
               + " ["
               + ranked.ruleId()
               + ", "
               + finding.subject()
               + "]",
           "   ");
-      page.wrapped("   ", finding.text(), "   ");
-      page.wrapped("   What to do: ", words.remedy(finding), "   ");
+      page.wrapped("   ", words.text(finding.words()), "   ");
+      page.wrapped("   " + words.say("page.what-to-do") + " ", words.remedy(finding), "   ");
       ranked
           .waiver()
-          .ifPresent(waiver -> page.wrapped("   Waived ", ReportWords.words(waiver), "   "));
+          .ifPresent(
+              waiver ->
+                  page.wrapped("   " + words.say("page.waived") + " ", words.words(waiver), "   "));
     }
   }
 
   private void plan(Plan plan) {
-    page.heading("The way out, one change at a time");
+    page.heading(words.say("page.plan"));
     int number = 0;
     for (Remedy.Change step : plan.steps()) {
-      page.wrapped(++number + ". ", PlanWords.step(step), "   ");
+      page.wrapped(++number + ". ", words.text(step.stepMessage()), "   ");
     }
-    page.wrapped(plan.text());
+    page.wrapped(words.text(plan.message()));
   }
 
   private void unusedWaivers() {
     if (report.unusedWaivers().isEmpty()) {
       return;
     }
-    page.heading("Waivers that waived nothing");
+    page.heading(words.say("page.unused-waivers"));
     for (UnusedWaiver unused : report.unusedWaivers()) {
-      page.wrapped("- ", ReportWords.words(unused), "  ");
+      page.wrapped("- ", words.unused(unused), "  ");
       page.line("  [" + unused.waiver().ruleId() + ", " + unused.waiver().subject() + "]");
     }
   }
@@ -180,10 +228,10 @@ public final class ReportText {
     if (results.isEmpty()) {
       return;
     }
-    page.heading(heading);
+    page.heading(words.say(heading));
     for (RuleResult result : results) {
-      page.wrapped(result.severity() + " rule: ", result.title(), "  ");
-      page.wrapped("   " + reason, result.outcome().reason(), "   ");
+      page.wrapped(words.rule(result) + " ", words.title(result), "  ");
+      page.wrapped("   " + words.say(reason) + " ", words.text(result.outcome().why()), "   ");
       page.line("   [" + result.ruleId() + "]");
     }
   }

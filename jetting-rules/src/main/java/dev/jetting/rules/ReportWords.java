@@ -12,16 +12,20 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.WorstSpot;
-import dev.jetting.units.TradeStyle;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
+import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.number.Decimals;
-import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
-/** What the renderings of a report say, without their layout. */
+/** What the renderings of a report say, in the words of one language, without their layout. */
 final class ReportWords {
 
   /** A piece of text with what it is about. */
@@ -34,17 +38,54 @@ final class ReportWords {
   }
 
   private final Report report;
+  private final Wording wording;
   private final RangeTable table;
   private final List<String> assumptions;
 
-  ReportWords(Report report) {
+  ReportWords(Report report, Wording wording) {
     this.report = report;
+    this.wording = Objects.requireNonNull(wording, "wording");
     assumptions =
         report.assumptions().entrySet().stream()
             .filter(entry -> entry.getValue().origin() == Origin.ASSUMED)
-            .map(entry -> entry.getKey() + " " + number(entry.getValue()))
+            .map(entry -> assumption(entry.getKey(), entry.getValue()))
             .toList();
-    table = new RangeTable(report, marksLimits() ? "*" : "");
+    table = new RangeTable(report, marksLimits() ? "*" : "", wording);
+  }
+
+  String text(Message message) {
+    return wording.text(message);
+  }
+
+  /** Words of the library that show no value. */
+  String say(String key) {
+    return text(Message.of(key));
+  }
+
+  String title() {
+    return text(Message.of("page.title").with("title", Argument.name(report.sheet().title())));
+  }
+
+  String severity(Severity severity) {
+    return say("severity." + lower(severity));
+  }
+
+  private static String lower(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** "DANGER rule:" of a result. */
+  String rule(RuleResult result) {
+    return text(
+        Message.of("page.rule").with("severity", Argument.name(severity(result.severity()))));
+  }
+
+  String title(RuleResult result) {
+    return Rule.title(result.ruleId(), result.title(), wording);
+  }
+
+  List<String> cautions() {
+    return report.cautions(wording);
   }
 
   /** Whether anything assumed but the ridden speeds, which are no part of a limit, is in it. */
@@ -65,95 +106,111 @@ final class ReportWords {
     if (assumptions.isEmpty()) {
       return "";
     }
-    return extent == Assumptions.LISTED
-        ? "Assumed, neither measured nor published: " + String.join("; ", assumptions) + "."
-        : "The report rests on "
-            + assumptions.size()
-            + " assumed values, neither measured nor published. The full form lists them.";
+    return text(
+        extent == Assumptions.LISTED
+            ? Message.of("assumptions.listed")
+                .with("assumptions", Argument.name(String.join("; ", assumptions)))
+            : Message.of("assumptions.counted")
+                .with(Message.COUNT, Argument.count(assumptions.size())));
+  }
+
+  private String assumption(String name, Coefficient coefficient) {
+    double value = coefficient.value();
+    // To the fourth decimal, which is finer than any of them is known.
+    double rounded = Double.parseDouble(Decimals.fixed(value, 4));
+    return text(Message.named("assumption", name))
+        + " "
+        + wording.text(Argument.exact(rounded, coefficient.unit()));
   }
 
   List<Entry> what() {
     Engine engine = report.sheet().setup().engine();
     Setting setting = report.sheet().setup().setting();
     return List.of(
-        new Entry(
-            "engine", engine.id() + ", " + engine.displacement() + "; " + engine.exhaust().id()),
-        new Entry("carburettor", setting.carburettor().id() + "; intake: " + setting.intake().id()),
-        new Entry("setting", trade(setting)),
-        new Entry("air", air(report.sheet().setup().air())),
-        new Entry("fuel", fuel(report.sheet().setup())));
+        entry(
+            "label.engine",
+            Message.of("engine")
+                .with("engine", Argument.name(engine.id()))
+                .with(
+                    "displacement", Argument.exact(engine.displacement().cubicCentimetres(), "cm³"))
+                .with("exhaust", Argument.name(engine.exhaust().id()))),
+        entry(
+            "label.carburettor",
+            Message.of("carburettor")
+                .with("carburettor", Argument.name(setting.carburettor().id()))
+                .with("intake", Argument.name(setting.intake().id()))),
+        new Entry(say("label.setting"), trade(setting)),
+        entry("label.air", air(report.sheet().setup().air())),
+        entry("label.fuel", fuel(report.sheet().setup())));
   }
 
-  private static String fuel(Setup setup) {
+  private Entry entry(String label, Message text) {
+    return new Entry(say(label), text(text));
+  }
+
+  private static Message fuel(Setup setup) {
     double kelvin = setup.fuelWarmerBy().kelvin();
-    String side = kelvin < 0 ? " K colder than the air" : " K warmer than the air";
-    return setup.fuel()
-        + (kelvin == 0
-            ? ""
-            : ", in the float chamber " + Decimals.fixed(Math.abs(kelvin), 0) + side);
+    Argument fuel = Argument.fuel(setup.fuel());
+    return kelvin == 0
+        ? Message.plain("{fuel}").with("fuel", fuel)
+        : Message.of(kelvin < 0 ? "fuel.colder" : "fuel.warmer")
+            .with("fuel", fuel)
+            .with("difference", RangeTable.whole(Math.abs(kelvin)));
   }
 
-  private static String trade(Setting setting) {
+  private String trade(Setting setting) {
     return Stream.of(
-            TradeStyle.main(setting.mainJet()),
-            TradeStyle.pilot(setting.pilotJet()),
-            TradeStyle.screw(setting.screw().kind(), setting.screw().turns()),
-            TradeStyle.cutaway(setting.cutaway()),
-            "needle jet " + TradeStyle.diameter(setting.needleJet().bore()),
-            "needle " + setting.needle().id(),
-            TradeStyle.clip(setting.clip()))
+            Argument.mainJet(setting.mainJet()),
+            Argument.pilotJet(setting.pilotJet()),
+            Argument.screw(setting.screw().kind(), setting.screw().turns()),
+            Argument.cutaway(setting.cutaway()),
+            Argument.needleJet(setting.needleJet().bore()),
+            Argument.needle(setting.needle().id()),
+            Argument.clip(setting.clip()))
+        .map(wording::text)
         .map(TextPage::unbroken)
         .collect(joining(", "));
   }
 
-  private static String air(Air air) {
-    return place(air) + ", " + TradeStyle.humidity(air.humidity()) + " humidity";
+  private static Message air(Air air) {
+    return place(Message.of("air"), air).with("humidity", Argument.humidity(air.humidity()));
   }
 
-  private static String place(Air air) {
-    return TradeStyle.temperature(air.temperature()) + ", " + TradeStyle.pressure(air.pressure());
+  private static Message place(Message message, Air air) {
+    return message
+        .with("temperature", Argument.temperature(air.temperature()))
+        .with("pressure", Argument.pressure(air.pressure()));
   }
 
   /** What is looked at beside the throttle range in the air of the day. */
   List<Entry> besides() {
     Overrun overrun = report.overrun();
     return List.of(
-        new Entry(
-            "overrun",
-            "throttle shut at "
-                + Decimals.fixed(overrun.speed().rpm(), 0)
-                + " rpm: λ "
-                + RangeTable.lambda(overrun.lambda().value())
-                + " on the pilot's fuel alone, on the day when it is leanest; fuel and oil a turn "
-                + Decimals.fixed(overrun.fuelShareOfOpen() * 100, 0)
-                + " % of full throttle's"),
-        new Entry("coldest", day(report.sheet().riding().coldest(), report.coldestDay().worst())),
-        new Entry("hottest", day(report.sheet().riding().hottest(), report.hottestDay().worst())),
-        new Entry(
-            "riding",
-            "mean lean risk "
-                + TradeStyle.probability(report.meanRisk())
-                + "; accepted at any opening "
-                + accepted()));
+        entry(
+            "label.overrun",
+            Message.of("overrun")
+                .with("speed", Argument.speed(overrun.speed()))
+                .with("lambda", RangeTable.lambda(overrun.lambda().value()))
+                .with("share", Argument.share(overrun.fuelShareOfOpen()))),
+        entry("label.coldest", day(report.sheet().riding().coldest(), report.coldestDay().worst())),
+        entry("label.hottest", day(report.sheet().riding().hottest(), report.hottestDay().worst())),
+        entry(
+            "label.riding",
+            Message.of("riding")
+                .with("mean", Argument.risk(report.meanRisk()))
+                .with("accepted", accepted())));
   }
 
   /** The highest lean risk over all days and at all ridden speeds. */
   Entry worst() {
-    return new Entry("worst", worst(report.worst()));
-  }
-
-  private String worst(WorstSpot worst) {
-    return "lean risk "
-        + TradeStyle.probability(worst.leanRisk(), report.sheet().riding().acceptedRisk())
-        + " at "
-        + TradeStyle.throttle(worst.throttle())
-        + " and "
-        + Decimals.fixed(worst.speed().rpm(), 0)
-        + " rpm, "
-        + (worst.day() == WorstSpot.Day.TODAY
-            ? "today"
-            : worst.day().name().toLowerCase(Locale.ROOT) + " day")
-        + (onLevelRoad(worst) ? "" : ", uphill");
+    WorstSpot worst = report.worst();
+    return entry(
+        "label.worst",
+        Message.of(onLevelRoad(worst) ? "worst" : "worst.uphill")
+            .with("risk", Argument.risk(worst.leanRisk(), report.sheet().riding().acceptedRisk()))
+            .with("throttle", Argument.throttle(worst.throttle()))
+            .with("speed", Argument.speed(worst.speed()))
+            .with("day", Argument.word("worst." + lower(worst.day()))));
   }
 
   private boolean onLevelRoad(WorstSpot worst) {
@@ -162,24 +219,28 @@ final class ReportWords {
         .anyMatch(m -> m.throttle().equals(worst.throttle()) && m.speed().equals(worst.speed()));
   }
 
-  private String day(Air air, RiskPoint riskiest) {
-    return place(air)
-        + (isLean(riskiest) ? ": LEAN at " : ": riskiest at ")
-        + TradeStyle.throttle(riskiest.mixture().throttle())
-        + ", λ "
-        + RangeTable.lambda(riskiest.lambda().value())
-        + ", lean risk "
-        + TradeStyle.probability(riskiest.leanRisk(), report.sheet().riding().acceptedRisk());
+  private Message day(Air air, RiskPoint riskiest) {
+    return place(Message.of(table.isLean(riskiest) ? "day.lean" : "day.good"), air)
+        .with("throttle", Argument.throttle(riskiest.mixture().throttle()))
+        .with("lambda", RangeTable.lambda(riskiest.lambda().value()))
+        .with("risk", Argument.risk(riskiest.leanRisk(), report.sheet().riding().acceptedRisk()));
   }
 
-  static String where(ThrottleBand band) {
+  String where(ThrottleBand band) {
+    return text(band(band));
+  }
+
+  static Message band(ThrottleBand band) {
     if (band.equals(ThrottleBand.WHOLE)) {
-      return "whole throttle range";
+      return Message.of("band.whole");
     }
-    String to = TradeStyle.throttle(band.to());
-    return band.from().equals(band.to())
-        ? to
-        : TradeStyle.throttle(band.from()).replace(" throttle", "") + " to " + to;
+    if (band.from().equals(band.to())) {
+      return Message.of("band.at").with("throttle", Argument.throttle(band.to()));
+    }
+    boolean closed = band.from().equals(ThrottleOpening.CLOSED);
+    return Message.of("band")
+        .with("from", closed ? Argument.word("band.closed") : Argument.opening(band.from()))
+        .with("to", Argument.throttle(band.to()));
   }
 
   /** The plan, unless there is neither a finding nor a step to show. */
@@ -193,29 +254,53 @@ final class ReportWords {
       List<Remedy.Change> steps = report.plan().map(Plan::steps).orElse(List.of());
       for (int i = 0; i < steps.size(); i++) {
         if (steps.get(i).part() == change.part() && steps.get(i).to().equals(change.to())) {
-          return "step " + (i + 1) + (change.enough() ? "." : ", which is not enough alone.");
+          return text(
+              Message.of(change.enough() ? "remedy.step" : "remedy.step.not-enough")
+                  .with("number", Argument.count(i + 1)));
         }
       }
     }
-    return finding.remedy().text();
+    return text(finding.remedy().message());
   }
 
   /** Who waived it, up to what, until when and why. */
-  static String words(Waiver waiver) {
-    return waiver.accepted().map(ceiling -> "up to " + words(ceiling) + " ").orElse("")
-        + "by "
-        + waiver.author()
-        + waiver.expires().map(day -> " (until " + day + ")").orElse("")
-        + ": "
-        + waiver.reason();
+  String words(Waiver waiver) {
+    return text(waiver(waiver));
   }
 
-  static String words(Ceiling ceiling) {
-    return ceiling.measured() + " at " + where(ceiling.band());
+  /** The same after the word that says so. */
+  String waived(Waiver waiver) {
+    return say("page.waived") + " " + words(waiver);
   }
 
-  static String words(UnusedWaiver unused) {
-    return "Not in force, " + unused.why() + ". Waived " + words(unused.waiver());
+  private static Message waiver(Waiver waiver) {
+    Message words =
+        Message.of(waiver.accepted().isEmpty() ? "waiver" : "waiver.up-to")
+            .with("author", Argument.name(waiver.author()))
+            .with("until", waiver.expires().map(ReportWords::until).orElse(Argument.name("")))
+            .with("reason", Argument.name(waiver.reason()));
+    return waiver
+        .accepted()
+        .map(accepted -> ceiling(accepted.measured(), accepted.band()))
+        .map(ceiling -> words.with("ceiling", Argument.words(ceiling)))
+        .orElse(words);
+  }
+
+  private static Argument until(LocalDate day) {
+    return Argument.words(Message.of("waiver.until").with("day", Argument.name(day.toString())));
+  }
+
+  static Message ceiling(Measure measured, ThrottleBand band) {
+    return Message.of("waiver.ceiling")
+        .with("measured", measured.argument())
+        .with("band", Argument.words(band(band)));
+  }
+
+  String unused(UnusedWaiver unused) {
+    return text(
+        Message.of("waiver.unused")
+            .with("why", Argument.words(unused.reason()))
+            .with("waiver", Argument.words(waiver(unused.waiver()))));
   }
 
   List<RuleResult> results(Status status) {
@@ -224,92 +309,110 @@ final class ReportWords {
 
   String verdict() {
     Verdict verdict = report.verdict();
-    return switch (verdict.ruling()) {
-          case PASSES -> "No rule speaks against a careful first ride" + terms();
+    Stream<String> ruling =
+        switch (verdict.ruling()) {
+          case PASSES -> Stream.of(text(Message.of("verdict.passes").with("accepted", accepted())));
           case PASSES_BY_WAIVER ->
-              "Passes only by waiver"
-                  + waived(verdict)
-                  + " No other rule speaks against a careful first ride"
-                  + terms();
+              Stream.of(
+                  text(
+                      Message.of("verdict.by-waiver")
+                          .with("waived", dangers(verdict))
+                          .with("accepted", accepted())));
           case UNANSWERED, FAILS -> against(verdict);
-        }
-        + report.notices().stream().map(notice -> " " + notice).collect(joining())
-        + (report.rulebook().changed()
-            ? " The rulebook was changed: " + report.rulebook().changesInWords() + "."
-            : "");
+        };
+    Stream<String> changed =
+        report.rulebook().changed()
+            ? Stream.of(
+                text(
+                    Message.of("verdict.rulebook")
+                        .with("changes", Argument.name(changes(report.rulebook())))))
+            : Stream.of();
+    return Stream.of(ruling, report.notices(wording).stream(), changed)
+        .flatMap(sentences -> sentences)
+        .collect(joining(" "));
   }
 
-  private static String waived(Verdict verdict) {
-    return verdict.waived().stream()
-        .map(
-            danger ->
-                danger.ruleId()
-                    + " on "
-                    + danger.subject()
-                    + ", now "
-                    + danger.measured()
-                    + ", accepted "
-                    + TextPage.sentence(words(danger.waiver())))
-        .collect(
-            joining(
-                " ", verdict.waiversJudgedOn().map(day -> " as of " + day).orElse("") + ": ", ""));
+  private Argument dangers(Verdict verdict) {
+    String dangers =
+        verdict.waived().stream().map(this::danger).map(this::text).collect(joining(" "));
+    Message waived =
+        verdict
+            .waiversJudgedOn()
+            .map(day -> Message.of("verdict.as-of").with("day", Argument.name(day.toString())))
+            .orElse(Message.of("verdict.as-of-none"));
+    return Argument.name(text(waived.with("dangers", Argument.name(dangers))));
   }
 
-  private static String against(Verdict verdict) {
+  private Message danger(WaivedDanger danger) {
+    return Message.of("verdict.danger-accepted")
+        .with("rule", Argument.name(danger.ruleId()))
+        .with("subject", Argument.name(danger.subject()))
+        .with("measured", danger.measured().argument())
+        .with("waiver", Argument.name(TextPage.sentence(words(danger.waiver()))));
+  }
+
+  private Stream<String> against(Verdict verdict) {
     boolean nothingWrong = verdict.ruling() == Verdict.Ruling.UNANSWERED;
-    String start = nothingWrong ? "Do not ride before this is answered" : "Do not ride like this";
     boolean found = !verdict.dangers().isEmpty();
     boolean nobodyLooked =
         nothingWrong && verdict.unanswered().isEmpty() && verdict.broken().isEmpty();
     String why =
         Stream.of(
-                nobodyLooked ? "no rule had anything to say" : "",
-                found ? "danger by " + String.join(", ", verdict.dangers()) : "",
-                !found && verdict.tooLean() ? "lean risk above what is accepted" : "",
-                !found && verdict.tooLeanOnOverrun() ? "too lean on the overrun" : "",
-                listed("could not be evaluated: ", verdict.unanswered()),
-                listed("broken: ", verdict.broken()))
+                nobodyLooked ? say("verdict.why.nothing") : "",
+                listed("verdict.why.danger", verdict.dangers()),
+                !found && verdict.tooLean() ? say("verdict.why.lean") : "",
+                !found && verdict.tooLeanOnOverrun() ? say("verdict.why.overrun") : "",
+                listed("verdict.why.unanswered", verdict.unanswered()),
+                listed("verdict.why.broken", verdict.broken()))
             .filter(part -> !part.isEmpty())
-            .collect(joining("; ", start + ": ", "."));
-    return verdict.waived().isEmpty() ? why : why + " Waived" + waived(verdict);
+            .collect(joining("; "));
+    String against =
+        text(
+            Message.of(nothingWrong ? "verdict.unanswered" : "verdict.fails")
+                .with("why", Argument.name(why)));
+    return verdict.waived().isEmpty()
+        ? Stream.of(against)
+        : Stream.of(against, text(Message.of("verdict.waived").with("waived", dangers(verdict))));
   }
 
-  private static String listed(String what, List<String> ids) {
-    return ids.isEmpty() ? "" : what + String.join(", ", ids);
-  }
-
-  private String terms() {
-    return " from the rich side, with a lean risk of "
-        + accepted()
-        + " accepted. This is a calculation, no promise of safety: confirm it with plug chops.";
+  private String listed(String key, List<String> ids) {
+    return ids.isEmpty()
+        ? ""
+        : text(
+            Message.of(key)
+                .with("rules", Argument.items(ids.stream().map(Argument::name).toList())));
   }
 
   String versions() {
-    return "Model: "
-        + report.model()
-        + ". Rulebook: "
-        + report.rulebook()
-        + "; digest "
-        + report.rulebook().shortDigest()
-        + "."
-        + report
-            .verdict()
-            .waiversJudgedOn()
-            .map(day -> " Waivers judged by the day " + day + ".")
-            .orElse("");
+    RulebookEdition edition = report.rulebook();
+    Argument plain = Argument.name(edition.name() + " " + edition.version());
+    Argument rulebook =
+        edition.changed()
+            ? Argument.words(
+                Message.of("rulebook.changed")
+                    .with("rulebook", plain)
+                    .with("changes", Argument.name(changes(edition))))
+            : plain;
+    Message versions =
+        Message.of("versions")
+            .with("model", Argument.name(report.model()))
+            .with("rulebook", rulebook)
+            .with("digest", Argument.name(edition.shortDigest()));
+    return Stream.concat(
+            Stream.of(versions),
+            report.verdict().waiversJudgedOn().stream()
+                .map(
+                    day ->
+                        Message.of("versions.waivers").with("day", Argument.name(day.toString()))))
+        .map(this::text)
+        .collect(joining(" "));
   }
 
-  private String accepted() {
-    return TradeStyle.probability(report.sheet().riding().acceptedRisk());
+  private String changes(RulebookEdition edition) {
+    return edition.changesInWords().stream().map(this::text).collect(joining("; "));
   }
 
-  private boolean isLean(RiskPoint point) {
-    return table.mark(point).equals(RangeTable.LEAN);
-  }
-
-  private static String number(Coefficient coefficient) {
-    BigDecimal rounded = new BigDecimal(Decimals.fixed(coefficient.value(), 4));
-    String number = rounded.stripTrailingZeros().toPlainString();
-    return coefficient.unit().equals("1") ? number : number + " " + coefficient.unit();
+  private Argument accepted() {
+    return Argument.risk(report.sheet().riding().acceptedRisk());
   }
 }

@@ -6,6 +6,9 @@ import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.ImmutableSortedMap;
 import com.google.common.collect.ImmutableSortedSet;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Map;
@@ -289,6 +292,30 @@ public final class Rule {
     return draft.rationale();
   }
 
+  /**
+   * Returns the title in another language, by the key {@code rule.ID.title}.
+   *
+   * @param wording the words of the language
+   * @return one line for people; the rule's own where the wording has none
+   */
+  public String title(Wording wording) {
+    return title(id(), title(), wording);
+  }
+
+  static String title(String id, String title, Wording wording) {
+    return wording.text(Message.of("rule." + id + ".title", title));
+  }
+
+  /**
+   * Returns the rationale in another language, by the key {@code rule.ID.rationale}.
+   *
+   * @param wording the words of the language
+   * @return why it matters; the rule's own where the wording has none
+   */
+  public String rationale(Wording wording) {
+    return wording.text(Message.of("rule." + id() + ".rationale", rationale()));
+  }
+
   /** {@return how much its findings matter} */
   public Severity severity() {
     return draft.severity();
@@ -399,7 +426,7 @@ public final class Rule {
    */
   public Outcome evaluate(AssessedSetting setting) {
     if (!setting.looksInto(band())) {
-      return Outcome.notEvaluated("an assessed throttle opening within " + text(band()));
+      return Outcome.notEvaluated(between(Message.of("rule.no-opening"), "from", "to", band()));
     }
     try {
       @Nullable Outcome outcome = judge.apply(setting.within(band()), limits());
@@ -410,8 +437,10 @@ public final class Rule {
     }
   }
 
-  private static String text(ThrottleBand band) {
-    return band.from() + " to " + band.to();
+  private static Message between(Message message, String from, String to, ThrottleBand band) {
+    return message
+        .with(from, Argument.exact(band.from().share(), "1"))
+        .with(to, Argument.exact(band.to().share(), "1"));
   }
 
   /**
@@ -437,7 +466,8 @@ public final class Rule {
         .map(common -> new Rule(draft.within(common), judge, definition))
         .orElseGet(
             () -> {
-              String why = "the rule speaks of " + text(band()) + ", not of " + text(other);
+              Message own = between(Message.of("rule.other-band"), "from", "to", band());
+              Message why = between(own, "otherFrom", "otherTo", other);
               return draft.within(other).judging(setting -> Outcome.notApplicable(why));
             });
   }
@@ -450,6 +480,17 @@ public final class Rule {
    * @return the changed rule, of the same id
    */
   public Rule when(Predicate<? super AssessedSetting> condition, String otherwise) {
+    return when(condition, Message.plain(otherwise));
+  }
+
+  /**
+   * This rule where a condition holds, not applicable otherwise.
+   *
+   * @param condition the condition
+   * @param otherwise the reason to give where it does not hold
+   * @return the changed rule, of the same id
+   */
+  public Rule when(Predicate<? super AssessedSetting> condition, Message otherwise) {
     Judge where =
         (setting, limits) ->
             condition.test(setting)
@@ -466,6 +507,17 @@ public final class Rule {
    * @return the changed rule, of the same id
    */
   public Rule unless(Predicate<? super AssessedSetting> condition, String reason) {
+    return unless(condition, Message.plain(reason));
+  }
+
+  /**
+   * This rule unless a condition holds.
+   *
+   * @param condition the condition
+   * @param reason the reason to give where it holds
+   * @return the changed rule, of the same id
+   */
+  public Rule unless(Predicate<? super AssessedSetting> condition, Message reason) {
     return when(setting -> !condition.test(setting), reason);
   }
 

@@ -3,8 +3,11 @@ package dev.jetting.rules;
 import static java.util.stream.Collectors.joining;
 
 import dev.jetting.rules.RulebookChange.Kind;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -54,36 +57,45 @@ public record RulebookEdition(
   /** {@return name and version, and each kind of change with the first rules it befell} */
   @Override
   public String toString() {
-    return name + " " + version + (changed() ? ", changed: " + changesInWords() : "");
+    String changes = changesInWords().stream().map(Message::text).collect(joining("; "));
+    return name + " " + version + (changed() ? ", changed: " + changes : "");
   }
 
-  String changesInWords() {
+  /** A message for each kind of change. */
+  List<Message> changesInWords() {
     return Stream.of(
-            words(Kind.LEFT_OUT, "left out"),
-            words(Kind.REPLACED, "replaced"),
-            words(Kind.OTHER_SEVERITY, "given another severity"),
-            words(Kind.OTHER_LIMITS, "given other limits"),
-            words(Kind.ADDED, "added"))
-        .filter(words -> !words.isEmpty())
-        .collect(joining("; "));
+            Kind.LEFT_OUT, Kind.REPLACED, Kind.OTHER_SEVERITY, Kind.OTHER_LIMITS, Kind.ADDED)
+        .flatMap(kind -> words(kind).stream())
+        .toList();
   }
 
-  private String words(Kind kind, String verb) {
+  private Optional<Message> words(Kind kind) {
     List<RulebookChange> these = changes.stream().filter(c -> c.kind() == kind).toList();
     if (these.isEmpty()) {
-      return "";
+      return Optional.empty();
     }
-    String more =
-        these.size() > SHOWN_RULES ? " and " + (these.size() - SHOWN_RULES) + " more" : "";
-    return these.stream()
-        .limit(SHOWN_RULES)
-        .map(change -> change.ruleId() + " (" + severity(change) + ")")
-        .collect(joining(", ", verb + " ", more));
+    Argument shown =
+        Argument.items(these.stream().limit(SHOWN_RULES).map(RulebookEdition::words).toList());
+    int more = these.size() - SHOWN_RULES;
+    Argument rules =
+        more <= 0
+            ? shown
+            : Argument.words(
+                Message.of("rulebook.more")
+                    .with("rules", shown)
+                    .with(Message.COUNT, Argument.count(more)));
+    return Optional.of(Message.of("rulebook." + lower(kind)).with("rules", rules));
   }
 
-  private static String severity(RulebookChange change) {
-    String now = change.severity().name().toLowerCase(Locale.ROOT);
-    return change.kind() == Kind.OTHER_SEVERITY ? "now " + now : now;
+  private static Argument words(RulebookChange change) {
+    return Argument.words(
+        Message.of(change.kind() == Kind.OTHER_SEVERITY ? "rulebook.now" : "rulebook.rule")
+            .with("rule", Argument.name(change.ruleId()))
+            .with("severity", Argument.word("rulebook.severity." + lower(change.severity()))));
+  }
+
+  private static String lower(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   String shortDigest() {

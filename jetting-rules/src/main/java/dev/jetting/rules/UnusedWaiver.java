@@ -1,5 +1,6 @@
 package dev.jetting.rules;
 
+import dev.jetting.rules.text.Message;
 import java.util.Objects;
 
 /**
@@ -7,17 +8,22 @@ import java.util.Objects;
  * it.
  *
  * @param waiver the waiver
- * @param why it has expired, names no rule of the rulebook, or met no finding
+ * @param reason it has expired, names no rule of the rulebook, or met no finding
  */
-public record UnusedWaiver(Waiver waiver, String why) {
+public record UnusedWaiver(Waiver waiver, Message reason) {
   /**
    * Checks for nulls.
    *
    * @param waiver the waiver
-   * @param why it has expired, names no rule of the rulebook, or met no finding
+   * @param reason it has expired, names no rule of the rulebook, or met no finding
    */
   public UnusedWaiver {
     Objects.requireNonNull(waiver, "waiver");
-    Objects.requireNonNull(why, "why");
+    Objects.requireNonNull(reason, "reason");
+  }
+
+  /** {@return why it waived nothing, in English} */
+  public String why() {
+    return reason.text();
   }
 }

@@ -1,5 +1,7 @@
 package dev.jetting.rules;
 
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -38,13 +40,15 @@ record Waivers(List<Waiver> waivers, Optional<LocalDate> day) {
         .toList();
   }
 
-  private String why(Rulebook book, Waiver waiver, List<RankedFinding> findings, SetupSheet sheet) {
+  private Message why(
+      Rulebook book, Waiver waiver, List<RankedFinding> findings, SetupSheet sheet) {
     if (!holds(waiver)) {
-      return "expired on " + waiver.expires().map(LocalDate::toString).orElse("an earlier day");
+      return Message.of("waiver.expired")
+          .with("day", Argument.name(waiver.expires().map(LocalDate::toString).orElse("")));
     }
     Optional<Rule> rule = book.rule(waiver.ruleId());
     if (rule.isEmpty()) {
-      return "no rule of this id in the rulebook";
+      return Message.of("waiver.no-rule");
     }
     return findings.stream()
         .filter(ranked -> ranked.ruleId().equals(rule.get().id()))
@@ -52,27 +56,28 @@ record Waivers(List<Waiver> waivers, Optional<LocalDate> day) {
         .filter(finding -> meets(waiver, rule.get(), finding))
         .findFirst()
         .map(finding -> shortfall(waiver, finding, sheet))
-        .orElse("no finding of this rule on this subject");
+        .orElse(Message.of("waiver.no-finding"));
   }
 
   /** Why a waiver does not cover the worst finding of its rule on its subject. */
-  private static String shortfall(Waiver waiver, Finding finding, SetupSheet sheet) {
+  private static Message shortfall(Waiver waiver, Finding finding, SetupSheet sheet) {
     Optional<Ceiling> accepted = waiver.accepted();
     if (accepted.isEmpty()) {
-      return "a danger needs a waiver that is made from its finding";
+      return Message.of("waiver.not-of-danger");
     }
     Ceiling ceiling = accepted.get();
     if (!ceiling.isFor(sheet)) {
-      return "accepted on engine " + ceiling.engine() + " with " + ceiling.carburettor();
+      return Message.of("waiver.other-engine")
+          .with("engine", Argument.name(ceiling.engine()))
+          .with("carburettor", Argument.name(ceiling.carburettor()));
     }
-    return "accepted to "
-        + ceiling.measured()
-        + " at "
-        + ReportWords.where(ceiling.band())
-        + ", now "
-        + finding.measured()
-        + " at "
-        + ReportWords.where(finding.band());
+    return Message.of("waiver.exceeded")
+        .with("accepted", at(ceiling.measured(), ceiling.band()))
+        .with("now", at(finding.measured(), finding.band()));
+  }
+
+  private static Argument at(Measure measured, ThrottleBand band) {
+    return Argument.words(ReportWords.ceiling(measured, band));
   }
 
   private boolean holds(Waiver waiver) {

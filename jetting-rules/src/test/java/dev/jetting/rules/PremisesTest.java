@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.Probability;
 import dev.jetting.units.RelativeHumidity;
@@ -41,6 +42,7 @@ class PremisesTest {
         SHEET.withRiding(
             new Riding(Probability.of(0.4), riding.profile(), riding.coldest(), riding.hottest()));
     assertThat(Premises.of(bold))
+        .extracting(Message::text)
         .containsExactly("A lean risk of 40 % is accepted at every opening, more than 10 %.");
     Report report = Rulebook.of("book", "1", List.of()).evaluate(AssessedSetting.of(bold));
     assertThat(report.notices()).hasSize(1);
@@ -55,6 +57,7 @@ class PremisesTest {
         new Riding(
             riding.acceptedRisk(), riding.profile(), SHEET.setup().air(), SHEET.setup().air());
     assertThat(Premises.of(SHEET.withRiding(today)))
+        .extracting(Message::text)
         .containsExactly(
             "Only one day was assessed: coldest and hottest day are stated as today's air.");
   }
@@ -65,6 +68,7 @@ class PremisesTest {
     SetupSheet sheet =
         SHEET.withSetup(TwoHundred.sheet(STANDARD.withNeed(lean), ALL_ROUND).setup());
     assertThat(Premises.of(sheet))
+        .extracting(Message::text)
         .containsExactly(
             "The sheet wants λ 1.1 at closed throttle, beyond the usual λ 0.7 to 1.05: limits and"
                 + " verdict rest on it.");

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Remedy.Direction;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ScrewKind;
@@ -38,7 +40,8 @@ class RemedyTest {
   @CsvSource({"RICHER, 0.1", "LEANER, -0.1", "OTHER, 0.1", "RICHER, -1", "LEANER, NaN"})
   void aim_whoseChangeGoesTheOtherWay_isRefused(Direction direction, double change) {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Remedy.Aim(direction, ThrottleOpening.FULL, change, ""))
+        .isThrownBy(
+            () -> new Remedy.Aim(direction, ThrottleOpening.FULL, change, Message.plain("")))
         .withMessageContaining("change of λ")
         .withMessageContaining("allowed");
   }
@@ -79,8 +82,8 @@ class RemedyTest {
     return new Remedy.Change(
         part,
         direction,
-        from,
-        to,
+        Argument.name(from),
+        Argument.name(to),
         steps,
         false,
         new Remedy.Effect(ThrottleOpening.FULL, state(0.98, 0.4), state(0.91, 0.08)),

@@ -107,8 +107,9 @@ class RuleTest {
   void evaluate_bandBetweenTheAssessedOpenings_isNotEvaluated() {
     ThrottleBand between =
         new ThrottleBand(ThrottleOpening.ofShare(0.501), ThrottleOpening.ofShare(0.502));
-    assertThat(rule("gap", Outcome.passed()).within(between).evaluate(SETTING))
-        .isEqualTo(Outcome.notEvaluated("an assessed throttle opening within 0.501 to 0.502"));
+    Outcome outcome = rule("gap", Outcome.passed()).within(between).evaluate(SETTING);
+    assertThat(outcome.status()).isEqualTo(Status.NOT_EVALUATED);
+    assertThat(outcome.reason()).isEqualTo("an assessed throttle opening within 0.501 to 0.502");
   }
 
   @ParameterizedTest

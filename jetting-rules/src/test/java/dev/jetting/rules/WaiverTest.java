@@ -11,6 +11,7 @@ import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.Probability;
@@ -75,8 +76,8 @@ class WaiverTest {
 
     assertThat(report.passes()).isFalse();
     assertThat(report.unusedWaivers())
-        .containsExactly(
-            new UnusedWaiver(waiver, "a danger needs a waiver that is made from its finding"));
+        .extracting(WaiverTest::words)
+        .containsExactly(unused(waiver, "a danger needs a waiver that is made from its finding"));
   }
 
   @Test
@@ -271,7 +272,8 @@ class WaiverTest {
     Report report = BOOK.evaluate(SETTING, List.of(waiver), TODAY);
     assertThat(report.passes()).isFalse();
     assertThat(report.unusedWaivers())
-        .containsExactly(new UnusedWaiver(waiver, "expired on 2026-11-24"));
+        .extracting(WaiverTest::words)
+        .containsExactly(unused(waiver, "expired on 2026-11-24"));
   }
 
   @Test
@@ -281,9 +283,10 @@ class WaiverTest {
     Report report = BOOK.evaluate(SETTING, List.of(otherSubject, otherRule), TODAY);
     assertThat(report.passes()).isFalse();
     assertThat(report.unusedWaivers())
+        .extracting(WaiverTest::words)
         .containsExactly(
-            new UnusedWaiver(otherSubject, "no finding of this rule on this subject"),
-            new UnusedWaiver(otherRule, "no rule of this id in the rulebook"));
+            unused(otherSubject, "no finding of this rule on this subject"),
+            unused(otherRule, "no rule of this id in the rulebook"));
   }
 
   @Test
@@ -316,6 +319,15 @@ class WaiverTest {
   private static Rulebook measuring(Measure measured, ThrottleBand band) {
     Measure limit = new Measure(measured.value() / 2, measured.unit());
     return bookOf(Finding.above("setting.x", measured, limit, band));
+  }
+
+  private static UnusedWaiver unused(Waiver waiver, String why) {
+    return new UnusedWaiver(waiver, Message.plain(why));
+  }
+
+  /** The same with its reason as a plain text. */
+  private static UnusedWaiver words(UnusedWaiver unused) {
+    return unused(unused.waiver(), unused.why());
   }
 
   private static Rulebook bookOf(Finding.Texts finding) {

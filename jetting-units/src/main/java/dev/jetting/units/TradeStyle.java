@@ -1,7 +1,6 @@
 package dev.jetting.units;
 
-import dev.jetting.units.number.Decimals;
-import java.math.BigDecimal;
+import dev.jetting.units.number.TradeNumbers;
 import java.util.Objects;
 
 /**
@@ -12,20 +11,6 @@ import java.util.Objects;
  * quantity do not round.
  */
 public final class TradeStyle {
-  private static final String[] EIGHTHS = {"", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"};
-
-  /** In eighths of a turn: a difference that two decimals of a turn do not show, and rounding. */
-  private static final double SAME_TURN = 0.0401;
-
-  /** Openings are printed as fractions; the denominator is a power of two, at most this one. */
-  private static final int FINEST = 128;
-
-  /**
-   * As a share of full lift: a difference that one decimal of a per cent does not show, and
-   * rounding.
-   */
-  private static final double SAME_OPENING = 0.000501;
-
   private TradeStyle() {}
 
   /**
@@ -181,15 +166,8 @@ public final class TradeStyle {
    * @return such as {@code 1½ turns}
    */
   public static String turns(ScrewTurns turns) {
-    double number = shown(Objects.requireNonNull(turns, "turns").turns(), 2);
-    long eighths = (long) Math.rint(number * 8);
-    if (Math.abs(number * 8 - eighths) > SAME_TURN) {
-      return rounded(number, 2) + " turns";
-    }
-    String whole = eighths >= 8 || eighths == 0 ? Long.toString(eighths / 8) : "";
-    return whole
-        + EIGHTHS[(int) (eighths % 8)]
-        + (eighths >= 1 && eighths <= 8 ? " turn" : " turns");
+    double number = Objects.requireNonNull(turns, "turns").turns();
+    return TradeNumbers.turns(number) + (TradeNumbers.isOneTurn(number) ? " turn" : " turns");
   }
 
   /**
@@ -213,16 +191,14 @@ public final class TradeStyle {
    *     full throttle}
    */
   public static String throttle(ThrottleOpening opening) {
-    double share = shown(Objects.requireNonNull(opening, "opening").percent(), 1) / 100;
-    int parts = (int) Math.rint(share * FINEST);
-    if (Math.abs(share - parts / (double) FINEST) > SAME_OPENING) {
-      return rounded(opening.percent(), 1) + " % throttle";
-    }
-    if (parts == 0 || parts == FINEST) {
-      return parts == 0 ? "closed throttle" : "full throttle";
-    }
-    int common = Integer.lowestOneBit(parts);
-    return parts / common + "/" + FINEST / common + " throttle";
+    double percent = Objects.requireNonNull(opening, "opening").percent();
+    String fraction = TradeNumbers.fraction(percent).orElseGet(() -> rounded(percent, 1) + " %");
+    return switch (fraction) {
+          case "0" -> "closed";
+          case "1" -> "full";
+          default -> fraction;
+        }
+        + " throttle";
   }
 
   /**
@@ -244,14 +220,7 @@ public final class TradeStyle {
    * @return such as {@code 5 %}, {@code under 1 %}, {@code over 99 %}, {@code 0 %} or {@code 100 %}
    */
   public static String probability(Probability probability) {
-    double value = Objects.requireNonNull(probability, "probability").value();
-    if (value > 0 && value < 0.01) {
-      return "under 1 %";
-    }
-    if (value > 0.99 && value < 1) {
-      return "over 99 %";
-    }
-    return rounded(value * 100, 0) + " %";
+    return text(TradeNumbers.percent(Objects.requireNonNull(probability, "probability").value()));
   }
 
   /**
@@ -264,29 +233,23 @@ public final class TradeStyle {
    *     where four decimals do not distinguish them; the limit's own text if they are equal
    */
   public static String probability(Probability probability, Probability limit) {
-    Objects.requireNonNull(limit, "limit");
-    String shown = probability(probability);
-    String of = probability(limit);
-    int order = probability.compareTo(limit);
-    if (order == 0 || !shown.equals(of)) {
-      return shown;
-    }
-    for (int decimals = 1; decimals <= 4; decimals++) {
-      String finer = rounded(probability.value() * 100, decimals) + " %";
-      if (!finer.equals(of) && !finer.equals(rounded(limit.value() * 100, decimals) + " %")) {
-        return finer;
-      }
-    }
-    return (order > 0 ? "just over " : "just under ") + of;
+    double value = Objects.requireNonNull(probability, "probability").value();
+    return text(TradeNumbers.percent(value, Objects.requireNonNull(limit, "limit").value()));
   }
 
-  /** The number that a reader gets back from a print with the given decimals. */
-  private static double shown(double value, int decimals) {
-    return Double.parseDouble(Decimals.fixed(value, decimals));
+  private static String text(TradeNumbers.Percent percent) {
+    String bound =
+        switch (percent.bound()) {
+          case AT -> "";
+          case UNDER -> "under ";
+          case OVER -> "over ";
+          case JUST_UNDER -> "just under ";
+          case JUST_OVER -> "just over ";
+        };
+    return bound + percent.number() + " %";
   }
 
   private static String rounded(double value, int decimals) {
-    BigDecimal rounded = new BigDecimal(Decimals.fixed(value, decimals));
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return TradeNumbers.rounded(value, decimals);
   }
 }

@@ -11,6 +11,7 @@ import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -187,7 +188,7 @@ public final class Adviser {
   private static List<Plan.Left> left(Judged end) {
     return end.report().findings().stream()
         .filter(finding -> finding.severity() != Severity.NOTE)
-        .map(f -> new Plan.Left(f.ruleId(), f.severity(), f.finding().text()))
+        .map(f -> new Plan.Left(f.ruleId(), f.severity(), f.finding().words()))
         .toList();
   }
 
@@ -255,16 +256,14 @@ public final class Adviser {
           && !step.to().bringsWorseTo(start, ranked.severity(), excess);
     }
 
-    private String otherwise(RankedFinding ranked, Remedy.Aim aim) {
+    private Message otherwise(RankedFinding ranked, Remedy.Aim aim) {
       boolean cured = end(start).excess(ranked.ruleId()) == 0;
       if (cured && !steps.isEmpty()) {
-        return aim.text() + " Follow the plan: one change alone would do harm elsewhere.";
+        return Message.joined(List.of(aim.message(), Message.of("remedy.follow-plan")));
       }
       return switch (aim.direction()) {
-        case LEANER ->
-            "Leave it: rich is the safe side, and no part here makes it leaner without a lean risk"
-                + " at some opening, on some day or on the overrun.";
-        case RICHER, OTHER -> aim.text() + " No part here does it without harm elsewhere.";
+        case LEANER -> Message.of("remedy.leave");
+        case RICHER, OTHER -> Message.joined(List.of(aim.message(), Message.of("remedy.no-part")));
       };
     }
   }

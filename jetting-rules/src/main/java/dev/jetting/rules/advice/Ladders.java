@@ -7,13 +7,13 @@ import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.text.Argument;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
-import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -80,7 +80,7 @@ final class Ladders {
         atHand,
         sizes(part, own.millimetres(), atHand.isEmpty(), most).map(JetBore::ofMillimetres),
         JetBore::millimetres,
-        main ? TradeStyle::main : TradeStyle::pilot,
+        main ? Argument::mainJet : Argument::pilotJet,
         jet -> s -> main ? s.withMainJet(jet) : s.withPilotJet(jet));
   }
 
@@ -96,7 +96,7 @@ final class Ladders {
                 SLIDES)
             .map(Cutaway::ofMillimetres),
         cutaway -> -cutaway.millimetres(),
-        TradeStyle::cutaway,
+        Argument::cutaway,
         cutaway -> s -> s.withCutaway(cutaway));
   }
 
@@ -113,7 +113,7 @@ final class Ladders {
                 OTHER_SIZES)
             .map(bore -> new NeedleJet(Diameter.ofMillimetres(bore), own.neck())),
         jet -> jet.bore().millimetres(),
-        jet -> "needle jet " + TradeStyle.diameter(jet.bore()),
+        jet -> Argument.needleJet(jet.bore()),
         jet -> s -> s.withNeedleJet(jet));
   }
 
@@ -125,7 +125,7 @@ final class Ladders {
         parts.needles(),
         new Sizes(List.of()).map(size -> setting.needle()),
         this::thinness,
-        needle -> "needle " + needle.id(),
+        needle -> Argument.needle(needle.id()),
         needle -> s -> s.withNeedle(needle, sameGroove(s.clip(), needle)));
   }
 
@@ -148,7 +148,7 @@ final class Ladders {
     ClipPosition own = setting.clip();
     for (int groove = 1; groove <= own.grooves(); groove++) {
       ClipPosition clip = ClipPosition.fromTop(groove, own.grooves());
-      rungs.add(new Rung(TradeStyle.clip(clip), true, s -> s.withClip(at(clip, s))));
+      rungs.add(new Rung(Argument.clip(clip), true, s -> s.withClip(at(clip, s))));
     }
     return new Ladder(MeteringPart.CLIP, rungs, own.grooveFromTop() - 1);
   }
@@ -182,7 +182,7 @@ final class Ladders {
             .map(
                 t -> {
                   Screw screw = new Screw(own.kind(), ScrewTurns.of(t));
-                  return new Rung(TradeStyle.turns(screw.turns()), true, s -> s.withScrew(screw));
+                  return new Rung(Argument.turns(screw.turns()), true, s -> s.withScrew(screw));
                 })
             .toList();
     return new Ladder(MeteringPart.SCREW, rungs, turns.indexOf(own.turns().turns()));
@@ -221,7 +221,7 @@ final class Ladders {
       List<P> atHand,
       List<P> customary,
       ToDoubleFunction<P> richness,
-      Function<P, String> name,
+      Function<P, Argument> name,
       Function<P, Rung.Fit> fit) {
     List<P> all = new ArrayList<>();
     all.add(own);

@@ -1,6 +1,7 @@
 package dev.jetting.rules.advice;
 
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.text.Argument;
 
 /**
  * One size of a part, or one position of an adjustment.
@@ -9,7 +10,7 @@ import dev.jetting.core.parts.Setting;
  * @param atHand whether the rider has it
  * @param fit puts it into a setting; throws IllegalArgumentException where it does not fit
  */
-record Rung(String name, boolean atHand, Fit fit) {
+record Rung(Argument name, boolean atHand, Fit fit) {
 
   /** Puts a part into a setting. */
   @FunctionalInterface

@@ -15,17 +15,22 @@ import dev.jetting.core.fuel.FuelBlend;
 import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Intake;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Outcome;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Plan;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.UnusedWaiver;
 import dev.jetting.rules.Verdict;
 import dev.jetting.rules.Waiver;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.Part;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.rules.tuning.TuningStep;
@@ -68,6 +73,15 @@ record Form<T, F extends Record>(
           new Form<>(Evidence.class, EvidenceForm.class, EvidenceForm::of, EvidenceForm::evidence),
           new Form<>(TuningStep.class, StepForm.class, StepForm::of, StepForm::step),
           new Form<>(TuningSession.class, SessionForm.class, SessionForm::of, SessionForm::session),
+          new Form<>(Message.class, MessageForm.class, MessageForm::of, MessageForm::message),
+          new Form<>(Argument.class, ArgumentForm.class, ArgumentForm::of, ArgumentForm::argument),
+          new Form<>(Finding.class, FindingForm.class, FindingForm::of, FindingForm::finding),
+          new Form<>(Outcome.class, OutcomeForm.class, OutcomeForm::of, OutcomeForm::outcome),
+          new Form<>(
+              UnusedWaiver.class,
+              UnusedWaiverForm.class,
+              UnusedWaiverForm::of,
+              UnusedWaiverForm::unused),
           new Form<>(Remedy.class, RemedyForm.class, RemedyForm::of, RemedyForm::remedy),
           new Form<>(Plan.class, PlanForm.class, PlanForm::of, PlanForm::plan),
           new Form<>(Waiver.class, WaiverForm.class, WaiverForm::of, WaiverForm::waiver),

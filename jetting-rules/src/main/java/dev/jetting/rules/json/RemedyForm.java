@@ -3,6 +3,8 @@ package dev.jetting.rules.json;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Remedy;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -11,10 +13,15 @@ import java.util.stream.Stream;
  * A remedy, in JSON: one of its kinds, and its sentence.
  *
  * @param text the remedy in one or two sentences, made from the rest
+ * @param textMessage the text of an advice by its key and typed arguments, where it has a key
  * @param aim where the mixture has to go, no part being chosen
  * @param change a change of one part
  */
-record RemedyForm(String text, Optional<AimForm> aim, Optional<ChangeForm> change) {
+record RemedyForm(
+    String text,
+    Optional<Message> textMessage,
+    Optional<AimForm> aim,
+    Optional<ChangeForm> change) {
 
   RemedyForm {
     if (Stream.of(aim, change).filter(Optional::isPresent).count() > 1) {
@@ -25,6 +32,7 @@ record RemedyForm(String text, Optional<AimForm> aim, Optional<ChangeForm> chang
   static RemedyForm of(Remedy remedy) {
     return new RemedyForm(
         remedy.text(),
+        as(Remedy.Advice.class, remedy).map(Remedy.Advice::message).flatMap(MessageForm::keyed),
         as(Remedy.Aim.class, remedy).map(AimForm::of),
         as(Remedy.Change.class, remedy).map(ChangeForm::of));
   }
@@ -37,7 +45,7 @@ record RemedyForm(String text, Optional<AimForm> aim, Optional<ChangeForm> chang
   Remedy remedy() {
     return aim.<Remedy>map(AimForm::aim)
         .or(() -> change.map(ChangeForm::change))
-        .orElseGet(() -> new Remedy.Advice(text));
+        .orElseGet(() -> new Remedy.Advice(textMessage.orElseGet(() -> Message.plain(text))));
   }
 
   /**
@@ -47,16 +55,27 @@ record RemedyForm(String text, Optional<AimForm> aim, Optional<ChangeForm> chang
    * @param throttle the opening where it matters most
    * @param change by how much λ must change there, as a share: -0.1 for a fall by 10 %
    * @param words what the rule adds; may be empty
+   * @param wordsMessage the words by their key and typed arguments, where they have a key
    */
   record AimForm(
-      Remedy.Direction direction, ThrottleOpening throttle, double change, String words) {
+      Remedy.Direction direction,
+      ThrottleOpening throttle,
+      double change,
+      String words,
+      Optional<Message> wordsMessage) {
 
     static AimForm of(Remedy.Aim aim) {
-      return new AimForm(aim.direction(), aim.throttle(), aim.change(), aim.words());
+      return new AimForm(
+          aim.direction(),
+          aim.throttle(),
+          aim.change(),
+          aim.words().text(),
+          MessageForm.keyed(aim.words()));
     }
 
     Remedy.Aim aim() {
-      return new Remedy.Aim(direction, throttle, change, words);
+      return new Remedy.Aim(
+          direction, throttle, change, wordsMessage.orElseGet(() -> Message.plain(words)));
     }
   }
 
@@ -67,6 +86,8 @@ record RemedyForm(String text, Optional<AimForm> aim, Optional<ChangeForm> chang
    * @param direction which way it moves the mixture where it matters
    * @param from the part there is, in trade style
    * @param to the part to fit, or the position to set, in trade style
+   * @param fromPart the part there is, as a typed value
+   * @param toPart the part to fit, or the position to set, as a typed value
    * @param steps over how many sizes, grooves or quarter turns, 1 or more
    * @param toBuy whether the part is not at hand
    * @param effect what it does
@@ -78,6 +99,8 @@ record RemedyForm(String text, Optional<AimForm> aim, Optional<ChangeForm> chang
       Remedy.Direction direction,
       String from,
       String to,
+      Optional<Argument> fromPart,
+      Optional<Argument> toPart,
       int steps,
       boolean toBuy,
       Remedy.Effect effect,
@@ -88,8 +111,10 @@ record RemedyForm(String text, Optional<AimForm> aim, Optional<ChangeForm> chang
       return new ChangeForm(
           c.part(),
           c.direction(),
-          c.from(),
-          c.to(),
+          c.from().text(),
+          c.to().text(),
+          MessageForm.typed(c.from()),
+          MessageForm.typed(c.to()),
           c.steps(),
           c.toBuy(),
           c.effect(),
@@ -98,7 +123,16 @@ record RemedyForm(String text, Optional<AimForm> aim, Optional<ChangeForm> chang
     }
 
     Remedy.Change change() {
-      return new Remedy.Change(part, direction, from, to, steps, toBuy, effect, enough, setting);
+      return new Remedy.Change(
+          part,
+          direction,
+          fromPart.orElseGet(() -> Argument.name(from)),
+          toPart.orElseGet(() -> Argument.name(to)),
+          steps,
+          toBuy,
+          effect,
+          enough,
+          setting);
     }
   }
 }

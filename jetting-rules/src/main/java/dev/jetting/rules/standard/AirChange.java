@@ -6,7 +6,8 @@ import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
-import dev.jetting.units.TradeStyle;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.Map;
 
 /** A setting is proven on a day, not for ever. */
@@ -14,16 +15,11 @@ final class AirChange {
 
   static final Rule RULE =
       RulePages.draft("air-change", "change", "weather")
-          .title("Another air than the setting was proven in")
-          .rationale(
-              "A plug chop speaks of the day it was made on. On a colder day, or lower down, the"
-                  + " air is denser and the same jets are leaner; that the setting was proven does"
-                  + " not carry over.")
           .limit(Limits.CHANGE.name(), Limits.CHANGE.number())
           .judgingBy(AirChange::judge)
           .when(
               setting -> setting.sheet().provenance().air().isPresent(),
-              "the air in which it was proven is unknown");
+              Message.of("rule.air-change.unknown"));
 
   private AirChange() {}
 
@@ -34,10 +30,9 @@ final class AirChange {
         .judgeSinceProven(setting, limits, () -> setup.withAir(proven));
   }
 
-  private static String words(Air air) {
-    return "at "
-        + TradeStyle.temperature(air.temperature())
-        + " and "
-        + TradeStyle.pressure(air.pressure());
+  private static Message words(Air air) {
+    return Message.of("rule.air-change.state")
+        .with("temperature", Argument.temperature(air.temperature()))
+        .with("pressure", Argument.pressure(air.pressure()));
   }
 }

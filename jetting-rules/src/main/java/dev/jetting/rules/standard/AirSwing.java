@@ -13,8 +13,9 @@ import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.Probability;
-import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,11 +24,6 @@ final class AirSwing {
 
   static final Rule RULE =
       RulePages.draft("air-density-swing", "mixture", "weather")
-          .title("Too lean on another day that the owner rides in")
-          .rationale(
-              "Cold, dense air leans the mixture: a setting made on a warm afternoon may be too"
-                  + " lean on a frosty morning. Just where the needle begins to feed, thin hot air"
-                  + " can be the leaner one.")
           .severity(Severity.DANGER)
           .judging(AirSwing::judge);
 
@@ -44,7 +40,7 @@ final class AirSwing {
     Margin coldest = LeanAnywhere.margin(setting.coldest().worst(), accepted);
     Margin hottest = LeanAnywhere.margin(setting.hottest().worst(), accepted);
     return findings.isEmpty() && (coldest.fails() || hottest.fails())
-        ? Outcome.notApplicable("no leaner there than today: see lean-anywhere")
+        ? Outcome.notApplicable(Message.of("rule.air-density-swing.no-leaner"))
         : Outcome.of(findings, List.of(coldest, hottest));
   }
 
@@ -73,16 +69,15 @@ final class AirSwing {
             Measure.leanRisk(worst.leanRisk()),
             Measure.leanRisk(accepted),
             band)
-        .with("day", name)
-        .with("temperature", TradeStyle.temperature(air.temperature()))
-        .with("pressure", TradeStyle.pressure(air.pressure()))
-        .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
-        .with("lambda", Remedies.lambda(worst.lambda()))
-        .with("limit", Remedies.lambda(worst.leanLimit()))
-        .with("risk", TradeStyle.probability(worst.leanRisk(), accepted))
+        .with("day", Argument.word("rule.air-density-swing.day." + name))
+        .with("temperature", Argument.temperature(air.temperature()))
+        .with("pressure", Argument.pressure(air.pressure()))
+        .with("throttle", Argument.throttle(worst.mixture().throttle()))
+        .with("lambda", Argument.lambda(worst.lambda()))
+        .with("limit", Argument.lambda(worst.leanLimit()))
+        .with("risk", Argument.risk(worst.leanRisk(), accepted))
         .says(
-            "On the {day} day ({temperature}, {pressure}) the mixture is {lambda} at {throttle}"
-                + " against a limit of {limit}: {risk} risk.",
+            Message.of("rule.air-density-swing.finding"),
             Remedy.Aim.richer(worst.mixture().throttle(), LeanAnywhere.need(worst, accepted)));
   }
 }

@@ -9,12 +9,14 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.Map;
 
 /** A wide bore has no suction to lift the fuel with until the engine turns fast. */
@@ -26,11 +28,6 @@ final class CarburettorTooBig {
 
   static final Rule RULE =
       RulePages.draft("carburettor-too-big", "carburettor")
-          .title("Carburettor too big for the air it has to pass")
-          .rationale(
-              "Opened fully at a low speed, a wide bore makes little suction. Where that hardly"
-                  + " lifts the fuel to the needle jet's mouth, the mixture leans out until the"
-                  + " engine has gathered speed, and jets that cure it are too rich above.")
           .severity(Severity.NOTE)
           .within(FULL)
           .limit(Limits.LOW_SPEED.name(), Limits.LOW_SPEED.number())
@@ -43,7 +40,7 @@ final class CarburettorTooBig {
     double room = StrictMath.exp(Room.forLeaning(setting.profile().worst(), setting));
     double lift = lift(setting);
     if (room == 1 || lift == 0) {
-      return Outcome.notApplicable("no lift of the fuel or no room for leaning to judge by");
+      return Outcome.notApplicable(Message.of("rule.carburettor-too-big.no-lift"));
     }
     // Fuel goes with the root of suction less lift: at this suction the lift alone costs the room.
     double limit = lift / (1 - 1 / (room * room));
@@ -59,15 +56,13 @@ final class CarburettorTooBig {
     return Outcome.failed(
         margin
             .finding()
-            .with("bore", TradeStyle.diameter(setting.setting().carburettor().bore()))
+            .with("bore", Argument.diameter(setting.setting().carburettor().bore()))
             .with("speed", new Measure(low.rpm(), "rpm"))
             .with("suction", new Measure(suction, "Pa"))
             .with("lift", new Measure(lift, "Pa"))
             .says(
-                "Opened fully at {speed}, {bore} makes {suction} of suction where it takes {lift}"
-                    + " to lift the fuel: a weak signal.",
-                "Open the throttle with the engine's speed, not ahead of it. If it has to pull from"
-                    + " there, fit a smaller carburettor; jets cannot mend it."));
+                Message.of("rule.carburettor-too-big.finding"),
+                new Remedy.Advice(Message.of("rule.carburettor-too-big.remedy"))));
   }
 
   /**

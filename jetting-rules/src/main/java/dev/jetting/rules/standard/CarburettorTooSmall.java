@@ -9,11 +9,13 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.Map;
 
 /** A narrow bore costs charge at peak power, and nothing else. */
@@ -23,12 +25,6 @@ final class CarburettorTooSmall {
 
   static final Rule RULE =
       RulePages.draft("carburettor-too-small", "carburettor")
-          .title("Carburettor that costs much power at the top")
-          .rationale(
-              "The engine gets less charge by what the carburettor holds back at peak power. A"
-                  + " small one does no harm and answers well: tuned engines have made more power"
-                  + " through a small carburettor than others through a big one (common practice,"
-                  + " no source).")
           .severity(Severity.NOTE)
           .within(FULL)
           .limit(Limits.RESTRICTION.name(), Limits.RESTRICTION.number())
@@ -49,12 +45,11 @@ final class CarburettorTooSmall {
     return Outcome.failed(
         margin
             .finding()
-            .with("bore", TradeStyle.diameter(setting.setting().carburettor().bore()))
+            .with("bore", Argument.diameter(setting.setting().carburettor().bore()))
             .with("speed", new Measure(peak.speed().rpm(), "rpm"))
-            .with("lost", Remedies.percent(lost))
+            .with("lost", Argument.share(lost))
             .says(
-                "At {speed} a bore of {bore} alone costs {lost} of the charge.",
-                "If the power is missed, fit a bigger carburettor and begin its jetting anew, from"
-                    + " the rich side."));
+                Message.of("rule.carburettor-too-small.finding"),
+                new Remedy.Advice(Message.of("rule.carburettor-too-small.remedy"))));
   }
 }

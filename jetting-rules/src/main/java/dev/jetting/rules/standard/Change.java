@@ -14,8 +14,9 @@ import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,13 +28,13 @@ import java.util.stream.Stream;
  * which both have in common.
  *
  * @param subject path of what has changed
- * @param before what there was, as words after "before"
+ * @param before what there was, in words such as "with E5"
  * @param after what there is, in the same words
  * @param remedy what to do; empty to say which way and how far it moved
  */
-record Change(String subject, String before, String after, Optional<String> remedy) {
+record Change(String subject, Message before, Message after, Optional<Message> remedy) {
 
-  Change(String subject, String before, String after) {
+  Change(String subject, Message before, Message after) {
     this(subject, before, after, Optional.empty());
   }
 
@@ -79,7 +80,7 @@ record Change(String subject, String before, String after, Optional<String> reme
       model = MixtureModel.of(former.get());
       proven = MixtureModel.of(whole.get());
     } catch (IllegalArgumentException e) {
-      return Outcome.notEvaluated("a setup that goes together: " + e.getMessage());
+      return Outcome.notEvaluated(Remedies.impossible("change.missing", e));
     }
     List<At> places =
         setting.profile().points().stream().map(p -> at(p, model, proven, setting, share)).toList();
@@ -136,29 +137,25 @@ record Change(String subject, String before, String after, Optional<String> reme
     return worst
         .margin(subject, band)
         .finding()
-        .with("before", before)
-        .with("after", after)
-        .with("by", Remedies.percent(Math.abs(StrictMath.expm1(worst.by()))))
-        .with("side", leaner ? "leaner" : "richer")
-        .with("throttle", TradeStyle.throttle(worst.point().mixture().throttle()))
+        .with("before", Argument.words(before))
+        .with("after", Argument.words(after))
+        .with("by", Argument.share(Math.abs(StrictMath.expm1(worst.by()))))
+        .with("side", Remedies.side(leaner))
+        .with("throttle", Argument.throttle(worst.point().mixture().throttle()))
         .says(
-            "Proven {before}, now {after}: up to {by} {side} than it was, most at {throttle}.",
-            remedy.orElseGet(() -> remedy(worst, band)));
+            Message.of("change.finding"),
+            new Remedy.Advice(remedy.orElseGet(() -> remedy(worst, band))));
   }
 
   /** What is too lean or too rich by it, other rules find and remedy. */
-  private static String remedy(At worst, ThrottleBand band) {
+  private static Message remedy(At worst, ThrottleBand band) {
     ThrottleOpening throttle = worst.point().mixture().throttle();
-    String where =
-        band.equals(ThrottleBand.WHOLE)
-            ? "The whole range: main jet and pilot jet first, the needle after them."
-            : "Only there: the part that acts there.";
-    return worst.by() > 0
-        ? Remedy.Aim.richer(throttle, worst.by())
-            .saying("Then it is where it was proven. " + where)
-            .text()
-        : "It is on the safe side: leave it, or go leaner one step at a time, each only after a"
-            + " plug chop. "
-            + where;
+    Message where =
+        Message.of(band.equals(ThrottleBand.WHOLE) ? "change.where.whole" : "change.where.part");
+    return Message.joined(
+        worst.by() > 0
+            ? List.of(
+                Remedy.Aim.richer(throttle, worst.by()).message(), Message.of("change.back"), where)
+            : List.of(Message.of("change.safe"), where));
   }
 }

@@ -4,11 +4,13 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ClipPosition;
-import dev.jetting.units.TradeStyle;
 import java.util.List;
 
 /** A clip in the last groove leaves no room to trim. */
@@ -18,16 +20,12 @@ final class ClipAtEnd {
 
   static final Rule RULE =
       RulePages.draft("clip-at-end", "parts")
-          .title("Clip in the last groove")
-          .rationale(
-              "A setting that needs the first or the last groove has the wrong needle or needle"
-                  + " jet; the next cold day has no groove left.")
           .severity(Severity.NOTE)
           .within(MIDDLE)
           .judging(ClipAtEnd::judge)
           .unless(
               setting -> setting.setting().needle().grooves() < 3,
-              "the needle has no inner groove");
+              Message.of("rule.clip-at-end.no-groove"));
 
   private ClipAtEnd() {}
 
@@ -40,11 +38,10 @@ final class ClipAtEnd {
       return Outcome.failed(
           leaner
               .finding()
-              .with("clip", TradeStyle.clip(clip))
+              .with("clip", Argument.clip(clip))
               .says(
-                  "The {clip} leaves no leaner groove.",
-                  "Leave it while it is not too rich. Else a thicker needle or a smaller needle"
-                      + " jet, with the clip set near the middle, from the rich side."));
+                  Message.of("rule.clip-at-end.finding.leaner"),
+                  new Remedy.Advice(Message.of("rule.clip-at-end.remedy.leaner"))));
     }
     Margin richer =
         Margin.atMost(
@@ -53,11 +50,10 @@ final class ClipAtEnd {
       return Outcome.failed(
           richer
               .finding()
-              .with("clip", TradeStyle.clip(clip))
+              .with("clip", Argument.clip(clip))
               .says(
-                  "The {clip} leaves no richer groove.",
-                  "Get a thinner needle or a bigger needle jet before it has to be richer; only"
-                      + " with that in does the clip go back near the middle."));
+                  Message.of("rule.clip-at-end.finding.richer"),
+                  new Remedy.Advice(Message.of("rule.clip-at-end.remedy.richer"))));
     }
     return Outcome.passed(List.of(leaner, richer));
   }

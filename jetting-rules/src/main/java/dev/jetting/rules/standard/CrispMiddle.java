@@ -11,6 +11,8 @@ import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Map;
 
@@ -23,11 +25,6 @@ final class CrispMiddle {
 
   static final Rule RULE =
       RulePages.draft("crisp-but-lean-middle", "mixture")
-          .title("Crisp but lean in the middle")
-          .rationale(
-              "An engine feels best a little lean of what is good for it, in the middle of the"
-                  + " throttle most of all, where one rides for hours. That nothing is wrong yet is"
-                  + " no margin for a cold morning, a bad batch of fuel or a tired seal.")
           .within(MIDDLE)
           .limit(Limits.CRISP.name(), Limits.CRISP.number())
           .judgingBy(CrispMiddle::judge);
@@ -37,7 +34,7 @@ final class CrispMiddle {
   private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     RiskPoint worst = setting.profile().worst();
     if (worst.leanRisk().compareTo(setting.sheet().riding().acceptedRisk()) > 0) {
-      return Outcome.notApplicable("the middle is beyond the accepted risk: see lean-anywhere");
+      return Outcome.notApplicable(Message.of("rule.crisp-but-lean-middle.too-lean"));
     }
     RiskProfile profile = setting.profile();
     RidingProfile even = RidingProfile.even();
@@ -57,10 +54,9 @@ final class CrispMiddle {
     return Outcome.failed(
         margin
             .finding()
-            .with("by", Remedies.percent(StrictMath.expm1(mean)))
+            .with("by", Argument.share(StrictMath.expm1(mean)))
             .says(
-                "The middle of the throttle is {by} leaner than wanted: crisp, with little left to"
-                    + " the lean limit.",
+                Message.of("rule.crisp-but-lean-middle.finding"),
                 Remedy.Aim.richer(middle.mixture().throttle(), mean - limit)));
   }
 }

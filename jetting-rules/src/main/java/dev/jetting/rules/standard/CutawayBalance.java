@@ -9,8 +9,9 @@ import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RidingProfile;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.Map;
 
 /** Cutaway and needle jet must ask for the same correction. */
@@ -24,23 +25,18 @@ final class CutawayBalance {
 
   static final Rule RULE =
       RulePages.draft("cutaway-balance", "mixture")
-          .title("Cutaway out of balance with the needle jet")
-          .rationale(
-              "The cutaway rules the first quarter of the throttle, the needle jet and needle what"
-                  + " follows. Where one is lean and the other rich, the engine stumbles between"
-                  + " them, and a rider who cures one end with the other makes it worse.")
           .limit(Limits.BALANCE.name(), Limits.BALANCE.number())
           .judgingBy(CutawayBalance::judge);
 
   private static final ThrottleOpening EIGHTH = ThrottleOpening.ofEighths(1);
 
-  private static final String AGAINST = "That is against the middle.";
+  private static final Message AGAINST = Message.of("rule.cutaway-balance.remedy");
 
   private CutawayBalance() {}
 
   private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     if (!setting.looksInto(LOW) || !setting.looksInto(MIDDLE)) {
-      return Outcome.notApplicable("compares the first fifth of the throttle with the middle");
+      return Outcome.notApplicable(Message.of("rule.cutaway-balance.outside"));
     }
     double low = offset(setting, LOW);
     double middle = offset(setting, MIDDLE);
@@ -56,13 +52,12 @@ final class CutawayBalance {
     return Outcome.failed(
         margin
             .finding()
-            .with("cutaway", TradeStyle.cutaway(setting.setting().cutaway()))
-            .with("needleJet", TradeStyle.diameter(setting.setting().needleJet().bore()))
-            .with("by", Remedies.percent(Math.abs(StrictMath.expm1(imbalance))))
-            .with("side", leanLow ? "leaner" : "richer")
+            .with("cutaway", Argument.cutaway(setting.setting().cutaway()))
+            .with("needleJet", Argument.diameter(setting.setting().needleJet().bore()))
+            .with("by", Argument.share(Math.abs(StrictMath.expm1(imbalance))))
+            .with("side", Remedies.side(leanLow))
             .says(
-                "With {cutaway} and needle jet {needleJet} the first fifth of the throttle is {by}"
-                    + " {side} than the middle, each by what it should be.",
+                Message.of("rule.cutaway-balance.finding"),
                 leanLow
                     ? Remedy.Aim.richer(EIGHTH, imbalance - limit).saying(AGAINST)
                     : Remedy.Aim.leaner(EIGHTH, -imbalance - limit).saying(AGAINST)));

@@ -12,9 +12,10 @@ import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.Map;
 
 /** After a bigger cylinder or another exhaust the old jets prove nothing. */
@@ -22,18 +23,12 @@ final class EngineChange {
 
   static final Rule RULE =
       RulePages.draft("engine-change", "change")
-          .title("Another engine on jets that were proven before")
-          .rationale(
-              "Another cylinder, other porting, another induction or another exhaust make another"
-                  + " engine, and the jets that served the old one prove nothing. It is the"
-                  + " commonest cause of a seizure. The practice is to start from the rich side:"
-                  + " the main jet goes up first.")
           .severity(Severity.DANGER)
           .limit(Limits.MAIN_UP.name(), Limits.MAIN_UP.number())
           .judgingBy(EngineChange::judge)
           .when(
               setting -> setting.sheet().provenance().namesEngine(),
-              "the engine on which the setting was proven is unknown");
+              Message.of("rule.engine-change.unknown"));
 
   private EngineChange() {}
 
@@ -65,17 +60,14 @@ final class EngineChange {
     JetBore now = setting.setting().mainJet();
     return margin
         .finding()
-        .with("proven", TradeStyle.main(proven))
-        .with("now", TradeStyle.main(now))
+        .with("proven", Argument.mainJet(proven))
+        .with("now", Argument.mainJet(now))
         .says(
-            "The engine was changed since {proven} was proven on it, and {now} is in: on this"
-                + " engine that proves nothing.",
+            Message.of("rule.engine-change.finding"),
             Remedy.Aim.richer(ThrottleOpening.FULL, sizes * ofASize(setting))
                 .saying(
-                    "Do not ride on it. From the rich side: "
-                        + TradeStyle.main(least)
-                        + " or bigger first, then clip and pilot jet a step richer. Then read full"
-                        + " throttle, and write down what was read as the new proof."));
+                    Message.of("rule.engine-change.remedy")
+                        .with("least", Argument.mainJet(least))));
   }
 
   /** By how much a size of main jet lowers ln λ at full throttle. */

@@ -6,6 +6,8 @@ import dev.jetting.core.parts.Floats;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Rule;
+import dev.jetting.rules.text.Message;
+import dev.jetting.units.FloatLevel;
 import java.util.Map;
 import java.util.Optional;
 
@@ -14,11 +16,6 @@ final class FloatHeight {
 
   static final Rule RULE =
       RulePages.draft("float-level", "fuel-supply")
-          .title("Floats not set as the carburettor is meant to have them")
-          .rationale(
-              "Suction must lift the fuel from its level to the jet's mouth before any flows. A low"
-                  + " level is leaner everywhere, most where the suction is small; a high one is"
-                  + " richer. No jet puts that right at every opening.")
           .limit(Limits.CHANGE.name(), Limits.CHANGE.number())
           .judgingBy(FloatHeight::judge);
 
@@ -27,20 +24,24 @@ final class FloatHeight {
   private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     Optional<Floats> stated = setting.setting().floats();
     if (stated.isEmpty()) {
-      return Outcome.notEvaluated("setting.floats: how they are set and how they are meant to be");
+      return Outcome.notEvaluated(Message.of("rule.float-level.missing"));
     }
     Floats floats = stated.get();
     if (-floats.lowerBy() > FuelOverMouth.lowestMouth(setting.setting().carburettor())) {
-      return Outcome.notApplicable("the fuel stands above a mouth: see fuel-over-mouth");
+      return Outcome.notApplicable(Message.of("rule.float-level.over-mouth"));
     }
     Setup setup = setting.setup();
     Floats nominal = new Floats(floats.nominal(), floats.nominal());
     // A jet would cure it at one throttle opening only.
     return new Change(
             "setting.floats",
-            "with floats at " + floats.nominal(),
-            "with floats at " + floats.set(),
-            Optional.of("Set the floats to " + floats.nominal() + " before any jet is changed."))
+            at("rule.float-level.state", floats.nominal()),
+            at("rule.float-level.state", floats.set()),
+            Optional.of(at("rule.float-level.remedy", floats.nominal())))
         .judge(setting, limits, () -> setup.withSetting(setup.setting().withFloats(nominal)));
+  }
+
+  private static Message at(String key, FloatLevel level) {
+    return Message.of(key).with("level", Remedies.level(level));
   }
 }

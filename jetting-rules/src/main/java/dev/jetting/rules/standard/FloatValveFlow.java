@@ -7,11 +7,13 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import dev.jetting.units.VolumeFlow;
 import java.util.Map;
 
@@ -25,11 +27,6 @@ final class FloatValveFlow {
 
   static final Rule RULE =
       RulePages.draft("float-valve-flow", "fuel-supply")
-          .title("Float valve too small for full throttle")
-          .rationale(
-              "Where the float valve passes less than the jets, the level falls on a long open run."
-                  + " The engine starts rich enough and goes lean after some seconds, at full"
-                  + " load.")
           .severity(Severity.DANGER)
           .within(FULL)
           .limit(Limits.FLOAT_VALVE_RESERVE.name(), Limits.FLOAT_VALVE_RESERVE.number())
@@ -59,13 +56,11 @@ final class FloatValveFlow {
     return Outcome.failed(
         margin
             .finding()
-            .with("seat", TradeStyle.diameter(valve.seat()))
+            .with("seat", Argument.diameter(valve.seat()))
             .with("flow", new Measure(litresPerHour, "L/h"))
             .with("capacity", new Measure(capacity, "L/h"))
             .says(
-                "Full throttle draws {flow}; the float valve of {seat} passes {capacity} from an"
-                    + " almost empty tank, too little reserve.",
-                "Fit a bigger float valve, and check tap, filter and hose; until then no long open"
-                    + " runs."));
+                Message.of("rule.float-valve-flow.finding"),
+                new Remedy.Advice(Message.of("rule.float-valve-flow.remedy"))));
   }
 }

@@ -6,22 +6,22 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Message;
 
 /** Fuel that stands above a mouth needs no suction to leave it. */
 final class FuelOverMouth {
 
   static final Rule RULE =
       RulePages.draft("fuel-over-mouth", "fuel-supply")
-          .title("Fuel stands above a mouth and runs out")
-          .rationale(
-              "Above the lowest mouth the fuel runs out by itself, with the engine stopped too:"
-                  + " into the crankcase, and over the hot engine, where it burns.")
           .severity(Severity.DANGER)
           .judging(FuelOverMouth::judge)
-          .when(setting -> setting.setting().floats().isPresent(), "the float level is unknown");
+          .when(
+              setting -> setting.setting().floats().isPresent(),
+              Message.of("rule.fuel-over-mouth.unknown"));
 
   private FuelOverMouth() {}
 
@@ -46,14 +46,13 @@ final class FuelOverMouth {
     return Outcome.failed(
         margin
             .finding()
-            .with("set", floats.set())
-            .with("nominal", floats.nominal())
+            .with("set", Remedies.level(floats.set()))
+            .with("nominal", Remedies.level(floats.nominal()))
             .with("mouth", new Measure(mouth, "mm"))
             .says(
-                "With floats at {set} instead of {nominal} the fuel stands above the lowest mouth,"
-                    + " {mouth} over its level: it runs out by itself, and can catch fire.",
-                "Shut the tap. Set the floats to "
-                    + floats.nominal()
-                    + " before the engine is started, and look at the float valve."));
+                Message.of("rule.fuel-over-mouth.finding"),
+                new Remedy.Advice(
+                    Message.of("rule.fuel-over-mouth.remedy")
+                        .with("nominal", Remedies.level(floats.nominal())))));
   }
 }

@@ -8,6 +8,8 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Rule;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.Map;
 import java.util.Optional;
 
@@ -16,24 +18,16 @@ final class IntakeChange {
 
   static final Rule RULE =
       RulePages.draft("intake-change", "change")
-          .title("Another intake than the setting was proven behind")
-          .rationale(
-              "A filter or box holds the air back and deepens the suction at the needle jet. Taken"
-                  + " off, the engine breathes more and the same jets are leaner, from small"
-                  + " throttle to full; put on, they are richer.")
           .limit(Limits.CHANGE.name(), Limits.CHANGE.number())
           .judgingBy(IntakeChange::judge)
-          .when(
-              setting -> proven(setting).isPresent(),
-              "the intake behind which it was proven is unknown");
+          .when(setting -> proven(setting).isPresent(), Message.of("rule.intake-change.unknown"));
 
   private IntakeChange() {}
 
   private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     Setup setup = setting.setup();
     Intake proven = proven(setting).orElseThrow();
-    return new Change(
-            "setting.intake", "behind " + proven.id(), "behind " + setting.setting().intake().id())
+    return new Change("setting.intake", words(proven), words(setting.setting().intake()))
         .judgeSinceProven(
             setting, limits, () -> setup.withSetting(setup.setting().withIntake(proven)));
   }
@@ -41,5 +35,9 @@ final class IntakeChange {
   private static Optional<Intake> proven(AssessedSetting setting) {
     Provenance then = setting.sheet().provenance();
     return then.intake().or(() -> then.setting().map(Setting::intake));
+  }
+
+  private static Message words(Intake intake) {
+    return Message.of("rule.intake-change.state").with("intake", Argument.name(intake.id()));
   }
 }

@@ -7,9 +7,12 @@ import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Provenance;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.JetFlow;
 import java.util.List;
@@ -22,18 +25,13 @@ final class JetNumbering {
 
   static final Rule RULE =
       RulePages.draft("jet-numbering", "parts")
-          .title("Flow of a jet taken for its bore")
-          .rationale(
-              "Some makers stamp a jet with its bore in hundredths of a millimetre, others with its"
-                  + " flow in cubic centimetres a minute. One taken for the other is off by many"
-                  + " sizes, and every number computed from it is wrong.")
           .severity(Severity.DANGER)
           .limit(Limits.BENCH_VELOCITY.name(), Limits.BENCH_VELOCITY.number())
           .limit(Limits.BENCH_SPREAD.name(), Limits.BENCH_SPREAD.number())
           .judgingBy(JetNumbering::judge)
           .when(
               setting -> isByFlow(setting.sheet().provenance()),
-              "no jet is marked as numbered by its flow");
+              Message.of("rule.jet-numbering.no-flow"));
 
   private JetNumbering() {}
 
@@ -79,20 +77,23 @@ final class JetNumbering {
     Finding finding() {
       return margin
           .finding()
-          .with("jet", jet + " jet")
-          .with("flow", flow)
+          .with("jet", name())
+          .with("flow", Argument.exact(flow.cubicCentimetresPerMinute(), "cm³/min"))
           .with("likely", new Measure(likely, "mm"))
           .with("reckoned", margin.measured())
-          .with("side", smaller ? "leaner" : "richer")
+          .with("side", Remedies.side(smaller))
           .says(
-              "A {jet} of {flow} has a bore of about {likely}, not {reckoned}: the engine is"
-                  + " {side} than computed here.",
-              "Gauge the bore of the "
-                  + jet
-                  + " jet and write it into the setting; "
-                  + (smaller
-                      ? "the jet in the carburettor is too small, do not ride on it."
-                      : "the jet in the carburettor is bigger than meant."));
+              Message.of("rule.jet-numbering.finding"),
+              new Remedy.Advice(
+                  Message.of(
+                          smaller
+                              ? "rule.jet-numbering.remedy.smaller"
+                              : "rule.jet-numbering.remedy.bigger")
+                      .with("jet", name())));
+    }
+
+    private Argument name() {
+      return Argument.word("rule.jet-numbering.jet." + jet);
     }
   }
 

@@ -8,6 +8,8 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Rule;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ScrewKind;
 import java.util.Map;
 import java.util.Optional;
@@ -17,16 +19,9 @@ final class JetsMovedOver {
 
   static final Rule RULE =
       RulePages.draft("jets-moved-over", "change")
-          .title("Jets moved over from another carburettor")
-          .rationale(
-              "Jets of one number do different things in two carburettors: bore, heads, bleeds,"
-                  + " pilot screw and the mouth of the needle jet all have their say. A setting"
-                  + " belongs to the carburettor it was found on.")
           .limit(Limits.CHANGE.name(), Limits.CHANGE.number())
           .judgingBy(JetsMovedOver::judge)
-          .when(
-              setting -> proven(setting).isPresent(),
-              "the carburettor in which it was proven is unknown");
+          .when(setting -> proven(setting).isPresent(), Message.of("rule.jets-moved-over.unknown"));
 
   private JetsMovedOver() {}
 
@@ -36,10 +31,7 @@ final class JetsMovedOver {
     if (proven.equals(setting.setting().carburettor())) {
       return Outcome.passed();
     }
-    return new Change(
-            "setting.carburettor",
-            "in " + words(proven),
-            "in " + words(setting.setting().carburettor()))
+    return new Change("setting.carburettor", words(proven), words(setting.setting().carburettor()))
         .judgeSinceProven(
             setting, limits, () -> setup.withSetting(setup.setting().withCarburettor(proven)));
   }
@@ -49,8 +41,11 @@ final class JetsMovedOver {
     return then.carburettor().or(() -> then.setting().map(Setting::carburettor));
   }
 
-  private static String words(Carburettor carburettor) {
+  private static Message words(Carburettor carburettor) {
     boolean air = carburettor.pilot().screwKind() == ScrewKind.AIR;
-    return carburettor.id() + (air ? " (air screw)" : " (mixture screw)");
+    Message words =
+        Message.of(air ? "carburettor.air" : "carburettor.mixture")
+            .with("id", Argument.name(carburettor.id()));
+    return Message.of("rule.jets-moved-over.state").with("carburettor", Argument.words(words));
   }
 }

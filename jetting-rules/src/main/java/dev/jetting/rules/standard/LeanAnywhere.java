@@ -11,8 +11,9 @@ import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.Probability;
-import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Objects;
 
@@ -21,11 +22,6 @@ final class LeanAnywhere {
 
   static final Rule RULE =
       RulePages.draft("lean-anywhere", "mixture")
-          .title("Too lean somewhere in the throttle range")
-          .rationale(
-              "A lean two-stroke runs hot, loses the oil that comes with the fuel, and seizes or"
-                  + " burns a hole in its piston. It is dangerous at the one throttle opening where"
-                  + " it is lean, however rich it is elsewhere.")
           .severity(Severity.DANGER)
           .judging(LeanAnywhere::judge);
 
@@ -48,14 +44,13 @@ final class LeanAnywhere {
             Measure.leanRisk(worst.leanRisk()),
             Measure.leanRisk(accepted),
             Bands.of(run))
-        .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
-        .with("lambda", Remedies.lambda(worst.lambda()))
-        .with("limit", Remedies.lambda(worst.leanLimit()))
-        .with("risk", TradeStyle.probability(worst.leanRisk(), accepted))
-        .with("accepted", TradeStyle.probability(accepted))
+        .with("throttle", Argument.throttle(worst.mixture().throttle()))
+        .with("lambda", Argument.lambda(worst.lambda()))
+        .with("limit", Argument.lambda(worst.leanLimit()))
+        .with("risk", Argument.risk(worst.leanRisk(), accepted))
+        .with("accepted", Argument.risk(accepted))
         .says(
-            "At {throttle} the mixture is {lambda} against a lean limit of {limit}: {risk} risk of"
-                + " being leaner, {accepted} accepted.",
+            Message.of("rule.lean-anywhere.finding"),
             Remedy.Aim.richer(worst.mixture().throttle(), need(worst, accepted)));
   }
 

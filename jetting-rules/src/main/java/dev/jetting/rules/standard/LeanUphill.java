@@ -5,12 +5,14 @@ import dev.jetting.rules.Finding;
 import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.List;
 
 /** What holds on the level road may have little left to spare on a climb. */
@@ -19,22 +21,14 @@ final class LeanUphill {
   /** As in mixture-step: below, no rider holds the grip, least of all on a climb. */
   private static final ThrottleOpening LEAST_HELD = ThrottleOpening.ofShare(1 / 16.0);
 
-  static final Rule RULE =
-      RulePages.draft("lean-uphill", "mixture")
-          .title("Perhaps too lean on a climb")
-          .rationale(
-              "On a climb the same opening turns the engine slower than on the level road, and"
-                  + " stays open for longer. How the mixture moves with speed is known less well"
-                  + " than the mixture on the level: a setting with little to spare there may be"
-                  + " lean uphill.")
-          .judging(LeanUphill::judge);
+  static final Rule RULE = RulePages.draft("lean-uphill", "mixture").judging(LeanUphill::judge);
 
   private LeanUphill() {}
 
   private static Outcome judge(AssessedSetting setting) {
     Probability accepted = setting.sheet().riding().acceptedRisk();
     if (setting.profile().worst().leanRisk().isMoreThan(accepted)) {
-      return Outcome.notApplicable("too lean on the level road: see lean-anywhere");
+      return Outcome.notApplicable(Message.of("rule.lean-uphill.too-lean"));
     }
     List<RiskPoint> held =
         setting.profile().points().stream()
@@ -70,15 +64,13 @@ final class LeanUphill {
     RiskPoint worst = worst(run);
     return margin(worst, accepted, Bands.of(run))
         .finding()
-        .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
+        .with("throttle", Argument.throttle(worst.mixture().throttle()))
         .with("speed", new Measure(Math.rint(worst.uphill().speed().rpm()), "rpm"))
-        .with("risk", TradeStyle.probability(worst.uphill().leanRisk(), accepted))
-        .with("level", TradeStyle.probability(worst.leanRisk(), accepted))
-        .with("accepted", TradeStyle.probability(accepted))
+        .with("risk", Argument.risk(worst.uphill().leanRisk(), accepted))
+        .with("level", Argument.risk(worst.leanRisk(), accepted))
+        .with("accepted", Argument.risk(accepted))
         .says(
-            "On a climb at {throttle}, pulled down to {speed}, the risk of being too lean is"
-                + " {risk}; on the level road it is {level}, {accepted} accepted.",
-            "Change down before the engine labours there, and read a plug or a sensor on a climb at"
-                + " this opening before you trust it.");
+            Message.of("rule.lean-uphill.finding"),
+            new Remedy.Advice(Message.of("rule.lean-uphill.remedy")));
   }
 }

@@ -13,9 +13,10 @@ import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.List;
 
 /** The leanest needle in the leanest needle jet: each may serve, the two together are dangerous. */
@@ -26,11 +27,6 @@ final class LeanestMidRange {
 
   static final Rule RULE =
       RulePages.draft("two-leanest-mid-range-parts", "mixture", "parts")
-          .title("Leanest needle and leanest needle jet together")
-          .rationale(
-              "Either of the two makes a crisp engine. Both together are lean from small to middle"
-                  + " throttle, where one rides for hours. The exception is a very mild engine with"
-                  + " a filter and a restrictive exhaust (common practice, no source).")
           .severity(Severity.DANGER)
           .within(MIDDLE)
           .judging(LeanestMidRange::judge);
@@ -46,25 +42,22 @@ final class LeanestMidRange {
     PartsAtHand parts = assessed.sheet().parts();
     Setting setting = assessed.setting();
     if (parts.needleJets().size() < 2 || parts.needles().size() < 2) {
-      return Outcome.notEvaluated(
-          "parts.needleJets and parts.needles: which ones there are for this carburettor, at least"
-              + " two of each");
+      return Outcome.notEvaluated(Message.of("rule.two-leanest-mid-range-parts.missing"));
     }
     if (!leanestJet(setting, parts.needleJets()) || !leanestNeedle(setting, parts.needles())) {
-      return Outcome.notApplicable("a leaner needle or needle jet is at hand");
+      return Outcome.notApplicable(Message.of("rule.two-leanest-mid-range-parts.leaner-at-hand"));
     }
     return Outcome.failed(
         margin(worst, accepted)
             .finding()
             .with("needle", setting.needle().id())
-            .with("needleJet", TradeStyle.diameter(setting.needleJet().bore()))
-            .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
-            .with("risk", TradeStyle.probability(worst.leanRisk(), accepted))
+            .with("needleJet", Argument.diameter(setting.needleJet().bore()))
+            .with("throttle", Argument.throttle(worst.mixture().throttle()))
+            .with("risk", Argument.risk(worst.leanRisk(), accepted))
             .says(
-                "Needle {needle} and needle jet {needleJet} are the leanest there are, and together"
-                    + " too lean: {risk} risk at {throttle}.",
+                Message.of("rule.two-leanest-mid-range-parts.finding"),
                 Remedy.Aim.richer(worst.mixture().throttle(), LeanAnywhere.need(worst, accepted))
-                    .saying("Change one of the two for the next richer, the needle jet first.")));
+                    .saying(Message.of("rule.two-leanest-mid-range-parts.remedy"))));
   }
 
   private static Margin margin(RiskPoint worst, Probability accepted) {

@@ -9,8 +9,9 @@ import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.Map;
 
 /** Of two passages in series the smaller one meters. */
@@ -20,11 +21,6 @@ final class MainJetAuthority {
 
   static final Rule RULE =
       RulePages.draft("main-jet-authority", "parts")
-          .title("Main jet without authority")
-          .rationale(
-              "At full lift the main jet must be the smaller passage. Where the ring between needle"
-                  + " and needle jet is smaller, a bigger main jet changes nothing, and a rider who"
-                  + " goes on fitting bigger ones believes himself safe.")
           .within(FULL)
           .limit(Limits.RING_BY_MAIN.name(), Limits.RING_BY_MAIN.number())
           .judgingBy(MainJetAuthority::judge);
@@ -50,16 +46,13 @@ final class MainJetAuthority {
     return Outcome.failed(
         margin
             .finding()
-            .with("main", TradeStyle.main(setting.mainJet()))
+            .with("main", Argument.mainJet(setting.mainJet()))
             .with("ring", new Measure(ring, "mm²"))
             .with("hole", new Measure(main, "mm²"))
             .says(
-                "At full lift the ring round the needle, {ring}, is smaller than the hole of"
-                    + " {main}, {hole}: the needle meters, not the main jet.",
+                Message.of("rule.main-jet-authority.finding"),
                 Remedy.Aim.other(
-                    ThrottleOpening.FULL,
-                    "Fit a bigger needle jet or a needle with a thinner tip before any other main"
-                        + " jet.")));
+                    ThrottleOpening.FULL, Message.of("rule.main-jet-authority.remedy"))));
   }
 
   private static double circle(double diameter) {

@@ -5,11 +5,13 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Map;
 
@@ -20,10 +22,6 @@ final class MainJetKit {
 
   static final Rule RULE =
       RulePages.draft("main-jet-kit", "parts-at-hand")
-          .title("Main jet too close to the rich end of the kit")
-          .rationale(
-              "Who has no richer main jet in his box cannot answer a cold day or a bad plug. A kit"
-                  + " should have two sizes left above the one in use.")
           .within(FULL)
           .limit(Limits.RICHER_MAINS.name(), Limits.RICHER_MAINS.number())
           .judgingBy(MainJetKit::judge);
@@ -33,7 +31,7 @@ final class MainJetKit {
   private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     List<JetBore> kit = setting.sheet().parts().mainJets();
     if (kit.isEmpty()) {
-      return Outcome.notEvaluated("parts.mainJets: which ones there are");
+      return Outcome.notEvaluated(Message.of("rule.main-jet-kit.missing"));
     }
     JetBore main = setting.setting().mainJet();
     long richer = kit.stream().distinct().filter(jet -> jet.compareTo(main) > 0).count();
@@ -47,10 +45,14 @@ final class MainJetKit {
     return Outcome.failed(
         margin
             .finding()
-            .with("main", TradeStyle.main(main))
-            .with("left", richer == 0 ? "no richer main jet" : "only one richer main jet")
+            .with("main", Argument.mainJet(main))
+            .with(
+                "left",
+                Argument.word(
+                    richer == 0 ? "rule.main-jet-kit.left.none" : "rule.main-jet-kit.left.one"))
             .says(
-                "The kit has {left} than {main}.",
-                "Get bigger main jets, two sizes above " + TradeStyle.main(main) + " at least."));
+                Message.of("rule.main-jet-kit.finding"),
+                new Remedy.Advice(
+                    Message.of("rule.main-jet-kit.remedy").with("main", Argument.mainJet(main)))));
   }
 }

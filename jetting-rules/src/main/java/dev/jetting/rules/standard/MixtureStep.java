@@ -12,8 +12,9 @@ import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -37,12 +38,6 @@ final class MixtureStep {
 
   static final Rule RULE =
       RulePages.draft("mixture-step", "mixture")
-          .title("Step in the mixture between two circuits")
-          .rationale(
-              "Where the pilot fades before the needle feeds, or the needle before the main jet,"
-                  + " there is a lean hole. The engine surges when a rider holds the"
-                  + " throttle there, and runs lean for as long. A jump from one opening to the"
-                  + " next cannot be right on both sides.")
           .limit(Limits.STEP.name(), Limits.STEP.number())
           .judgingBy(MixtureStep::judge);
 
@@ -105,10 +100,10 @@ final class MixtureStep {
     RiskPoint point = points.get(step.at());
     return step.margin(point, point)
         .finding()
-        .with("throttle", TradeStyle.throttle(point.mixture().throttle()))
-        .with("by", Remedies.percent(StrictMath.expm1(step.size())))
+        .with("throttle", Argument.throttle(point.mixture().throttle()))
+        .with("by", Argument.share(StrictMath.expm1(step.size())))
         .says(
-            "There is a lean hole at {throttle}: {by} leaner than a little below and above.",
+            Message.of("rule.mixture-step.finding.hole"),
             Remedy.Aim.richer(point.mixture().throttle(), step.size() - step.limit())
                 .saying(against(edge(step.at(), points, offsets))));
   }
@@ -132,18 +127,19 @@ final class MixtureStep {
             Measure.ratio(step.size()),
             Measure.ratio(step.limit()),
             new ThrottleBand(before.mixture().throttle(), after.mixture().throttle()))
-        .with("from", TradeStyle.throttle(before.mixture().throttle()))
-        .with("to", TradeStyle.throttle(after.mixture().throttle()))
-        .with("by", Remedies.percent(StrictMath.expm1(step.size())))
-        .with("side", leaner ? "leaner" : "richer")
+        .with("from", Argument.throttle(before.mixture().throttle()))
+        .with("to", Argument.throttle(after.mixture().throttle()))
+        .with("by", Argument.share(StrictMath.expm1(step.size())))
+        .with("side", Remedies.side(leaner))
         .says(
-            "From {from} to {to} the mixture jumps: {by} {side}.",
+            Message.of("rule.mixture-step.finding.jump"),
             Remedy.Aim.richer(lean.mixture().throttle(), step.size() - step.limit())
                 .saying(against(leaner ? before : after)));
   }
 
-  private static String against(RiskPoint other) {
-    return "That is against " + TradeStyle.throttle(other.mixture().throttle()) + ".";
+  private static Message against(RiskPoint other) {
+    return Message.of("rule.mixture-step.remedy")
+        .with("throttle", Argument.throttle(other.mixture().throttle()));
   }
 
   private static boolean isHeld(RiskPoint point) {

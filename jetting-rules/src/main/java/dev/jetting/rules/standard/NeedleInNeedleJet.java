@@ -14,8 +14,9 @@ import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.ModelUncertainty;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,12 +27,6 @@ final class NeedleInNeedleJet {
 
   static final Rule RULE =
       RulePages.draft("needle-in-needle-jet", "parts")
-          .title("Needle leaves the needle jet or fills it")
-          .rationale(
-              "A needle too short, or hung too high, is pulled out of the needle jet. The ring"
-                  + " opens at one stroke, and the needle may catch on its way down and hold the"
-                  + " throttle open. A needle almost as thick as the jet can bind in it, and holds"
-                  + " the throttle open as well.")
           .severity(Severity.DANGER)
           .limit(Limits.CLEARANCE.name(), Limits.CLEARANCE.number())
           .judgingBy(NeedleInNeedleJet::judge);
@@ -76,14 +71,10 @@ final class NeedleInNeedleJet {
     return margin
         .finding()
         .with("needle", setting.needle().id())
-        .with("throttle", TradeStyle.throttle(throttle))
+        .with("throttle", Argument.throttle(throttle))
         .says(
-            "Needle {needle} is pulled out of the needle jet at {throttle}: it can catch and"
-                + " hold the throttle open.",
-            Remedy.Aim.other(
-                throttle,
-                "Fit a longer needle, or hang it lower with the clip a groove higher and a"
-                    + " bigger needle jet."));
+            Message.of("rule.needle-in-needle-jet.finding.out"),
+            Remedy.Aim.other(throttle, Message.of("rule.needle-in-needle-jet.remedy.out")));
   }
 
   /** A needle gets thinner downwards, so the ring is narrowest with the slide on its stop. */
@@ -105,14 +96,12 @@ final class NeedleInNeedleJet {
     return margin
         .finding()
         .with("needle", setting.needle().id())
-        .with("needleJet", TradeStyle.diameter(setting.needleJet().bore()))
+        .with("needleJet", Argument.diameter(setting.needleJet().bore()))
         .with("clearance", margin.measured())
         .says(
-            "Needle {needle} leaves {clearance} in needle jet {needleJet}: parts as sold"
-                + " may bind.",
+            Message.of("rule.needle-in-needle-jet.finding.filled"),
             Remedy.Aim.other(
-                ThrottleOpening.CLOSED,
-                "Fit a bigger needle jet, or a needle with a thinner cylinder."));
+                ThrottleOpening.CLOSED, Message.of("rule.needle-in-needle-jet.remedy.filled")));
   }
 
   private static double hung(Setting setting) {

@@ -9,6 +9,8 @@ import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
 
@@ -19,11 +21,6 @@ final class PilotOnOverrun {
 
   static final Rule RULE =
       RulePages.draft("pilot-on-overrun", "mixture")
-          .title("Pilot circuit too lean for the overrun")
-          .rationale(
-              "With the throttle shut after a long open run the engine is at its hottest and turns"
-                  + " fast, and only the pilot circuit feeds it fuel, and oil with it. A pilot jet"
-                  + " a size too small idles well and seizes there.")
           .severity(Severity.DANGER)
           .within(SHUT)
           .judging(PilotOnOverrun::judge);
@@ -45,15 +42,13 @@ final class PilotOnOverrun {
     return Outcome.failed(
         margin
             .finding()
-            .with("speed", overrun.speed())
-            .with("lambda", Remedies.lambda(overrun.lambda(), limit))
-            .with("limit", Remedies.lambda(limit, overrun.lambda()))
-            .with("share", Remedies.percent(overrun.fuelShareOfOpen()))
+            .with("speed", Argument.exact(overrun.speed().rpm(), "rpm"))
+            .with("lambda", Argument.lambda(overrun.lambda(), limit))
+            .with("limit", Argument.lambda(limit, overrun.lambda()))
+            .with("share", Argument.share(overrun.fuelShareOfOpen()))
             .says(
-                "Throttle shut at {speed}, the pilot alone gives {lambda}, leaner than {limit}, on"
-                    + " the day when it is leanest; fuel and oil a turn are {share} of those at"
-                    + " full throttle.",
+                Message.of("rule.pilot-on-overrun.finding"),
                 Remedy.Aim.richer(ThrottleOpening.CLOSED, Room.log(overrun.lambda(), limit))
-                    .saying("Never ride down on a shut throttle with the clutch engaged.")));
+                    .saying(Message.of("rule.pilot-on-overrun.remedy"))));
   }
 }

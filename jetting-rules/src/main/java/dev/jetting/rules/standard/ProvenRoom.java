@@ -18,7 +18,8 @@ import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
-import dev.jetting.units.TradeStyle;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,18 +32,12 @@ final class ProvenRoom {
 
   static final Rule RULE =
       RulePages.draft("proven-room", "change")
-          .title("A change has used up the room of the proven setting")
-          .rationale(
-              "A setting that ran well has some room before it is too lean. A filter taken off, a"
-                  + " place lower down, another fuel or new needle parts take it away, and nothing"
-                  + " warns before the seizure. What the change does follows from geometry,"
-                  + " whatever the model says of the rest.")
           .severity(Severity.DANGER)
           .limit(Limits.PROVEN_ROOM.name(), Limits.PROVEN_ROOM.number())
           .judgingBy(ProvenRoom::judge)
           .when(
               setting -> setting.sheet().provenance().isProof(),
-              "the setup in which the setting was proven is unknown");
+              Message.of("rule.proven-room.unknown"));
 
   private ProvenRoom() {}
 
@@ -70,7 +65,7 @@ final class ProvenRoom {
       then = MixtureModel.of(proven);
       around = MixtureModel.of(around(setting, proven));
     } catch (IllegalArgumentException e) {
-      return Outcome.notEvaluated("a proven setup that goes together: " + e.getMessage());
+      return Outcome.notEvaluated(Remedies.impossible("rule.proven-room.missing", e));
     }
     Calibration known = AssessedSetting.known(setting.sheet(), setting.riskModel());
     double share = Limits.PROVEN_ROOM.in(limits);
@@ -132,37 +127,36 @@ final class ProvenRoom {
     return worst
         .margin(Bands.of(run))
         .finding()
-        .with("changes", changes(setting.setup(), then))
-        .with("by", Remedies.percent(StrictMath.expm1(worst.by())))
-        .with("room", Remedies.percent(Math.max(0, StrictMath.expm1(worst.room()))))
-        .with("throttle", TradeStyle.throttle(worst.point().mixture().throttle()))
+        .with("changes", Argument.items(changes(setting.setup(), then)))
+        .with("by", Argument.share(StrictMath.expm1(worst.by())))
+        .with("room", Argument.share(Math.max(0, StrictMath.expm1(worst.room()))))
+        .with("throttle", Argument.throttle(worst.point().mixture().throttle()))
         .says(
-            "Changed since it was proven: {changes}. The mixture is up to {by} leaner, most at"
-                + " {throttle}: more than half of the {room} that it had before the lean limit.",
+            Message.of("rule.proven-room.finding"),
             Remedy.Aim.richer(worst.point().mixture().throttle(), worst.by())
-                .saying("Do not ride on it. Put back what was changed, or go richer first."));
+                .saying(Message.of("rule.proven-room.remedy")));
   }
 
-  private static String changes(Setup now, Setup then) {
-    List<String> changes = new ArrayList<>();
+  private static List<Argument> changes(Setup now, Setup then) {
+    List<Argument> changes = new ArrayList<>();
     Setting is = now.setting();
     Setting was = then.setting();
     if (!is.intake().equals(was.intake())) {
-      changes.add("the intake");
+      changes.add(Argument.word("rule.proven-room.changed.intake"));
     }
     if (!is.carburettor().equals(was.carburettor())) {
-      changes.add("the carburettor");
+      changes.add(Argument.word("rule.proven-room.changed.carburettor"));
     }
     if (!parts(is).equals(parts(was))) {
-      changes.add("parts in the carburettor");
+      changes.add(Argument.word("rule.proven-room.changed.parts"));
     }
     if (!now.fuel().equals(then.fuel())) {
-      changes.add("the fuel");
+      changes.add(Argument.word("rule.proven-room.changed.fuel"));
     }
     if (!now.air().equals(then.air())) {
-      changes.add("the air");
+      changes.add(Argument.word("rule.proven-room.changed.air"));
     }
-    return String.join(", ", changes);
+    return changes;
   }
 
   private static List<Object> parts(Setting setting) {

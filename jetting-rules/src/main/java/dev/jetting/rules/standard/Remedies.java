@@ -1,31 +1,27 @@
 package dev.jetting.rules.standard;
 
-import dev.jetting.units.Lambda;
-import dev.jetting.units.number.Decimals;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import dev.jetting.units.FloatLevel;
 
-/** Numbers as findings show them. */
+/** Values of messages that several rules show. */
 final class Remedies {
 
   private Remedies() {}
 
-  static String lambda(Lambda lambda) {
-    return lambda(lambda, 2);
+  /** The word "leaner" or "richer". */
+  static Argument side(boolean leaner) {
+    return Argument.word(leaner ? "side.leaner" : "side.richer");
   }
 
-  /** With enough decimals to distinguish it from another. */
-  static String lambda(Lambda lambda, Lambda other) {
-    int decimals = 2;
-    while (decimals < 6 && lambda(lambda, decimals).equals(lambda(other, decimals))) {
-      decimals++;
-    }
-    return lambda(lambda, decimals);
+  static Argument level(FloatLevel level) {
+    return Argument.exact(level.millimetres(), "mm");
   }
 
-  private static String lambda(Lambda lambda, int decimals) {
-    return "λ " + Decimals.fixed(lambda.value(), decimals);
-  }
-
-  static String percent(double share) {
-    return Decimals.fixed(share * 100, 0) + " %";
+  /**
+   * What is missing where parts do not go together, in the words of the check that refused them.
+   */
+  static Message impossible(String key, IllegalArgumentException fault) {
+    return Message.of(key).with("problem", Argument.name(String.valueOf(fault.getMessage())));
   }
 }

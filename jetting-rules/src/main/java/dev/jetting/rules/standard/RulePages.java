@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.TradeStyle;
 import java.io.IOException;
 import java.io.InputStream;
@@ -53,9 +54,13 @@ public final class RulePages {
     return resource("base.json");
   }
 
-  /** A rule with its tags and its page. */
+  /** A rule with its texts, its tags and its page. */
   static Rule.Draft draft(String ruleId, String... tags) {
-    return Rule.named(ruleId).tagged(tags).link(FOLDER + ruleId + ".md");
+    return Rule.named(ruleId)
+        .title(Message.of("rule." + ruleId + ".title").text())
+        .rationale(Message.of("rule." + ruleId + ".rationale").text())
+        .tagged(tags)
+        .link(FOLDER + ruleId + ".md");
   }
 
   private static String page(Rule rule) {

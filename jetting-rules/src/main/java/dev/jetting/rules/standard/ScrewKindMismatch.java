@@ -4,11 +4,13 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ScrewKind;
-import dev.jetting.units.TradeStyle;
 import java.util.Locale;
 
 /** Advice for one kind of screw does the opposite on the other. */
@@ -18,11 +20,6 @@ final class ScrewKindMismatch {
 
   static final Rule RULE =
       RulePages.draft("screw-kind", "parts")
-          .title("Turns meant for the other kind of screw")
-          .rationale(
-              "A screw on the engine side of the slide meters mixture, and out is richer; one on"
-                  + " the filter side meters air, and out is leaner. Advice for one turns the other"
-                  + " the wrong way.")
           .severity(Severity.DANGER)
           .within(SMALL)
           .judging(ScrewKindMismatch::judge);
@@ -37,12 +34,12 @@ final class ScrewKindMismatch {
     }
     return Outcome.failed(
         Finding.above("setting.screw", Measure.ratio(1), Measure.ratio(0), SMALL)
-            .with("setting", TradeStyle.screw(meant, setting.setting().screw().turns()))
-            .with("kind", has.name().toLowerCase(Locale.ROOT))
+            .with("setting", Argument.screw(meant, setting.setting().screw().turns()))
+            .with(
+                "kind",
+                Argument.word("rule.screw-kind.kind." + has.name().toLowerCase(Locale.ROOT)))
             .says(
-                "The setting is meant for another screw ({setting}); this carburettor has a {kind}"
-                    + " screw.",
-                "Find advice for a carburettor of this family; until then start from the rich"
-                    + " side."));
+                Message.of("rule.screw-kind.finding"),
+                new Remedy.Advice(Message.of("rule.screw-kind.remedy"))));
   }
 }

@@ -9,8 +9,9 @@ import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Map;
 
@@ -21,18 +22,12 @@ final class ScrewRange {
 
   static final Rule RULE =
       RulePages.draft("screw-range", "parts")
-          .title("Pilot screw out of its range")
-          .rationale(
-              "The screw trims what the pilot jet gives. Almost seated or almost out it has no room"
-                  + " left and may shake loose; the pilot jet is the wrong one.")
           .within(SMALL)
           .limit(Limits.LEAST_TURNS.name(), Limits.LEAST_TURNS.number())
           .judgingBy(ScrewRange::judge);
 
   private static final Remedy BACK =
-      Remedy.Aim.other(
-          ThrottleOpening.CLOSED,
-          "Change the pilot jet so that the screw comes back to its middle.");
+      Remedy.Aim.other(ThrottleOpening.CLOSED, Message.of("rule.screw-range.remedy"));
 
   private ScrewRange() {}
 
@@ -44,18 +39,17 @@ final class ScrewRange {
     Margin out = Margin.atMost("setting.screw", measured, new Measure(most, "turns"), SMALL);
     if (out.fails()) {
       return Outcome.failed(
-          texts(out.finding(), setting)
-              .says("The screw is {turns}, more than it can do with.", BACK));
+          texts(out.finding(), setting).says(Message.of("rule.screw-range.finding.out"), BACK));
     }
     Margin in = Margin.atLeast("setting.screw", measured, new Measure(least, "turns"), SMALL);
     if (in.fails()) {
       return Outcome.failed(
-          texts(in.finding(), setting).says("The screw is {turns}, hardly off its seat.", BACK));
+          texts(in.finding(), setting).says(Message.of("rule.screw-range.finding.in"), BACK));
     }
     return Outcome.passed(List.of(out, in));
   }
 
   private static Finding.Texts texts(Finding.Texts texts, AssessedSetting setting) {
-    return texts.with("turns", TradeStyle.turns(setting.setting().screw().turns()));
+    return texts.with("turns", Argument.turns(setting.setting().screw().turns()));
   }
 }

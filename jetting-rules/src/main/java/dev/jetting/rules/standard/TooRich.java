@@ -9,19 +9,14 @@ import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
-import dev.jetting.units.TradeStyle;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.List;
 
 /** Rich does no harm to the piston, but the engine must run. */
 final class TooRich {
 
-  static final Rule RULE =
-      RulePages.draft("too-rich", "mixture")
-          .title("Too rich to run cleanly")
-          .rationale(
-              "A mixture far richer than wanted fires every other turn, fouls the plug and wets the"
-                  + " exhaust. It is the safe side to come from, not the place to stay.")
-          .judging(TooRich::judge);
+  static final Rule RULE = RulePages.draft("too-rich", "mixture").judging(TooRich::judge);
 
   private TooRich() {}
 
@@ -40,12 +35,11 @@ final class TooRich {
     RiskPoint worst = worst(run);
     return margin(worst, Bands.of(run))
         .finding()
-        .with("throttle", TradeStyle.throttle(worst.mixture().throttle()))
-        .with("lambda", Remedies.lambda(worst.lambda()))
-        .with("limit", Remedies.lambda(worst.richLimit()))
+        .with("throttle", Argument.throttle(worst.mixture().throttle()))
+        .with("lambda", Argument.lambda(worst.lambda()))
+        .with("limit", Argument.lambda(worst.richLimit()))
         .says(
-            "At {throttle} the mixture is {lambda}, richer than the {limit} on which it"
-                + " runs cleanly.",
+            Message.of("rule.too-rich.finding"),
             Remedy.Aim.leaner(worst.mixture().throttle(), depth(worst)));
   }
 

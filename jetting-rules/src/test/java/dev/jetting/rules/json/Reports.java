@@ -33,6 +33,8 @@ import dev.jetting.rules.risk.RiddenSpeeds;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.risk.UphillRisk;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.FloatLevel;
 import dev.jetting.units.JetBore;
@@ -106,7 +108,7 @@ final class Reports {
         new Outcome(
             Status.FAILED,
             List.of(narrow),
-            "",
+            Message.plain(""),
             List.of(
                 new Branch(
                     "passes",
@@ -121,7 +123,7 @@ final class Reports {
                     new Outcome(
                         Status.NOT_EVALUATED,
                         List.of(),
-                        "missing: a reading",
+                        Message.plain("missing: a reading"),
                         List.of(new Branch("leaf", Outcome.notEvaluated("a reading"))),
                         Optional.empty()))),
             Optional.of(
@@ -175,17 +177,23 @@ final class Reports {
                 "d-broken",
                 "Broken",
                 Severity.WARNING,
-                new Outcome(Status.BROKEN, List.of(), "by hand", List.of(), Optional.empty()))),
+                new Outcome(
+                    Status.BROKEN,
+                    List.of(),
+                    Message.plain("by hand"),
+                    List.of(),
+                    Optional.empty()))),
         List.of(
             new RankedFinding("a-lean-rule", Severity.DANGER, lean, Optional.empty()),
             new RankedFinding("a-lean-rule", Severity.DANGER, accepted, Optional.of(ACCEPTED)),
             new RankedFinding("b-tree", Severity.NOTE, narrow, Optional.of(WAIVER))),
-        List.of(new UnusedWaiver(LASTING, "no finding of this rule on this subject")),
+        List.of(
+            new UnusedWaiver(LASTING, Message.plain("no finding of this rule on this subject"))),
         Optional.of(
             new Plan(
                 Plan.Ending.NO_DANGER,
                 List.of(CHANGE),
-                List.of(new Plan.Left("b-tree", Severity.NOTE, "Known.")))),
+                List.of(new Plan.Left("b-tree", Severity.NOTE, Message.plain("Known."))))),
         Optional.of(new ProofUse(2, 0.25, 0.125, 0.0625)),
         Map.of("spread of λ", Coefficient.assumed(0.08, "1", "by hand")),
         List.of("Mind the clutch."));
@@ -195,8 +203,8 @@ final class Reports {
       new Remedy.Change(
           MeteringPart.MAIN_JET,
           Remedy.Direction.RICHER,
-          "main 128",
-          "main 132",
+          Argument.name("main 128"),
+          Argument.name("main 132"),
           2,
           true,
           new Remedy.Effect(ThrottleOpening.FULL, state(0.9, 0.25), state(0.875, 0.0625)),

@@ -23,10 +23,10 @@ import dev.jetting.rules.risk.MixtureLimits;
 import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TimeZone;
@@ -180,7 +180,7 @@ class LawsTest {
                     setting.pilotJet().millimetres() < 0.5
                         ? List.of(finding("small", "bigger"))
                         : List.of(),
-                    "",
+                    Message.plain(""),
                     List.of(),
                     Optional.empty()));
 
@@ -228,7 +228,11 @@ class LawsTest {
         Arguments.of(Outcome.notApplicable(" "), "NOT_APPLICABLE without a reason"),
         Arguments.of(
             new Outcome(
-                Outcome.Status.PASSED, List.of(finding("x", "y")), "", List.of(), Optional.empty()),
+                Outcome.Status.PASSED,
+                List.of(finding("x", "y")),
+                Message.plain(""),
+                List.of(),
+                Optional.empty()),
             "passed with a finding"),
         Arguments.of(Outcome.failed(finding("{main} too big", "y")), "no attribute for {main}"),
         Arguments.of(Outcome.failed(finding(" ", "y")), "without a message"),
@@ -256,8 +260,7 @@ class LawsTest {
         limit,
         margin,
         ThrottleBand.WHOLE,
-        "x",
-        Map.of(),
+        Message.plain("x"),
         new Remedy.Advice("y"));
   }
 
@@ -517,13 +520,13 @@ class LawsTest {
 
   @Test
   void json_onATextThatNoReaderTakes_isViolated() {
+    String unit = "y".repeat(20_000);
+    Finding finding =
+        Finding.above(
+                "setting.mainJet", new Measure(2, unit), new Measure(1, unit), ThrottleBand.WHOLE)
+            .says("x", "y");
     Rule endless =
-        rule(
-            "endless",
-            setting ->
-                bigMain(setting)
-                    ? Outcome.failed(finding("x", "y".repeat(20_000)))
-                    : Outcome.passed());
+        rule("endless", setting -> bigMain(setting) ? Outcome.failed(finding) : Outcome.passed());
 
     assertThat(violation(Laws.json(), Candidate.of(endless)).differences()).containsExactly(MAIN);
   }

@@ -39,6 +39,9 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.units.AirFuelRatio;
 import dev.jetting.units.Area;
 import dev.jetting.units.ClipPosition;
@@ -60,6 +63,8 @@ import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.Temperature;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -342,6 +347,44 @@ class StandardRulesTest {
           .allSatisfy(StandardRulesTest::wellFormed);
     } else {
       assertThat(outcome.reason().isEmpty()).isEqualTo(each.status == Status.PASSED);
+    }
+  }
+
+  /** What a case says in English, German and Italian say too, and show typed values only. */
+  @ParameterizedTest
+  @MethodSource("cases")
+  void rule_speaksEachLanguage(Case each) {
+    Outcome outcome = rule(each.rule).evaluate(AssessedSetting.of(each.sheet));
+    List<Message> messages =
+        Stream.concat(
+                Stream.of(outcome.why()),
+                outcome.findings().stream()
+                    .flatMap(found -> Stream.of(found.words(), found.remedy().message())))
+            .filter(message -> !message.isEmpty())
+            .toList();
+    for (Locale locale : Wording.languages()) {
+      Wording wording = Wording.of(locale);
+      assertThat(messages).allMatch(wording::has);
+      assertThat(messages).extracting(wording::text).noneMatch(text -> text.contains("{"));
+    }
+    assertThat(messages).allSatisfy(StandardRulesTest::isTyped);
+  }
+
+  private static final Set<String> NAMES =
+      Set.of("needle", "intake", "id", "name", "oil", "problem");
+
+  /** A value that is a name would be printed in English everywhere, unless it is somebody's own. */
+  private static void isTyped(Message message) {
+    message.arguments().forEach(StandardRulesTest::isTyped);
+  }
+
+  private static void isTyped(String name, Argument value) {
+    if (value instanceof Argument.Name) {
+      assertThat(NAMES).contains(name);
+    } else if (value instanceof Argument.Words words) {
+      isTyped(words.message());
+    } else if (value instanceof Argument.Items items) {
+      items.items().forEach(item -> isTyped(name, item));
     }
   }
 

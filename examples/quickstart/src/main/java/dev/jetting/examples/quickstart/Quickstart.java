@@ -8,11 +8,13 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.advice.Adviser;
 import dev.jetting.rules.json.ReportJson;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.text.Wording;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -92,6 +94,12 @@ final class Quickstart implements Callable<Integer> {
   }
 
   @Option(
+      names = "--language",
+      paramLabel = "TAG",
+      description = "Print the report in en, de or it; JSON is the same in each.")
+  private String language = Locale.ENGLISH.getLanguage();
+
+  @Option(
       names = "--colour",
       description = "Colour the words that warn, on a terminal and without NO_COLOR.")
   private boolean colour;
@@ -137,26 +145,36 @@ final class Quickstart implements Callable<Integer> {
       return 0;
     }
     Report report = report(sheet());
-    out.print(printed(report));
+    out.print(printed(report, wording()));
     return report.passes() ? 0 : SPEAKS_AGAINST;
   }
 
-  private String printed(Report report) {
+  private Wording wording() throws UnreadableException {
+    try {
+      return Wording.of(Locale.forLanguageTag(language));
+    } catch (IllegalArgumentException e) {
+      throw new UnreadableException("--language " + language + ": " + e.getMessage());
+    }
+  }
+
+  private String printed(Report report, Wording wording) {
     if (form != null && form.json) {
       return ReportJson.write(report);
     }
     if (form != null && form.markdown) {
-      return ReportMarkdown.of(report);
+      return ReportMarkdown.of(report, wording);
     }
-    String text = text(report);
+    String text = text(report, wording);
     return colour && Ansi.AUTO.enabled() ? Colour.of(text) : text;
   }
 
-  private String text(Report report) {
+  private String text(Report report, Wording wording) {
     if (form != null && form.compact) {
-      return ReportText.compact(report);
+      return ReportText.compact(report, wording);
     }
-    return form != null && form.full ? ReportText.inFull(report) : ReportText.of(report);
+    return form != null && form.full
+        ? ReportText.inFull(report, wording)
+        : ReportText.of(report, wording);
   }
 
   private static Report report(SetupSheet sheet) throws UnreadableException {

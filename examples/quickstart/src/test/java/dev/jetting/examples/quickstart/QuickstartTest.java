@@ -35,7 +35,9 @@ class QuickstartTest {
       Map.of(
           ".txt", List.of(),
           ".compact.txt", List.of("--compact"),
-          ".md", List.of("--markdown"));
+          ".md", List.of("--markdown"),
+          ".de.txt", List.of("--language", "de"),
+          ".it.txt", List.of("--language", "it"));
 
   /** CI runs this on each Java that the project supports. */
   @ParameterizedTest
@@ -58,8 +60,10 @@ class QuickstartTest {
   }
 
   private static List<Run> everyForm() {
-    return Stream.of("--colour", "--compact", "--full", "--markdown", "--json")
-        .map(form -> Run.with(form))
+    return Stream.concat(
+            Stream.of("--colour", "--compact", "--full", "--markdown", "--json")
+                .map(form -> Run.with(form)),
+            Stream.of("de", "it").map(language -> Run.with("--language", language)))
         .toList();
   }
 

@@ -9,6 +9,7 @@ import dev.jetting.rules.MachineDescription;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Report;
+import dev.jetting.rules.ReportText;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
@@ -22,6 +23,9 @@ import dev.jetting.rules.json.SheetJson;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.NextStep;
@@ -35,6 +39,8 @@ import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.io.PrintStream;
 import java.util.EnumSet;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 
 /** The steps that WALK.md shows; {@link WalkTest} compares the two and runs each. */
@@ -155,6 +161,26 @@ final class Walk {
     } catch (JsonInputException e) {
       return new Answer(422, e.path() + ": " + e.value() + "; allowed: " + e.allowed());
     }
+  }
+
+  // end of step
+
+  // step
+  static String page(Report report) {
+    Wording german =
+        Wording.of(Locale.GERMAN)
+            .with(
+                Map.of(
+                    "rule.too-rich.title", "Viel zu fett",
+                    "rule.shop-reserve.title", "Weniger Reserve, als wir wollen",
+                    "shop.reserve", "Bei {throttle} fehlen {by} zu unserer Reserve."));
+    return ReportText.of(report, german);
+  }
+
+  static Message reserve(double by) {
+    return Message.of("shop.reserve", "At {throttle} the mixture is {by} short of our reserve.")
+        .with("throttle", Argument.throttle(ThrottleOpening.FULL))
+        .with("by", Argument.share(by));
   }
   // end of step
 }

@@ -35,7 +35,7 @@ class WalkTest {
         parts(STEP, "src/test/java/dev/jetting/examples/quickstart/Walk.java").stream()
             .map(step -> step.stripTrailing().stripIndent() + "\n")
             .toList();
-    assertThat(steps).hasSize(6);
+    assertThat(steps).hasSize(7);
     assertThat(parts(BLOCK, "WALK.md")).isEqualTo(steps);
   }
 
@@ -86,6 +86,14 @@ class WalkTest {
         Walk.report(json.replaceAll("(\"mainJet\"\\s*:\\s*)\"[^\"]*\"", "$1\"96 furlongs\""));
     assertThat(answer.status()).isEqualTo(422);
     assertThat(answer.body()).contains("mainJet", "96 furlongs", "allowed");
+  }
+
+  @Test
+  void page_isGermanWithTheWordsOfTheShop() {
+    Report report = Walk.report(machine, to);
+    assertThat(Walk.page(report)).startsWith("Bericht über: Pump cart\n").contains("\nURTEIL ");
+    assertThat(Walk.reserve(0.04).text())
+        .isEqualTo("At full throttle the mixture is 4 % short of our reserve.");
   }
 
   private SetupSheet with(String mainJet) {
