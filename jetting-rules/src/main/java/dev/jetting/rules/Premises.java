@@ -5,7 +5,6 @@ import dev.jetting.rules.text.Message;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.number.Decimals;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -47,14 +46,9 @@ final class Premises {
 
   private static Message need(Lambda lambda, ThrottleOpening throttle) {
     return Message.of("notice.need")
-        .with("lambda", rounded(lambda))
+        .with("lambda", Argument.lambdaShort(lambda))
         .with("throttle", Argument.throttle(throttle))
         .with("least", Argument.exact(RICH.value(), "1"))
         .with("most", Argument.exact(LEAN.value(), "1"));
-  }
-
-  /** To the hundredth, and no zero that nobody wrote. */
-  private static Argument rounded(Lambda lambda) {
-    return Argument.exact(Double.parseDouble(Decimals.fixed(lambda.value(), 2)), "1");
   }
 }

@@ -37,6 +37,8 @@ public sealed interface Argument {
     OPENING(ThrottleOpening::ofShare),
     /** A λ: "λ 0.88"; with enough decimals to distinguish it from the one beside it. */
     LAMBDA(Lambda::of),
+    /** A λ without zeros at its end, as a rider says it: "λ 0.9". */
+    LAMBDA_SHORT(Lambda::of),
     /** A λ without its letter: "0.88". */
     LAMBDA_NUMBER(Lambda::of),
     /** A probability: "12 %", "under 1 %"; with decimals that distinguish it from the limit. */
@@ -236,6 +238,16 @@ public sealed interface Argument {
    */
   static Argument lambda(Lambda lambda, Lambda beside) {
     return new Amount(Style.LAMBDA, lambda.value(), Optional.of(beside.value()));
+  }
+
+  /**
+   * Makes a value of a λ as a rider says it.
+   *
+   * @param lambda the λ
+   * @return "λ 0.9"
+   */
+  static Argument lambdaShort(Lambda lambda) {
+    return new Amount(Style.LAMBDA_SHORT, lambda.value());
   }
 
   /**

@@ -24,7 +24,7 @@ final class Bundles {
 
   static final List<String> LANGUAGES = List.of(ENGLISH, "de", "it");
 
-  static final List<String> AREAS = List.of("quantities", "rules", "remedies", "report");
+  static final List<String> AREAS = List.of("quantities", "rules", "remedies", "report", "session");
 
   private static final String ONE = ".one";
   private static final String OTHER = ".other";

@@ -65,6 +65,7 @@ record Printer(Wording wording) {
     return switch (amount.style()) {
       case THROTTLE, OPENING -> opening(amount.style(), value);
       case LAMBDA -> filled("lambda", lambda(value, amount.beside()));
+      case LAMBDA_SHORT -> filled("lambda", rounded(value, 2));
       case LAMBDA_NUMBER -> lambda(value, Optional.empty());
       case RISK -> risk(value, amount.beside());
       case SHARE -> percent(Decimals.fixed(value * 100, 0));

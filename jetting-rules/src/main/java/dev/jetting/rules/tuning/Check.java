@@ -1,5 +1,7 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.rules.text.Message;
+
 /**
  * What a tuner looks at before he jets anything, and again after a sign that does not fit. {@link
  * SessionText} words each.
@@ -30,6 +32,11 @@ public enum Check {
 
   /** {@return what is right where the check finds nothing, a sentence for the rider} */
   public String text() {
-    return Words.check(this);
+    return message().text();
+  }
+
+  /** {@return the same for any language} */
+  public Message message() {
+    return Words.of("check", this);
   }
 }

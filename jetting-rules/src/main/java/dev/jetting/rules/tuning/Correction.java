@@ -3,6 +3,7 @@ package dev.jetting.rules.tuning;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.calibration.Normal;
 import dev.jetting.core.mixture.ErrorSource;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Objects;
@@ -66,23 +67,11 @@ public record Correction(ErrorSource source, double percent, double spread) {
    * nothing is to be done where the difference is no more than its spread}
    */
   public String text() {
-    String give = ", give or take " + Decimals.fixed(spread, 0) + " %.";
-    if (Math.abs(percent) <= spread || Decimals.fixed(percent, 0).matches("-?0")) {
-      return Words.what(source)
-          + " as much "
-          + Words.ofWhat(source)
-          + " as expected"
-          + give
-          + " Nothing is to be done about it.";
-    }
-    return Words.what(source)
-        + " about "
-        + Decimals.fixed(Math.abs(percent), 0)
-        + (percent < 0 ? " % less " : " % more ")
-        + Words.ofWhat(source)
-        + " than expected"
-        + give
-        + " "
-        + Words.answer(source, percent < 0);
+    return message().text();
+  }
+
+  /** {@return the same for any language} */
+  public Message message() {
+    return Words.correction(this);
   }
 }

@@ -4,6 +4,7 @@ import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.calibration.Disturbance;
 import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.engine.LoadLine;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Arrays;
@@ -63,7 +64,12 @@ public enum Fault {
 
   /** {@return the fault in plain words, such as {@code an air leak}} */
   public String text() {
-    return Words.fault(this);
+    return message().text();
+  }
+
+  /** {@return the same for any language} */
+  public Message message() {
+    return Words.of("fault", this);
   }
 
   /** {@return whether the engine looks lean by it; rich otherwise} */

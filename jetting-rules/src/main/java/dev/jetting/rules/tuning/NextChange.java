@@ -3,6 +3,8 @@ package dev.jetting.rules.tuning;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.Objects;
 
 /**
@@ -38,7 +40,12 @@ public record NextChange(
 
     /** {@return the reason, a sentence for the rider} */
     public String text() {
-      return Words.reason(this);
+      return message().text();
+    }
+
+    /** {@return the same for any language} */
+    public Message message() {
+      return Words.of("reason", this);
     }
   }
 
@@ -59,5 +66,18 @@ public record NextChange(
     Objects.requireNonNull(before, "before");
     Objects.requireNonNull(after, "after");
     Objects.requireNonNull(reason, "reason");
+  }
+
+  /** {@return the new part, or the new position, for any language} */
+  public Argument to() {
+    return switch (part) {
+      case MAIN_JET -> Argument.mainJet(setting.mainJet());
+      case PILOT_JET -> Argument.pilotJet(setting.pilotJet());
+      case CUTAWAY -> Argument.cutaway(setting.cutaway());
+      case NEEDLE_JET -> Argument.needleJet(setting.needleJet().bore());
+      case NEEDLE_DIAMETER, NEEDLE_TAPER -> Argument.needle(setting.needle().id());
+      case CLIP -> Argument.clip(setting.clip());
+      case SCREW -> Argument.screw(setting.screw().kind(), setting.screw().turns());
+    };
   }
 }

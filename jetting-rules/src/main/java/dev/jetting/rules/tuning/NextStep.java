@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.rules.text.Argument;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -203,19 +204,24 @@ public sealed interface NextStep {
    * An end: too lean, and no part at hand makes it richer there.
    *
    * @param sign what was observed; empty where it is too lean by the model
-   * @param buy parts to get, in trade style
+   * @param parts parts to get
    */
-  record NotToBeRidden(Optional<Sign> sign, List<String> buy) implements NextStep {
+  record NotToBeRidden(Optional<Sign> sign, List<Argument> parts) implements NextStep {
 
     /**
      * Copies the list.
      *
      * @param sign what was observed; empty where it is too lean by the model
-     * @param buy parts to get, in trade style
+     * @param parts parts to get
      */
     public NotToBeRidden {
       Objects.requireNonNull(sign, "sign");
-      buy = List.copyOf(buy);
+      parts = List.copyOf(parts);
+    }
+
+    /** {@return the parts to get, in trade style} */
+    public List<String> buy() {
+      return parts.stream().map(Argument::text).toList();
     }
   }
 

@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
@@ -55,6 +56,11 @@ public record NextTest(
 
   /** {@return how to do this test, a sentence each, in order} */
   public List<String> howTo() {
+    return steps().stream().map(Message::text).toList();
+  }
+
+  /** {@return the same for any language} */
+  public List<Message> steps() {
     return Words.howTo(this);
   }
 }

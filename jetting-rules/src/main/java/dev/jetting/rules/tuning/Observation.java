@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Objects;
@@ -31,6 +32,11 @@ public record Observation(ThrottleOpening throttle, EngineSpeed speed, Evidence 
 
   /** {@return what was observed and where, as the rider would say it} */
   public String text() {
+    return message().text();
+  }
+
+  /** {@return the same for any language} */
+  public Message message() {
     return Words.observed(this);
   }
 }

@@ -7,18 +7,22 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import dev.jetting.units.number.Decimals;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
  * A tuning session as plain text for people: where it stands, what the readings say of the engine,
  * what to be wary of, and what to do next. Lines end in {@code \n} and are as long as they come;
- * the same bytes in every locale. Characters that would steer a terminal are replaced.
+ * the same bytes whatever the machine's locale. It is English unless the caller names another
+ * wording. Characters that would steer a terminal are replaced.
  *
  * <p>Not for programs: they read {@link NextStep}. Never a promise of safety.
  */
@@ -26,7 +30,11 @@ public final class SessionText {
 
   private final StringBuilder text = new StringBuilder();
 
-  private SessionText() {}
+  private final Wording wording;
+
+  private SessionText(Wording wording) {
+    this.wording = Objects.requireNonNull(wording, "wording");
+  }
 
   /**
    * Renders a session.
@@ -36,7 +44,19 @@ public final class SessionText {
    * @return its text
    */
   public static String of(TuningSession session, Tuner tuner) {
-    SessionText page = new SessionText();
+    return of(session, tuner, Wording.english());
+  }
+
+  /**
+   * Renders a session in the words of a language.
+   *
+   * @param session the session so far
+   * @param tuner who leads it
+   * @param wording the words
+   * @return its text
+   */
+  public static String of(TuningSession session, Tuner tuner, Wording wording) {
+    SessionText page = new SessionText(wording);
     Findings findings = new Findings(tuner, session);
     Calibration calibration = findings.calibration();
     page.stands(session.now(), AssessedSetting.of(session.now(), tuner.riskModel(), calibration));
@@ -51,7 +71,7 @@ public final class SessionText {
 
   private void stands(SetupSheet now, AssessedSetting assessed) {
     line(now.title());
-    line("Setting: " + parts(now.setup().setting()));
+    line(Message.of("session.setting").with("parts", Argument.items(parts(now.setup().setting()))));
     Probability accepted = now.riding().acceptedRisk();
     RiskPoint today = assessed.profile().worst();
     RiskPoint worst =
@@ -60,61 +80,52 @@ public final class SessionText {
             .reduce((a, b) -> b.leanRisk().isMoreThan(a.leanRisk()) ? b : a)
             .orElseThrow();
     line(
-        "Lean risk on the worst day: "
-            + at(worst, accepted)
-            + "; "
-            + TradeStyle.probability(accepted)
-            + " accepted.");
+        at(Message.of("session.worst"), worst, accepted).with("accepted", Argument.risk(accepted)));
     if (worst.leanRisk().isMoreThan(today.leanRisk())) {
-      line("Today: " + at(today, accepted) + ".");
+      line(at(Message.of("session.today"), today, accepted));
     }
   }
 
   private void proof(Findings findings) {
     int observations = findings.known().readings().size();
     if (findings.isProofDoubted()) {
-      line(
-          "The proven setting no longer counts: what was read now contradicts it. Something has"
-              + " changed since it was proven. Look for what.");
+      line(Message.of("session.proof.doubted"));
     } else if (observations > 0) {
-      line(
-          "The proven setting counts, by "
-              + (observations == 1 ? "one observation." : observations + " observations."));
+      Message counted =
+          Message.of("observations").with(Message.COUNT, Argument.count(observations));
+      line(Message.of("session.proof.counts").with("observations", Argument.words(counted)));
     }
   }
 
-  private static String at(RiskPoint worst, Probability accepted) {
-    return TradeStyle.probability(worst.leanRisk(), accepted)
-        + " at "
-        + TradeStyle.throttle(worst.mixture().throttle());
+  private static Message at(Message message, RiskPoint worst, Probability accepted) {
+    return message
+        .with("risk", Argument.risk(worst.leanRisk(), accepted))
+        .with("throttle", Argument.throttle(worst.mixture().throttle()));
   }
 
   /** How the engine differs from what was expected of it, where a rider can hold the throttle. */
   private void engine(SetupSheet now, Calibration untried, Calibration read) {
-    heading("What the readings say of the engine");
+    heading(Message.of("session.engine"));
     MixtureModel model = MixtureModel.of(now.setup());
     for (ThrottleOpening held : Held.OPENINGS) {
       double leaner =
           read.on(model).expected(held).value() / untried.on(model).expected(held).value() - 1;
       double spread =
           read.lnLambda(model, held, now.setup().engine().loadLine().at(held)).deviation();
-      String percent = Decimals.fixed(100 * Math.abs(leaner), 0);
-      String how =
-          percent.equals("0")
-              ? "as expected"
-              : percent + " % " + (leaner > 0 ? "leaner" : "richer") + " than expected";
-      item(
-          capital(Words.opening(held))
-              + ": it runs "
-              + how
-              + ", give or take "
-              + Decimals.fixed(100 * spread, 0)
-              + " %.");
+      boolean none = Decimals.fixed(100 * Math.abs(leaner), 0).equals("0");
+      String how = none ? "expected" : leaner > 0 ? "leaner" : "richer";
+      Message differs =
+          Message.of("session.engine." + how)
+              .with("opening", capital(Words.opening(held)))
+              .with("spread", Words.percent(100 * spread));
+      item(none ? differs : differs.with("by", Words.percent(100 * Math.abs(leaner))));
     }
   }
 
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  /** Words at the start of a sentence. */
+  private Argument capital(Message message) {
+    String words = wording.text(message);
+    return Argument.name(Character.toUpperCase(words.charAt(0)) + words.substring(1));
   }
 
   private void crisp(TuningSession session) {
@@ -124,35 +135,31 @@ public final class SessionText {
             .filter(seen -> seen.evidence().equals(new Evidence.Felt(Symptom.CRISP)))
             .findFirst();
     if (crisp.isPresent()) {
-      heading("Be wary");
+      ThrottleOpening throttle = crisp.get().throttle();
+      heading(Message.of("session.wary"));
       item(
-          "Crisp at "
-              + Words.opening(crisp.get().throttle())
-              + " is no proof of a good mixture: the last step before too lean feels best. Read the"
-              + " plug before going leaner.");
+          throttle.equals(ThrottleOpening.CLOSED)
+              ? Message.of("session.crisp.idle")
+              : Message.of("session.crisp").with("throttle", Argument.throttle(throttle)));
     }
   }
 
   private void next(NextStep step) {
     if (step instanceof NextStep.TickOff first) {
-      heading("Before the first test, check and tick off");
-      first.checks().forEach(check -> item(Words.check(check)));
+      heading(Message.of("session.tick-off"));
+      first.checks().forEach(check -> item(check.message()));
     } else if (step instanceof NextStep.Ride ride) {
       ride(ride);
     } else if (step instanceof NextStep.CheckReading again) {
-      heading("Check the reading: " + Words.observed(again.observation()));
-      item("It does not fit what else was read, so it does not count yet.");
-      item("Change no part. Take the reading once more; the last two have to agree.");
-      again.test().howTo().forEach(this::item);
+      heading(observed("session.again", again.observation()));
+      items("session.again.not-yet", "session.again.once-more");
+      again.test().steps().forEach(this::item);
     } else if (step instanceof NextStep.LookForFault look) {
       look(look);
     } else if (step instanceof NextStep.MakeRicher richer) {
-      heading("Stop. Make it richer before it is ridden again: " + richer.change().what());
-      item(
-          capital(Words.observed(richer.sign().observation()))
-              + " means that the engine is being hurt there.");
-      item("This part acts there. More changes follow until that opening is two sizes richer.");
-      item("Then do the checks for an air leak, timing and fuel supply before the next ride.");
+      heading(Message.of("session.richer").with("part", richer.change().to()));
+      item(capital("session.richer.why", richer.sign().observation()));
+      items("session.richer.how-far", "session.richer.then");
       lambdas(richer.change());
     } else if (step instanceof NextStep.Change next) {
       change(next);
@@ -161,100 +168,86 @@ public final class SessionText {
     }
   }
 
+  private static Message observed(String key, Observation observation) {
+    return Message.of(key).with("observed", Argument.words(observation.message()));
+  }
+
+  private Message capital(String key, Observation observation) {
+    return Message.of(key).with("observed", capital(observation.message()));
+  }
+
   private void ride(NextStep.Ride ride) {
-    heading(
-        "Test next: "
-            + (ride.test().kind() == NextTest.Kind.RUN_DOWN
-                ? "overrun"
-                : Words.opening(ride.test().throttle())));
+    Message opening =
+        ride.test().kind() == NextTest.Kind.RUN_DOWN
+            ? Message.of("session.overrun")
+            : Words.opening(ride.test().throttle());
+    heading(Message.of("session.test").with("opening", Argument.words(opening)));
     if (ride.confirming()) {
-      item(
-          "Nothing is left to change. Every circuit adds fuel at full throttle, so read it again.");
+      items("session.test.confirming");
     }
-    ride.test().howTo().forEach(this::item);
+    ride.test().steps().forEach(this::item);
   }
 
   private void look(NextStep.LookForFault look) {
-    heading("Look for a fault: " + Words.observed(look.observation()));
-    item("It does not fit what else was read. Do not ride it, and change no jet yet.");
-    look.faults()
-        .forEach(
-            fault ->
-                item(
-                    "It may be "
-                        + Words.fault(fault)
-                        + ". Check: "
-                        + Words.check(fault.settledBy())));
-    item("If you find one, mend it and begin a new session: it is another engine then.");
-    item(
-        "If you find none, tick the checks off. Then the readings count, and the session goes on.");
+    heading(observed("session.fault", look.observation()));
+    items("session.fault.stop");
+    look.faults().forEach(fault -> item(fault("session.fault.may-be", fault)));
+    items("session.fault.found", "session.fault.not-found");
+  }
+
+  private static Message fault(String key, Fault fault) {
+    return Message.of(key)
+        .with("fault", Argument.words(fault.message()))
+        .with("check", Argument.words(fault.settledBy().message()));
   }
 
   private void change(NextStep.Change next) {
-    heading("Change next: " + next.change().what());
+    heading(Message.of("session.change").with("part", next.change().to()));
     next.because()
         .ifPresent(
             sign ->
                 item(
-                    capital(Words.observed(sign.observation()))
-                        + (sign.isLean()
-                            ? " means that it is lean there."
-                            : " means that it is too rich there.")));
-    item(next.change().reason().text());
-    item("One change, then read again: never two moves towards lean without a reading.");
+                    capital(
+                        sign.isLean() ? "session.change.lean" : "session.change.rich",
+                        sign.observation())));
+    item(next.change().reason().message());
+    items("session.change.one");
     lambdas(next.change());
   }
 
   private void end(NextStep step) {
     if (step instanceof NextStep.NotToBeRidden parked) {
-      heading("Not to be ridden: too lean, and no part at hand makes it rich enough");
-      parked.sign().ifPresent(sign -> item(capital(Words.observed(sign.observation())) + "."));
+      heading(Message.of("session.parked"));
+      parked.sign().ifPresent(sign -> item(capital("session.parked.sign", sign.observation())));
       item(
-          parked.buy().isEmpty()
-              ? "Get richer parts: the report on this setting names them."
-              : "Get " + String.join(", ", parked.buy()) + " and begin again from there.");
+          parked.parts().isEmpty()
+              ? Message.of("session.parked.report")
+              : Message.of("session.parked.buy").with("parts", Argument.items(parked.parts())));
     } else if (step instanceof NextStep.LeftRich rich) {
-      heading("Safe by all readings, but too rich in one place");
-      item(
-          capital(Words.observed(rich.sign().observation()))
-              + ": no part at hand makes it leaner there safely.");
+      heading(Message.of("session.left-rich"));
+      item(capital("session.left-rich.sign", rich.sign().observation()));
       left(rich.left());
-      item(COLDEST);
+      items("session.coldest");
     } else if (step instanceof NextStep.Confirmed confirmed) {
-      heading("Nothing to test or change");
-      item("Full throttle was read on this setting, and everything that was read agrees.");
+      heading(Message.of("session.confirmed"));
+      items("session.confirmed.read");
       left(confirmed.left());
-      item(COLDEST);
+      items("session.coldest");
     } else if (step instanceof NextStep.Reserved reserved) {
-      heading("Not confirmed: a fault may be left");
+      heading(Message.of("session.reserved"));
       left(reserved.left());
-      reserved
-          .faults()
-          .forEach(
-              fault ->
-                  item(
-                      "It may be "
-                          + Words.fault(fault)
-                          + ". Check once more: "
-                          + Words.check(fault.settledBy())));
-      item("No part at hand is rich enough for that. Do not ride it hard until it is settled.");
-      item("If you find the fault, mend it and begin a new session: it is another engine then.");
+      reserved.faults().forEach(fault -> item(fault("session.reserved.may-be", fault)));
+      items("session.reserved.stop", "session.reserved.found");
     }
   }
 
   /** The risk that readings leave, faults that they do not rule out among it. */
   private void left(RiskLeft left) {
     item(
-        "The lean risk that is left is "
-            + TradeStyle.probability(left.risk(), left.accepted())
-            + ", with the faults that are not ruled out. You accept "
-            + TradeStyle.probability(left.accepted())
-            + ".");
+        Message.of("session.left")
+            .with("risk", Argument.risk(left.risk(), left.accepted()))
+            .with("accepted", Argument.risk(left.accepted())));
   }
-
-  private static final String COLDEST =
-      "Write it down with the air of the day. Before you trust it, ride it on the coldest morning"
-          + " with the next bigger main jet in your pocket.";
 
   private void lambdas(NextChange change) {
     List<RiskPoint> before = change.before().points();
@@ -263,38 +256,42 @@ public final class SessionText {
       RiskPoint becomes = change.after().points().get(i);
       if (Held.OPENINGS.contains(was.mixture().throttle())) {
         item(
-            Words.opening(was.mixture().throttle())
-                + ": "
-                + TradeStyle.lambda(was.lambda())
-                + " becomes "
-                + TradeStyle.lambda(becomes.lambda())
-                + ", lean risk "
-                + TradeStyle.probability(was.leanRisk())
-                + " becomes "
-                + TradeStyle.probability(becomes.leanRisk()));
+            Message.of("session.lambdas")
+                .with("opening", Argument.words(Words.opening(was.mixture().throttle())))
+                .with("before", Argument.lambdaShort(was.lambda()))
+                .with("after", Argument.lambdaShort(becomes.lambda()))
+                .with("risk", Argument.risk(was.leanRisk()))
+                .with("riskAfter", Argument.risk(becomes.leanRisk())));
       }
     }
   }
 
-  private static String parts(Setting setting) {
-    return String.join(
-        ", ",
-        TradeStyle.main(setting.mainJet()),
-        TradeStyle.pilot(setting.pilotJet()),
-        TradeStyle.screw(setting.screw().kind(), setting.screw().turns()),
-        TradeStyle.cutaway(setting.cutaway()),
-        "needle jet " + TradeStyle.diameter(setting.needleJet().bore()),
-        "needle " + setting.needle().id(),
-        TradeStyle.clip(setting.clip()));
+  private static List<Argument> parts(Setting setting) {
+    return List.of(
+        Argument.mainJet(setting.mainJet()),
+        Argument.pilotJet(setting.pilotJet()),
+        Argument.screw(setting.screw().kind(), setting.screw().turns()),
+        Argument.cutaway(setting.cutaway()),
+        Argument.needleJet(setting.needleJet().bore()),
+        Argument.needle(setting.needle().id()),
+        Argument.clip(setting.clip()));
   }
 
-  private void heading(String heading) {
+  private void heading(Message heading) {
     text.append('\n');
     line(heading);
   }
 
-  private void item(String item) {
-    line("- " + item);
+  private void items(String... keys) {
+    Stream.of(keys).map(Message::of).forEach(this::item);
+  }
+
+  private void item(Message item) {
+    line("- " + wording.text(item));
+  }
+
+  private void line(Message line) {
+    line(wording.text(line));
   }
 
   private void line(String line) {

@@ -4,10 +4,10 @@ import dev.jetting.core.mixture.CustomarySteps;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.text.Argument;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.JetBore;
-import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -17,7 +17,7 @@ final class Shopping {
   private Shopping() {}
 
   /** The next sizes of the first of some parts that can be bought. */
-  static List<String> richer(SetupSheet sheet, List<MeteringPart> parts, CustomarySteps steps) {
+  static List<Argument> richer(SetupSheet sheet, List<MeteringPart> parts, CustomarySteps steps) {
     Setting setting = sheet.setup().setting();
     return parts.stream()
         .map(part -> richer(setting, part, steps.of(part)))
@@ -26,20 +26,19 @@ final class Shopping {
         .orElse(List.of());
   }
 
-  private static List<String> richer(Setting setting, MeteringPart part, double step) {
+  private static List<Argument> richer(Setting setting, MeteringPart part, double step) {
     return switch (part) {
-      case MAIN_JET -> bigger(setting.mainJet(), step).map(TradeStyle::main).toList();
-      case PILOT_JET -> bigger(setting.pilotJet(), step).map(TradeStyle::pilot).toList();
+      case MAIN_JET -> bigger(setting.mainJet(), step).map(Argument::mainJet).toList();
+      case PILOT_JET -> bigger(setting.pilotJet(), step).map(Argument::pilotJet).toList();
       case NEEDLE_JET ->
           List.of(
-              "needle jet "
-                  + TradeStyle.diameter(
-                      Diameter.ofMillimetres(
-                          hundredth(setting.needleJet().bore().millimetres() + step))));
+              Argument.needleJet(
+                  Diameter.ofMillimetres(
+                      hundredth(setting.needleJet().bore().millimetres() + step))));
       case CUTAWAY ->
           setting.cutaway().millimetres() > step
               ? List.of(
-                  TradeStyle.cutaway(
+                  Argument.cutaway(
                       Cutaway.ofMillimetres(hundredth(setting.cutaway().millimetres() - step))))
               : List.of();
       case SCREW, CLIP, NEEDLE_DIAMETER, NEEDLE_TAPER -> List.of();

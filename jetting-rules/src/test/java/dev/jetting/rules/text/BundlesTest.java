@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.google.common.collect.Sets;
 import dev.jetting.core.mixture.Circuit;
+import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.RulebookChange;
@@ -15,6 +16,12 @@ import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiddenSpeeds;
 import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.tuning.Check;
+import dev.jetting.rules.tuning.Fault;
+import dev.jetting.rules.tuning.NextChange;
+import dev.jetting.rules.tuning.PlugColour;
+import dev.jetting.rules.tuning.RunDown;
+import dev.jetting.rules.tuning.Symptom;
 import dev.jetting.units.ScrewKind;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -104,6 +111,15 @@ class BundlesTest {
                 .map(unit -> Message.named("unit", unit).key()),
             Stream.of("coldest", "hottest").map(day -> "rule.air-density-swing.day." + day),
             Stream.of("main", "pilot").map(jet -> "rule.jet-numbering.jet." + jet),
+            names("check.", Check.values()),
+            names("fault.", Fault.values()),
+            names("reason.", NextChange.Reason.values()),
+            names("seen.", Symptom.values()),
+            names("seen.plug.", PlugColour.values()),
+            names("seen.run-down.", RunDown.values()),
+            names("correction.", ErrorSource.values())
+                .flatMap(source -> Stream.of(".none", ".less", ".more").map(source::concat)),
+            Stream.of("expected", "leaner", "richer").map(how -> "session.engine." + how),
             Stream.of("opening", "throttle").flatMap(w -> Stream.of(w + ".closed", w + ".full")))
         .flatMap(keys -> keys)
         .collect(Collectors.toCollection(TreeSet::new));
@@ -168,6 +184,7 @@ class BundlesTest {
       case "lambda", "limit" -> new Argument.Amount(Argument.Style.LAMBDA, 0.88, none());
       case "risk", "accepted", "level", "mean", "usual" ->
           new Argument.Amount(Argument.Style.RISK, 0.12, none());
+      case "percent", "spread" -> Argument.exact(8, "%");
       case "by", "share", "lost", "room", "band", "bandWithout", "shift" -> Argument.share(0.08);
       case "change" -> Argument.change(0.001);
       case "speed" -> Argument.measured(7000, "rpm");

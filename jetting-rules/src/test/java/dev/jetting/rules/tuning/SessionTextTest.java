@@ -6,14 +6,19 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class SessionTextTest {
 
@@ -116,10 +121,62 @@ class SessionTextTest {
   @Test
   void words_areShortSentences() {
     Stream.concat(
-            Stream.of(Check.values()).map(Words::check),
-            Stream.of(Fault.values()).map(fault -> "It may be " + Words.fault(fault) + "."))
+            Stream.of(Check.values()).map(Check::text),
+            Stream.of(Fault.values()).map(fault -> "It may be " + fault.text() + "."))
         .flatMap(text -> Stream.of(text.split("[.;:] ")))
         .forEach(sentence -> assertThat(sentence.split(" ")).hasSizeLessThanOrEqualTo(25));
+  }
+
+  static Stream<TuningSession> sessions() {
+    Observation wrong = full(new Evidence.Wideband(Lambda.of(0.5)));
+    return Stream.of(
+        TuningSession.beginning(Workshop.sheet(ALL_ROUND)),
+        begin(ALL_ROUND),
+        begin(ALL_ROUND).observing(full(new Evidence.Wideband(Lambda.of(0.86)))),
+        begin(ALL_ROUND).observing(full(new Evidence.Colour(PlugColour.WHITE))),
+        begin(ALL_ROUND).observing(wrong),
+        begin(ALL_ROUND).observing(wrong).observing(wrong),
+        begin(ALL_ROUND).observing(Workshop.observation(2, 4400, new Evidence.Felt(Symptom.CRISP))),
+        begin(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.12))));
+  }
+
+  /** A line that both pages have was forgotten; a title is somebody's own. */
+  @ParameterizedTest
+  @MethodSource("sessions")
+  void of_anotherLanguage_hasNoLineInEnglish(TuningSession session) {
+    List<String> english = SessionText.of(session, SENSOR).lines().skip(1).toList();
+    for (Locale locale : List.of(Locale.GERMAN, Locale.ITALIAN)) {
+      String page = SessionText.of(session, SENSOR, Wording.of(locale));
+      assertThat(page.lines().skip(1).filter(line -> !line.isEmpty()))
+          .hasSize((int) english.stream().filter(line -> !line.isEmpty()).count())
+          .doesNotContainAnyElementsOf(english);
+      assertThat(page).doesNotContain("{");
+    }
+  }
+
+  @Test
+  void of_whitePlug_inGermanAndItalian() {
+    TuningSession session = begin(ALL_ROUND).observing(full(new Evidence.Colour(PlugColour.WHITE)));
+    assertThat(SessionText.of(session, PLUG, Wording.of(Locale.GERMAN)))
+        .contains("Halt. Anfetten, bevor wieder gefahren wird: Hauptdüse 13")
+        .contains("Eine weiße Kerze bei Vollgas heißt, dass der Motor dort Schaden nimmt.");
+    assertThat(SessionText.of(session, PLUG, Wording.of(Locale.ITALIAN)))
+        .contains("Fermi. Ingrassare prima di guidare ancora: getto del massimo 13")
+        .contains("Una candela bianca a tutto gas vuol dire che lì il motore si fa male.");
+  }
+
+  /** What is worked out from part and setting is what the change says in trade style. */
+  @Test
+  void change_hasItsPartForEachLanguage() {
+    NextStep step = SENSOR.next(begin(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.12))));
+    assertThat(step)
+        .isInstanceOfSatisfying(
+            NextStep.Change.class,
+            next -> {
+              assertThat(next.change().to().text()).isEqualTo(next.change().what());
+              assertThat(Wording.of(Locale.GERMAN).text(next.change().to()))
+                  .startsWith("Hauptdüse 1");
+            });
   }
 
   /** Titles come from outside. */
