@@ -12,6 +12,7 @@ import java.util.stream.Stream;
  *
  * @param amount a number of a kind
  * @param measured a number with a unit, rounded where it is printed
+ * @param fixed a number with a unit and a stated count of decimals
  * @param exact a number with a unit, printed with all of its digits
  * @param name a name or text from outside
  * @param words words of the same language
@@ -20,6 +21,7 @@ import java.util.stream.Stream;
 record ArgumentForm(
     Optional<AmountForm> amount,
     Optional<Measure> measured,
+    Optional<FixedForm> fixed,
     Optional<Measure> exact,
     Optional<String> name,
     Optional<Message> words,
@@ -43,12 +45,32 @@ record ArgumentForm(
     }
   }
 
+  /**
+   * A number with a unit and a stated count of decimals, in JSON.
+   *
+   * @param value the number
+   * @param unit the unit; 1 for a plain number
+   * @param decimals digits after the point, 0 to 15
+   */
+  record FixedForm(double value, String unit, int decimals) {
+
+    static FixedForm of(Argument.Fixed fixed) {
+      return new FixedForm(fixed.value(), fixed.unit(), fixed.decimals());
+    }
+
+    Argument.Fixed fixed() {
+      return new Argument.Fixed(value, unit, decimals);
+    }
+  }
+
   ArgumentForm {
-    if (Stream.of(amount, measured, exact, name, words, items).filter(Optional::isPresent).count()
+    if (Stream.of(amount, measured, fixed, exact, name, words, items)
+            .filter(Optional::isPresent)
+            .count()
         != 1) {
       throw new IllegalArgumentException(
-          "a value of no kind or of several: allowed one of amount, measured, exact, name, words,"
-              + " items");
+          "a value of no kind or of several: allowed one of amount, measured, fixed, exact, name,"
+              + " words, items");
     }
   }
 
@@ -56,6 +78,7 @@ record ArgumentForm(
     return new ArgumentForm(
         as(Argument.Amount.class, argument).map(AmountForm::of),
         as(Argument.Measured.class, argument).filter(m -> !m.exact()).map(ArgumentForm::measure),
+        as(Argument.Fixed.class, argument).map(FixedForm::of),
         as(Argument.Measured.class, argument)
             .filter(Argument.Measured::exact)
             .map(ArgumentForm::measure),
@@ -76,6 +99,7 @@ record ArgumentForm(
     return amount
         .<Argument>map(AmountForm::amount)
         .or(() -> measured.map(m -> Argument.measured(m.value(), m.unit())))
+        .or(() -> fixed.map(FixedForm::fixed))
         .or(() -> exact.map(m -> Argument.exact(m.value(), m.unit())))
         .or(() -> name.map(Argument::name))
         .or(() -> words.map(Argument::words))

@@ -8,6 +8,7 @@ import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.json.Gauge.Reading;
 import dev.jetting.rules.json.Judgement.Violation;
 import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.text.Argument;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
 import java.util.Optional;
@@ -104,8 +105,8 @@ sealed interface Condition {
               Measure.ratio(0),
               true,
               span(setting),
-              Quote.plain(text),
-              (wanted ? "" : "not ") + Quote.listed(String.join(" or ", texts))));
+              Argument.name(Quote.plain(text)),
+              Argument.name((wanted ? "" : "not ") + Quote.listed(String.join(" or ", texts)))));
     }
 
     @Override
@@ -140,8 +141,8 @@ sealed interface Condition {
               dimension.measure(held.get()),
               most == wanted,
               measured.get().where(),
-              dimension.shown(number),
-              dimension.shown(held.get()));
+              dimension.value(number),
+              dimension.value(held.get()));
       return within == wanted
           ? Judgement.holds(violation.margin(source.gauge().name()))
           : Judgement.of(violation);

@@ -1,6 +1,7 @@
 package dev.jetting.rules.json;
 
 import dev.jetting.rules.Measure;
+import dev.jetting.rules.text.Argument;
 import dev.jetting.units.AirFuelRatio;
 import dev.jetting.units.Area;
 import dev.jetting.units.Cutaway;
@@ -20,7 +21,6 @@ import dev.jetting.units.Quantity;
 import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.Temperature;
-import dev.jetting.units.number.Decimals;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
@@ -126,10 +126,15 @@ enum Dimension {
 
   /** The number as a message shows it. */
   String shown(double number) {
+    return value(number).text();
+  }
+
+  /** The number as a value of a message. */
+  Argument value(double number) {
     return switch (this) {
-      case RISK, SHARE, HUMIDITY, OIL -> Decimals.fixed(number * 100, 1) + " %";
-      case TEMPERATURE -> Decimals.fixed(number - 273.15, decimals) + " °C";
-      default -> Decimals.fixed(number, decimals) + (unit.equals("1") ? "" : " " + unit);
+      case RISK, SHARE, HUMIDITY, OIL -> Argument.fixed(number * 100, "%", 1);
+      case TEMPERATURE -> Argument.fixed(number - 273.15, "°C", decimals);
+      default -> Argument.fixed(number, unit, decimals);
     };
   }
 

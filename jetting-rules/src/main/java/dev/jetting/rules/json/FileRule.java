@@ -5,19 +5,24 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Margin;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
+import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.json.Judgement.Violation;
-import dev.jetting.units.TradeStyle;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.Map;
 import java.util.Optional;
 
 /**
  * The judge of a rule that came from a file.
  *
+ * @param id id of the rule, from which the keys of its texts are made
  * @param when where the rule has something to say
  * @param require what must hold there
  * @param subject what the rule is about; the measure that failed if empty
  */
 record FileRule(
+    String id,
     Optional<Condition> when,
     Condition require,
     Template message,
@@ -56,22 +61,33 @@ record FileRule(
   }
 
   private Finding finding(Violation violation) {
-    Map<String, String> values =
+    Map<String, Argument> values =
         ImmutableMap.of(
-            "limit", violation.limitText(),
-            "measure", violation.gauge().words(),
-            "measured", violation.measuredText(),
-            "throttle", throttle(violation));
+            "limit", violation.limitShown(),
+            "measure", Argument.words(Message.named("measure", violation.gauge().words())),
+            "measured", violation.measuredShown(),
+            "throttle", throttle(violation.where()));
     Finding.Texts texts = violation.finding(subject.orElse(violation.gauge().name()));
-    for (Map.Entry<String, String> value : values.entrySet()) {
+    Message advice = Message.of(key(id, "remedy"), remedy.text());
+    for (Map.Entry<String, Argument> value : values.entrySet()) {
       texts = texts.with(value.getKey(), value.getValue());
+      advice = advice.with(value.getKey(), value.getValue());
     }
-    return texts.says(message.text(), remedy.filled(values));
+    return texts.says(Message.of(key(id, "finding"), message.text()), new Remedy.Advice(advice));
   }
 
-  private static String throttle(Violation violation) {
-    String from = TradeStyle.throttle(violation.where().from());
-    String to = TradeStyle.throttle(violation.where().to());
-    return from.equals(to) ? from : from + " to " + to;
+  /** The key of one of a rule's texts. */
+  static String key(String id, String text) {
+    return "rule." + id + "." + text;
+  }
+
+  private static Argument throttle(ThrottleBand where) {
+    Argument from = Argument.throttle(where.from());
+    return where.from().equals(where.to())
+        ? from
+        : Argument.words(
+            Message.of("throttle.between")
+                .with("from", from)
+                .with("to", Argument.throttle(where.to())));
   }
 }

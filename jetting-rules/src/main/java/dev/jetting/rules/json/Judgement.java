@@ -6,6 +6,7 @@ import dev.jetting.rules.Finding;
 import dev.jetting.rules.Margin;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -34,8 +35,8 @@ record Judgement(List<Violation> violations, Set<String> missing, Optional<Margi
       Measure limit,
       boolean most,
       ThrottleBand where,
-      String measuredText,
-      String limitText) {
+      Argument measuredShown,
+      Argument limitShown) {
 
     double excess() {
       return finding(gauge.name()).says("", "").excess();

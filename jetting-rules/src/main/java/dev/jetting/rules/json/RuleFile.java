@@ -1,5 +1,6 @@
 package dev.jetting.rules.json;
 
+import com.google.common.collect.ImmutableMap;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.kit.Catalogue;
@@ -7,9 +8,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Rules that somebody wrote without Java, as a JSON document. They stand in a rulebook beside rules
@@ -46,7 +49,9 @@ import java.util.Optional;
  *       the whole range unless given;
  *   <li>{@code when}: the condition without which it is not applicable;
  *   <li>{@code subject}: the path of the part it is about; the measure that failed unless given;
- *   <li>{@code examples}: setup sheets with the outcome on each, which {@link #check} tries.
+ *   <li>{@code examples}: setup sheets with the outcome on each, which {@link #check} tries;
+ *   <li>{@code texts}: by language tag, such as {@code "de"}, {@code title}, {@code rationale},
+ *       {@code message} and {@code remedy} in that language, for {@link #texts}.
  * </ul>
  *
  * <p>A condition is an object with one of {@code all} and {@code any} (lists of conditions), {@code
@@ -84,8 +89,9 @@ import java.util.Optional;
  * </ul>
  *
  * <p>Limits: 1 000 000 characters, nested 40 deep; 200 rules; 100 conditions a rule, nested 8 deep;
- * 20 examples a rule, and 20 edits an example; 50 former ids, and texts of {@code oneOf}; texts of
- * one line and 1000 characters; names of 200, numbers of 100 and ids of 60 characters.
+ * 20 examples a rule, and 20 edits an example; 50 former ids, and texts of {@code oneOf}; 20
+ * languages; texts of one line and 1000 characters; names of 200, numbers of 100 and ids of 60
+ * characters.
  *
  * <p>Immutable. Two are equal if they say the same. Not for rules that need arithmetic of their
  * own; those are written in Java.
@@ -169,6 +175,34 @@ public final class RuleFile {
   }
 
   /**
+   * Returns the texts that the rules bring in a language, for a wording:
+   *
+   * <pre>{@code
+   * Wording german = Wording.of(Locale.GERMAN).with(file.texts(Locale.GERMAN));
+   * }</pre>
+   *
+   * @param locale the language, as {@code texts} names it, or its language without a country
+   * @return titles, rationales, messages and remedies by the key that a wording finds them by;
+   *     empty if no rule has the language
+   */
+  public Map<String, String> texts(Locale locale) {
+    ImmutableMap.Builder<String, String> all = ImmutableMap.builder();
+    for (RuleForm rule : form.rules()) {
+      Map<String, RuleTextsForm> byTag = rule.texts().orElse(Map.of());
+      Stream.of(locale.toLanguageTag(), locale.getLanguage())
+          .flatMap(tag -> Optional.ofNullable(byTag.get(tag)).stream())
+          .findFirst()
+          .ifPresent(
+              texts ->
+                  all.put(FileRule.key(rule.id(), "title"), texts.title())
+                      .put(FileRule.key(rule.id(), "rationale"), texts.rationale())
+                      .put(FileRule.key(rule.id(), "finding"), texts.message())
+                      .put(FileRule.key(rule.id(), "remedy"), texts.remedy()));
+    }
+    return all.buildOrThrow();
+  }
+
+  /**
    * {@return the file as a document, lines ended by {@code \n}; the same for equal files, and read
    * back to an equal one}
    */
@@ -231,7 +265,7 @@ public final class RuleFile {
             file.schemaVersion(),
             file.name(),
             file.version(),
-            List.of(rule.withoutExamples()));
+            List.of(rule.judging()));
     return CODEC.writeLine(new RuleFile(alone, List.of()));
   }
 

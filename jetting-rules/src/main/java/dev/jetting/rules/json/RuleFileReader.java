@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -22,11 +23,13 @@ final class RuleFileReader {
   static final int MOST_CONDITIONS = 100;
   static final int DEEPEST = 8;
   static final int MOST_TEXTS = 50;
+  static final int MOST_LANGUAGES = 20;
   static final int LONGEST_TEXT = 1000;
   static final double GREATEST_FACTOR = 1000;
 
   private static final Pattern ONE_LINE =
       Pattern.compile("[^\\p{Cntrl}\\p{Cf}\\p{Cs}\\u2028\\u2029]*");
+  private static final Pattern TAG = Pattern.compile("[a-z]{2,3}(-[A-Za-z0-9]{2,8}){0,3}");
   private static final Pattern SUBJECT = Pattern.compile("[A-Za-z]+(\\.[A-Za-z]+){0,9}");
 
   private RuleFileReader() {}
@@ -48,6 +51,7 @@ final class RuleFileReader {
   private static Rule rule(Path path, RuleForm form, Set<String> taken) {
     Rule.Draft draft = at(path.child("id"), () -> Rule.named(form.id()));
     once(path.child("id"), form.id(), taken);
+    texts(path.child("texts"), form.texts().orElse(Map.of()));
     Path former = path.child("formerIds");
     List<String> formerIds = form.formerIds().orElse(List.of());
     if (form.formerIds().isPresent()) {
@@ -68,6 +72,7 @@ final class RuleFileReader {
     Conditions conditions = new Conditions(band);
     FileRule judge =
         new FileRule(
+            form.id(),
             form.when().map(when -> conditions.read(path.child("when"), when, 1)),
             conditions.read(path.child("require"), form.require(), 1),
             at(path.child("message"), () -> new Template(form.message())),
@@ -86,6 +91,26 @@ final class RuleFileReader {
   /** The condition that stands at a place of a rule that was read before. */
   static Condition condition(ThrottleBand band, Path path, ConditionForm form) {
     return new Conditions(band).read(path, form, 1);
+  }
+
+  private static void texts(Path path, Map<String, RuleTextsForm> byTag) {
+    if (byTag.size() > MOST_LANGUAGES) {
+      throw new Misplaced(path, byTag.size() + " languages", "at most " + MOST_LANGUAGES);
+    }
+    byTag.forEach(
+        (tag, texts) -> {
+          Path language = path.child(tag);
+          if (!TAG.matcher(tag).matches()) {
+            throw new Misplaced(
+                language, "language " + Quote.quoted(tag), "a language tag, as in de or de-AT");
+          }
+          line(language.child("title"), texts.title());
+          line(language.child("rationale"), texts.rationale());
+          line(language.child("message"), texts.message());
+          line(language.child("remedy"), texts.remedy());
+          at(language.child("message"), () -> new Template(texts.message()));
+          at(language.child("remedy"), () -> new Template(texts.remedy()));
+        });
   }
 
   private static void once(Path path, String id, Set<String> taken) {

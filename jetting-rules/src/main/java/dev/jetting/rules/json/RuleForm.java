@@ -1,8 +1,10 @@
 package dev.jetting.rules.json;
 
+import com.google.common.collect.ImmutableSortedMap;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** A rule in JSON. */
@@ -18,10 +20,15 @@ record RuleForm(
     String message,
     String remedy,
     Optional<String> subject,
-    Optional<List<ExampleForm>> examples) {
+    Optional<List<ExampleForm>> examples,
+    Optional<Map<String, RuleTextsForm>> texts) {
 
-  /** The same rule without what says nothing about its outcomes. */
-  RuleForm withoutExamples() {
+  RuleForm {
+    texts = texts.map(ImmutableSortedMap::copyOf); // files that say the same are written alike
+  }
+
+  /** The same rule without examples and other languages, which say nothing about its outcomes. */
+  RuleForm judging() {
     return new RuleForm(
         id,
         formerIds,
@@ -34,6 +41,7 @@ record RuleForm(
         message,
         remedy,
         subject,
+        Optional.empty(),
         Optional.empty());
   }
 }

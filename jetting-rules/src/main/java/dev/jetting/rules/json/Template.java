@@ -1,8 +1,6 @@
 package dev.jetting.rules.json;
 
 import java.util.List;
-import java.util.Map;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A text of a rule file that may show values of a finding. */
@@ -43,11 +41,5 @@ record Template(String text) {
             + ": allowed {"
             + String.join("}, {", NAMES)
             + "} and no other braces");
-  }
-
-  String filled(Map<String, String> values) {
-    return PLACEHOLDER
-        .matcher(text)
-        .replaceAll(match -> Matcher.quoteReplacement(values.getOrDefault(match.group(1), "")));
   }
 }

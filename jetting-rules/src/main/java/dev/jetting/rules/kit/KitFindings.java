@@ -5,19 +5,20 @@ import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import dev.jetting.units.VolumeFlow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** The findings on one kit while they are made: what each of them is called and says. */
 final class KitFindings {
@@ -32,7 +33,7 @@ final class KitFindings {
         "kit-unknown-id",
         absent(subject)
             .with("id", id)
-            .says("The catalogue has no \"{id}\".", "Correct the id, or add it to the catalogue."));
+            .says(words("kit.unknown-id"), remedy("kit.unknown-id.remedy")));
   }
 
   void doesNotFit(String subject, Part part, Family family) {
@@ -42,10 +43,7 @@ final class KitFindings {
             .with("part", part.id())
             .with("series", part.series())
             .with("family", family.id())
-            .says(
-                "Part \"{part}\" is of series \"{series}\", which family \"{family}\" does not"
-                    + " take.",
-                "Take a part of a series that the family takes."));
+            .says(words("kit.part-fits"), remedy("kit.part-fits.remedy")));
   }
 
   /**
@@ -57,10 +55,8 @@ final class KitFindings {
         absent(subject)
             .with("part", part.id())
             .says(
-                "The recommended setting takes \"{part}\", which is not in the kit.",
-                fits
-                    ? "Put it into the kit, or recommend a part that is in it."
-                    : "Recommend a part that is in it."));
+                words("kit.part-in-kit"),
+                remedy(fits ? "kit.part-in-kit.remedy.fits" : "kit.part-in-kit.remedy")));
   }
 
   void ofAnotherKind(String subject, Part part, SeriesKind is, SeriesKind wanted) {
@@ -68,23 +64,18 @@ final class KitFindings {
         "kit-part-kind",
         amiss(subject)
             .with("part", part.id())
-            .with("is", word(is))
-            .with("wanted", word(wanted))
-            .says(
-                "\"{part}\" is a {is}, not a {wanted}.",
-                "Name a part of the kind that is asked for."));
+            .with("is", word("kit.kind.", is))
+            .with("wanted", word("kit.kind.", wanted))
+            .says(words("kit.part-kind"), remedy("kit.part-kind.remedy")));
   }
 
   void screwKind(String subject, ScrewKind meantFor, ScrewKind has) {
     danger(
         "kit-screw-kind",
         amiss(subject)
-            .with("told", word(meantFor))
-            .with("has", word(has))
-            .says(
-                "Meant for a carburettor with a screw for {told}; this one has a screw for {has},"
-                    + " which acts the other way.",
-                "Take the screw and the turns that are meant for this family."));
+            .with("told", word("kit.screw.", meantFor))
+            .with("has", word("kit.screw.", has))
+            .says(words("kit.screw-kind"), remedy("kit.screw-kind.remedy")));
   }
 
   void needleTooThick(String subject, Needle needle, NeedleJet jet) {
@@ -96,11 +87,9 @@ final class KitFindings {
                 new Measure(jet.bore().millimetres(), "mm"),
                 ThrottleBand.WHOLE)
             .with("needle", needle.id())
-            .with("cylinder", TradeStyle.diameter(needle.cylinder()))
-            .with("bore", TradeStyle.diameter(jet.bore()))
-            .says(
-                "Needle \"{needle}\" of {cylinder} does not go into a needle jet of {bore}.",
-                "Recommend a bigger needle jet or a thinner needle."));
+            .with("cylinder", Argument.diameter(needle.cylinder()))
+            .with("bore", Argument.diameter(jet.bore()))
+            .says(words("kit.needle-too-thick"), remedy("kit.needle-too-thick.remedy")));
   }
 
   void needleForNoNeedleJet(String subject, Needle needle, double widest) {
@@ -113,9 +102,7 @@ final class KitFindings {
                 new Measure(widest, "mm"),
                 ThrottleBand.WHOLE)
             .with("needle", needle.id())
-            .says(
-                "Needle \"{needle}\" goes into none of the kit's needle jets.",
-                "Leave it out, or add a needle jet that takes it."));
+            .says(words("kit.needle-in-none"), remedy("kit.needle-in-none.remedy")));
   }
 
   void clip(String subject, ClipPosition clip, Needle needle) {
@@ -126,12 +113,10 @@ final class KitFindings {
                 new Measure(Math.abs(clip.grooves() - needle.grooves()), "grooves"),
                 new Measure(0, "grooves"),
                 ThrottleBand.WHOLE)
-            .with("clip", clip)
+            .with("clip", position(clip))
             .with("needle", needle.id())
-            .with("grooves", needle.grooves())
-            .says(
-                "Clip {clip} is not counted on the {grooves} grooves of needle \"{needle}\".",
-                "Count again, and say from which end."));
+            .with("grooves", Argument.count(needle.grooves()))
+            .says(words("kit.clip-grooves"), remedy("kit.clip-grooves.remedy")));
   }
 
   void cannotBeSet(String subject, IllegalArgumentException why) {
@@ -139,7 +124,7 @@ final class KitFindings {
         "kit-setting",
         amiss(subject)
             .with("problem", String.valueOf(why.getMessage()))
-            .says("The setting cannot be put together: {problem}.", "Correct what it names."));
+            .says(words("kit.setting"), remedy("kit.setting.remedy")));
   }
 
   void floatValve(String subject, VolumeFlow drawn, VolumeFlow passes) {
@@ -152,10 +137,7 @@ final class KitFindings {
                 ThrottleBand.at(ThrottleOpening.FULL))
             .with("drawn", new Measure(drawn.litresPerHour(), "L/h"))
             .with("passes", new Measure(passes.litresPerHour(), "L/h"))
-            .says(
-                "Full throttle draws {drawn}; the float valve passes {passes} from an almost empty"
-                    + " tank.",
-                "Put a bigger float valve into the kit."));
+            .says(words("kit.float-valve-flow"), remedy("kit.float-valve-flow.remedy")));
   }
 
   void neverUsed(String subject, String part) {
@@ -164,10 +146,7 @@ final class KitFindings {
         Severity.NOTE,
         absent(subject)
             .with("part", part)
-            .says(
-                "\"{part}\" is not recommended, and in the best setting of none of the engines"
-                    + " looked at.",
-                "Leave it out, or put a part into its place that serves more engines."));
+            .says(words("kit.part-never-used"), remedy("kit.part-never-used.remedy")));
   }
 
   void coverage(String subject, String machine, int fuel, KitCoverage coverage) {
@@ -180,31 +159,57 @@ final class KitFindings {
                 Measure.ratio(KitCoverage.LEAST.value()),
                 ThrottleBand.WHOLE)
             .with("machine", machine)
-            .with("fuel", fuel)
+            .with("fuel", Argument.count(fuel))
             .with("share", share(coverage.share()))
-            .says(
-                "For {share} of engines such as that of \"{machine}\" the kit has a setting that is"
-                    + " right everywhere with fuel {fuel}.",
-                better(coverage)));
+            .says(words("kit.coverage"), new Remedy.Advice(better(coverage))));
   }
 
-  private static String better(KitCoverage coverage) {
+  private static Message better(KitCoverage coverage) {
     List<KitCoverage.Extra> extras = coverage.extras();
     if (extras.isEmpty()) {
-      return "No jet of the catalogue serves more; look at needle, needle jet and slide.";
+      return words("kit.coverage.remedy.none");
     }
-    String add =
-        extras.stream()
-            .map(extra -> "\"" + extra.part() + "\" (" + share(extra.share()) + ")")
-            .collect(Collectors.joining(", then ", "Add ", "."));
+    Message add =
+        words("kit.coverage.remedy").with("parts", Argument.words(oneAfterTheOther(extras)));
     return extras.get(extras.size() - 1).share().isLessThan(KitCoverage.LEAST)
-        ? add + " That is not enough: look at needle, needle jet and slide as well."
+        ? Message.joined(List.of(add, words("kit.coverage.remedy.not-enough")))
         : add;
   }
 
+  private static Message oneAfterTheOther(List<KitCoverage.Extra> extras) {
+    return extras.stream()
+        .map(
+            extra ->
+                words("kit.coverage.part")
+                    .with("part", Argument.name(extra.part()))
+                    .with("share", share(extra.share())))
+        .reduce(
+            (first, next) ->
+                words("kit.coverage.then")
+                    .with("first", Argument.words(first))
+                    .with("next", Argument.words(next)))
+        .orElseThrow();
+  }
+
   /** Prints a share below the least so that it does not read as the least. */
-  private static String share(Probability share) {
-    return TradeStyle.probability(share, KitCoverage.LEAST);
+  private static Argument share(Probability share) {
+    return Argument.risk(share, KitCoverage.LEAST);
+  }
+
+  private static Message words(String key) {
+    return Message.of(key);
+  }
+
+  private static Remedy remedy(String key) {
+    return new Remedy.Advice(words(key));
+  }
+
+  private static Argument position(ClipPosition clip) {
+    boolean top = clip.countedFrom() == ClipPosition.End.TOP;
+    return Argument.words(
+        words(top ? "kit.clip.from-top" : "kit.clip.from-bottom")
+            .with("groove", Argument.count(top ? clip.grooveFromTop() : clip.grooveFromBottom()))
+            .with("grooves", Argument.count(clip.grooves())));
   }
 
   private void danger(String ruleId, Finding finding) {
@@ -225,8 +230,8 @@ final class KitFindings {
     return Finding.above(subject, Measure.ratio(1), Measure.ratio(0), ThrottleBand.WHOLE);
   }
 
-  private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  private static Argument word(String area, Enum<?> constant) {
+    return Argument.word(area + constant.name().toLowerCase(Locale.ROOT).replace('_', '-'));
   }
 
   boolean danger() {

@@ -131,9 +131,33 @@ public sealed interface Argument {
      * @throws IllegalArgumentException if it is not finite, or the unit is blank or too long
      */
     public Measured {
-      if (!Double.isFinite(value) || unit.isBlank() || unit.length() > LONGEST) {
-        throw new IllegalArgumentException(
-            "number " + value + " with a unit: allowed a finite number with a short unit");
+      checkUnit(value, unit);
+      value += 0.0; // −0.0 becomes 0.0
+    }
+  }
+
+  /**
+   * A number with a unit of any name and a stated count of decimals.
+   *
+   * @param value the number; finite
+   * @param unit the unit, {@code "1"} for a plain number; translated where a language has a word
+   * @param decimals digits after the point, 0 to 15
+   */
+  record Fixed(double value, String unit, int decimals) implements Argument {
+
+    /**
+     * Checks the number.
+     *
+     * @param value the number; finite
+     * @param unit the unit, {@code "1"} for a plain number
+     * @param decimals digits after the point, 0 to 15
+     * @throws IllegalArgumentException if it is not finite, the unit is blank or too long, or the
+     *     decimals are out of range
+     */
+    public Fixed {
+      checkUnit(value, unit);
+      if (decimals < 0 || decimals > 15) {
+        throw new IllegalArgumentException("decimals " + decimals + ": allowed 0 to 15");
       }
       value += 0.0; // −0.0 becomes 0.0
     }
@@ -481,6 +505,18 @@ public sealed interface Argument {
   }
 
   /**
+   * Makes a value of a number with a unit and a stated count of decimals.
+   *
+   * @param value the number; finite
+   * @param unit the unit; {@code "1"} for a plain number
+   * @param decimals digits after the point, 0 to 15
+   * @return "1.20 mm"
+   */
+  static Argument fixed(double value, String unit, int decimals) {
+    return new Fixed(value, unit, decimals);
+  }
+
+  /**
    * Makes a value of a name or text from outside, which is printed as it is.
    *
    * @param text the name
@@ -521,6 +557,13 @@ public sealed interface Argument {
    */
   static Argument items(List<? extends Argument> items) {
     return new Items(List.copyOf(items));
+  }
+
+  private static void checkUnit(double value, String unit) {
+    if (!Double.isFinite(value) || unit.isBlank() || unit.length() > LONGEST) {
+      throw new IllegalArgumentException(
+          "number " + value + " with a unit: allowed a finite number with a short unit");
+    }
   }
 
   /** {@return this value in English} */

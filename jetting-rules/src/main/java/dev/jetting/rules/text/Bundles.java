@@ -24,7 +24,8 @@ final class Bundles {
 
   static final List<String> LANGUAGES = List.of(ENGLISH, "de", "it");
 
-  static final List<String> AREAS = List.of("quantities", "rules", "remedies", "report", "session");
+  static final List<String> AREAS =
+      List.of("quantities", "rules", "remedies", "report", "session", "kits");
 
   private static final String ONE = ".one";
   private static final String OTHER = ".other";

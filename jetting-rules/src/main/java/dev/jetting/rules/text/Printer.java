@@ -14,6 +14,10 @@ import java.util.Optional;
 record Printer(Wording wording) {
 
   private static final long LONGEST_NUMBER = 60;
+
+  /** Of a double of 1e308 written out. */
+  private static final long LONGEST_DECIMAL = 330;
+
   private static final int MOST_DECIMALS = 6;
 
   /** The most characters that a value may take in English. */
@@ -25,7 +29,10 @@ record Printer(Wording wording) {
       return words.message().size();
     }
     if (argument instanceof Argument.Measured measured) {
-      return LONGEST_NUMBER + measured.unit().length();
+      return LONGEST_DECIMAL + measured.unit().length();
+    }
+    if (argument instanceof Argument.Fixed fixed) {
+      return LONGEST_DECIMAL + fixed.unit().length();
     }
     return argument instanceof Argument.Items items
         ? items.items().stream().mapToLong(item -> 2 + size(item)).sum()
@@ -42,6 +49,9 @@ record Printer(Wording wording) {
     if (argument instanceof Argument.Items items) {
       return items.items().stream().map(this::text).collect(joining(", "));
     }
+    if (argument instanceof Argument.Fixed fixed) {
+      return united(Decimals.fixed(fixed.value(), fixed.decimals()), fixed.unit());
+    }
     return argument instanceof Argument.Measured measured
         ? text(measured)
         : text((Argument.Amount) argument);
@@ -50,9 +60,13 @@ record Printer(Wording wording) {
   private String text(Argument.Measured measured) {
     double value = measured.value();
     int decimals = Math.abs(value) < 10 ? 3 : Math.abs(value) < 100 ? 2 : 0;
-    String number =
-        number(measured.exact() ? Decimals.shortest(value) : Decimals.fixed(value, decimals));
-    return measured.unit().equals("1") ? number : number + " " + unit(measured.unit());
+    return united(
+        measured.exact() ? Decimals.shortest(value) : Decimals.fixed(value, decimals),
+        measured.unit());
+  }
+
+  private String united(String number, String unit) {
+    return unit.equals("1") ? number(number) : number(number) + " " + unit(unit);
   }
 
   /** A unit that is a word in one language has another in the next. */

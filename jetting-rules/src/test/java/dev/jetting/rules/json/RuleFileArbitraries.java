@@ -61,7 +61,8 @@ final class RuleFileArbitraries {
                   r.message(),
                   r.remedy(),
                   r.subject(),
-                  r.examples());
+                  r.examples(),
+                  r.texts());
             })
         .toList();
   }
@@ -89,7 +90,9 @@ final class RuleFileArbitraries {
                     message,
                     text,
                     subject,
-                    examples));
+                    examples,
+                    subject.map(
+                        any -> Map.of("de", new RuleTextsForm(text, text, message, text)))));
   }
 
   private static Arbitrary<ExampleForm> examples() {

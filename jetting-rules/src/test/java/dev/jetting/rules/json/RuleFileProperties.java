@@ -117,7 +117,8 @@ class RuleFileProperties {
             form.message(),
             form.remedy(),
             form.subject(),
-            form.examples());
+            form.examples(),
+            form.texts());
     return RuleFileReader.read(
             new RuleFileForm(RuleFileForm.FORMAT, RuleFileForm.VERSION, "n", "1", List.of(changed)))
         .rules()

@@ -170,6 +170,7 @@ class RuleReviewProperties {
                     "m",
                     "r",
                     Optional.empty(),
+                    Optional.empty(),
                     Optional.empty()));
   }
 

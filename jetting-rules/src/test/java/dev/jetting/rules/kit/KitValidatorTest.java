@@ -10,6 +10,7 @@ import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.FloatValve;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
@@ -18,6 +19,7 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.JetCalibration;
@@ -28,6 +30,7 @@ import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.VolumeFlow;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.Test;
@@ -343,7 +346,13 @@ class KitValidatorTest {
     assertThat(validation.findings())
         .extracting(RankedFinding::ruleId, found -> found.finding().subject())
         .containsExactly(tuple(ruleId, subject));
-    assertThat(validation.findings().get(0).finding().text()).doesNotContain("{");
+    Finding finding = validation.findings().get(0).finding();
+    assertThat(finding.text()).doesNotContain("{");
+    for (Locale locale : Wording.languages()) {
+      Wording wording = Wording.of(locale);
+      assertThat(List.of(finding.words(), finding.remedy().message())).allMatch(wording::has);
+    }
+    assertThat(Wording.of(Locale.GERMAN).text(finding.words())).isNotEqualTo(finding.text());
     assertThat(validation.passes()).isFalse();
   }
 

@@ -11,6 +11,7 @@ import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.RulebookChange;
 import dev.jetting.rules.Severity;
+import dev.jetting.rules.kit.SeriesKind;
 import dev.jetting.rules.risk.MixtureLimits;
 import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiddenSpeeds;
@@ -107,10 +108,21 @@ class BundlesTest {
             names("rule.screw-kind.kind.", ScrewKind.values()),
             Stream.of("seizure", "overrun", "road", "petrol", "hot", "law", "calculation")
                 .map(caution -> "caution." + caution),
-            Stream.of("rpm", "turns", "sizes", "readings", "groove from top", "λ on the overrun")
+            Stream.of(
+                    "rpm",
+                    "turns",
+                    "sizes",
+                    "readings",
+                    "groove from top",
+                    "λ on the overrun",
+                    "parts",
+                    "grooves",
+                    "groove")
                 .map(unit -> Message.named("unit", unit).key()),
             Stream.of("coldest", "hottest").map(day -> "rule.air-density-swing.day." + day),
             Stream.of("main", "pilot").map(jet -> "rule.jet-numbering.jet." + jet),
+            names("kit.kind.", SeriesKind.values()),
+            names("kit.screw.", ScrewKind.values()),
             names("check.", Check.values()),
             names("fault.", Fault.values()),
             names("reason.", NextChange.Reason.values()),
