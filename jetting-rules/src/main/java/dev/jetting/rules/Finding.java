@@ -53,6 +53,14 @@ public record Finding(
     Objects.requireNonNull(words, "words");
     Objects.requireNonNull(remedy, "remedy");
     PlainLine.checkLength("subject of a finding", subject);
+    words.arguments().values().forEach(Finding::checkLength);
+  }
+
+  /** What is not made of names has a length of its own. */
+  private static void checkLength(Argument value) {
+    if (value instanceof Argument.Name || value instanceof Argument.Items) {
+      PlainLine.checkLength("attribute of a finding", value.text());
+    }
   }
 
   /**

@@ -1,5 +1,9 @@
 package dev.jetting.rules;
 
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -48,10 +52,25 @@ public record FindingChange(
     Objects.requireNonNull(after, "after");
   }
 
-  /** {@return the kind, the rule and what the finding says, or said} */
+  /** {@return the kind, the rule and what the finding says, or said, in English} */
   @Override
   public String toString() {
-    String text = after.or(() -> before).map(ranked -> ranked.finding().text()).orElse("");
-    return kind + " " + ruleId + ", " + subject + ": " + text;
+    return text(Wording.english());
+  }
+
+  /**
+   * Returns the change in the words of a language.
+   *
+   * @param wording the words
+   * @return the kind, the rule and what the finding says, or said
+   */
+  public String text(Wording wording) {
+    Message head =
+        Message.plain("{kind} {rule}, {subject}: ")
+            .with("kind", Argument.word("difference.kind." + kind.name().toLowerCase(Locale.ROOT)))
+            .with("rule", Argument.name(ruleId))
+            .with("subject", Argument.name(subject));
+    return wording.text(head)
+        + after.or(() -> before).map(found -> wording.text(found.finding().words())).orElse("");
   }
 }

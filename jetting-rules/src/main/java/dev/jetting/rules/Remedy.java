@@ -66,6 +66,9 @@ public sealed interface Remedy {
       Objects.requireNonNull(direction, "direction");
       Objects.requireNonNull(throttle, "throttle");
       Objects.requireNonNull(words, "words");
+      if (!words.arguments().isEmpty()) {
+        PlainLine.checkLength("words of an aim", words.text());
+      }
       boolean agrees =
           switch (direction) {
             case RICHER -> change > -1 && change <= 0;

@@ -1,16 +1,21 @@
 package dev.jetting.rules;
 
 import static java.util.Comparator.comparingDouble;
+import static java.util.stream.Collectors.joining;
 
-import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableSet;
 import dev.jetting.rules.FindingChange.Kind;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What two reports differ in: which side changed, and which findings are new, worse, better or
@@ -165,31 +170,36 @@ public record ReportDifference(
     return changes.isEmpty() && passedBefore == passesAfter;
   }
 
-  /** {@return a line on what changed, then a line for each finding} */
+  /** {@return a line on what changed, then a line for each finding, in English} */
   @Override
   public String toString() {
-    String verdict =
-        passedBefore == passesAfter
-            ? passesAfter ? "passes as before" : "fails as before"
-            : passesAfter ? "passes now" : "fails now";
-    ImmutableList.Builder<String> lines = ImmutableList.builder();
-    lines.add(verdict + (sides.isEmpty() ? "" : "; changed: " + words()));
-    changes.forEach(change -> lines.add(change.toString()));
-    return String.join("\n", lines.build());
+    return text(Wording.english());
   }
 
-  private String words() {
-    return String.join(
-        ", ",
-        sides.stream()
-            .map(
-                side ->
-                    switch (side) {
-                      case SHEET -> "the sheet";
-                      case RULEBOOK -> "the rulebook";
-                      case MODEL -> "the model";
-                      case LIMITS -> "limits and assumptions";
-                    })
-            .toList());
+  /**
+   * Returns the difference in the words of a language.
+   *
+   * @param wording the words
+   * @return a line on what changed, then a line for each finding
+   */
+  public String text(Wording wording) {
+    return Stream.concat(
+            Stream.of(wording.text(verdict())), changes.stream().map(c -> c.text(wording)))
+        .collect(joining("\n"));
+  }
+
+  private Message verdict() {
+    String now = passesAfter ? "passes" : "fails";
+    Message verdict =
+        Message.of("difference." + now + (passedBefore == passesAfter ? ".still" : ".now"));
+    return sides.isEmpty()
+        ? verdict
+        : Message.of("difference.changed")
+            .with("verdict", Argument.words(verdict))
+            .with("sides", Argument.items(sides.stream().map(ReportDifference::word).toList()));
+  }
+
+  private static Argument word(Side side) {
+    return Argument.word("difference.side." + side.name().toLowerCase(Locale.ROOT));
   }
 }

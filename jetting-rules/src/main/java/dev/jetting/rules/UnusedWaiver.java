@@ -19,7 +19,7 @@ public record UnusedWaiver(Waiver waiver, Message reason) {
    */
   public UnusedWaiver {
     Objects.requireNonNull(waiver, "waiver");
-    Objects.requireNonNull(reason, "reason");
+    PlainLine.checkLength("reason of an unused waiver", reason.text());
   }
 
   /** {@return why it waived nothing, in English} */

@@ -7,9 +7,11 @@ import dev.jetting.rules.FindingChange.Kind;
 import dev.jetting.rules.ReportDifference.Side;
 import dev.jetting.rules.json.SheetJson;
 import dev.jetting.rules.laws.LawKit;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.units.JetBore;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -39,6 +41,17 @@ class ReportDifferenceTest {
                   ? Outcome.failed(margin.finding().says("too big", "smaller"))
                   : Outcome.passed(margin);
             });
+  }
+
+  @Test
+  void text_inAnotherLanguage() {
+    ReportDifference difference =
+        ReportDifference.between(report(book("jet", 1.2), PLAIN), report(book("jet", 1.1), PLAIN));
+    assertThat(difference.text(Wording.of(Locale.GERMAN)))
+        .contains("geändert: das Regelwerk, Grenzen und Annahmen")
+        .endsWith("\nNEU jet, setting.mainJet: too big");
+    assertThat(difference.text(Wording.of(Locale.ITALIAN)))
+        .contains("cambiato: le regole, limiti e ipotesi\nNUOVO jet, ");
   }
 
   private static SetupSheet main(double millimetres) {

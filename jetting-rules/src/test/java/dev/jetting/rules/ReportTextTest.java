@@ -10,6 +10,7 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.risk.MixtureLimits;
 import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.ThrottleOpening;
@@ -18,6 +19,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class ReportTextTest {
@@ -315,6 +317,20 @@ class ReportTextTest {
             UNUSED Not in force, a danger needs a waiver that is made from its finding. Waived by me: old habit [bad, setting]
             VERDICT Do not ride like this: danger by bad; broken: broken. Only one day was assessed: coldest and hottest day are stated as today's air.
             """);
+  }
+
+  /** A verdict is no text of a document, so nothing limits how many rules it names. */
+  @Test
+  void of_moreDangersThanATextInJsonHoldsCharacters_namesEach() {
+    Rule[] rules =
+        IntStream.range(0, 250)
+            .mapToObj(i -> rule("rule-of-a-very-careful-shop-that-has-many-" + i, Severity.DANGER))
+            .toArray(Rule[]::new);
+    Report report = book(assessed(SMALL_MAIN), rules);
+    assertThat(ReportText.compact(report, Wording.of(Locale.GERMAN)))
+        .contains("So nicht fahren: Gefahr durch ")
+        .contains("has-many-99.");
+    assertThat(ReportText.of(report)).contains("has-many-249");
   }
 
   private static Rule rule(String id, Severity severity) {

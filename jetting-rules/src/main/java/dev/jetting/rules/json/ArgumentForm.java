@@ -27,6 +27,8 @@ record ArgumentForm(
     Optional<Message> words,
     Optional<List<Argument>> items) {
 
+  private static final long LONGEST_WORDS = 30_000;
+
   /**
    * A number of a kind, in JSON.
    *
@@ -74,6 +76,18 @@ record ArgumentForm(
     }
   }
 
+  /** Words in words could grow without end. */
+  private static Argument words(Message message) {
+    if (message.greatestLength() > LONGEST_WORDS) {
+      throw new IllegalArgumentException(
+          "words in others of up to "
+              + message.greatestLength()
+              + " characters: allowed "
+              + LONGEST_WORDS);
+    }
+    return Argument.words(message);
+  }
+
   static ArgumentForm of(Argument argument) {
     return new ArgumentForm(
         as(Argument.Amount.class, argument).map(AmountForm::of),
@@ -102,7 +116,7 @@ record ArgumentForm(
         .or(() -> fixed.map(FixedForm::fixed))
         .or(() -> exact.map(m -> Argument.exact(m.value(), m.unit())))
         .or(() -> name.map(Argument::name))
-        .or(() -> words.map(Argument::words))
+        .or(() -> words.map(ArgumentForm::words))
         .or(() -> items.map(Argument::items))
         .orElseThrow();
   }

@@ -25,9 +25,6 @@ import java.util.function.DoubleFunction;
  */
 public sealed interface Argument {
 
-  /** The most characters that a name, or a sentence inside another, may have. */
-  int LONGEST = 10_000;
-
   /** What a number is, and so how a language prints it. */
   @SuppressWarnings("ImmutableEnumChecker") // functions without state
   enum Style {
@@ -171,16 +168,12 @@ public sealed interface Argument {
   record Name(String text) implements Argument {
 
     /**
-     * Checks the length.
+     * Checks for null.
      *
      * @param text the name
-     * @throws IllegalArgumentException if it has more than {@value Argument#LONGEST} characters
      */
     public Name {
-      if (text.length() > LONGEST) {
-        throw new IllegalArgumentException(
-            "text of " + text.length() + " characters: allowed at most " + LONGEST);
-      }
+      Objects.requireNonNull(text, "text");
     }
   }
 
@@ -192,17 +185,12 @@ public sealed interface Argument {
   record Words(Message message) implements Argument {
 
     /**
-     * Checks the length.
+     * Checks for null.
      *
      * @param message the words
-     * @throws IllegalArgumentException if they may have more than {@value Argument#LONGEST}
-     *     characters
      */
     public Words {
-      if (message.size() > LONGEST) {
-        throw new IllegalArgumentException(
-            "words of " + message.size() + " characters in others: allowed at most " + LONGEST);
-      }
+      Objects.requireNonNull(message, "message");
     }
   }
 
@@ -521,7 +509,6 @@ public sealed interface Argument {
    *
    * @param text the name
    * @return the value
-   * @throws IllegalArgumentException if it has more than {@value #LONGEST} characters
    */
   static Argument name(String text) {
     return new Name(Objects.requireNonNull(text, "text"));
@@ -532,7 +519,6 @@ public sealed interface Argument {
    *
    * @param message the words
    * @return the value
-   * @throws IllegalArgumentException if they may have more than {@value #LONGEST} characters
    */
   static Argument words(Message message) {
     return new Words(Objects.requireNonNull(message, "message"));
@@ -560,7 +546,7 @@ public sealed interface Argument {
   }
 
   private static void checkUnit(double value, String unit) {
-    if (!Double.isFinite(value) || unit.isBlank() || unit.length() > LONGEST) {
+    if (!Double.isFinite(value) || unit.isBlank() || unit.length() > Message.LONGEST) {
       throw new IllegalArgumentException(
           "number " + value + " with a unit: allowed a finite number with a short unit");
     }

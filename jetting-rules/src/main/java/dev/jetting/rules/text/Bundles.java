@@ -25,7 +25,7 @@ final class Bundles {
   static final List<String> LANGUAGES = List.of(ENGLISH, "de", "it");
 
   static final List<String> AREAS =
-      List.of("quantities", "rules", "remedies", "report", "session", "kits");
+      List.of("quantities", "rules", "remedies", "report", "session", "kits", "comparisons");
 
   private static final String ONE = ".one";
   private static final String OTHER = ".other";

@@ -39,6 +39,9 @@ public record Message(String key, String template, Map<String, Argument> argumen
   private static final Pattern NO_LETTER = Pattern.compile("[^\\p{Ll}0-9]+");
   private static final int LONGEST_KEY = 200;
 
+  /** As long as a text in JSON may be. */
+  static final int LONGEST = 10_000;
+
   /**
    * Copies the arguments, in the order of their names.
    *
@@ -53,9 +56,9 @@ public record Message(String key, String template, Map<String, Argument> argumen
       throw new IllegalArgumentException(
           "key of a message: allowed lower-case words joined by dots and hyphens");
     }
-    if (template.length() > Argument.LONGEST) {
+    if (template.length() > LONGEST) {
       throw new IllegalArgumentException(
-          "message of " + template.length() + " characters: allowed at most " + Argument.LONGEST);
+          "message of " + template.length() + " characters: allowed at most " + LONGEST);
     }
     arguments = ImmutableSortedMap.copyOf(arguments);
   }
@@ -166,8 +169,12 @@ public record Message(String key, String template, Map<String, Argument> argumen
     return text();
   }
 
-  /** The most characters that its text may have, of names and words. */
-  long size() {
+  /**
+   * Returns how long its text can be, so that words in words from outside cannot grow without end.
+   *
+   * @return the most characters that the English text has, or more
+   */
+  public long greatestLength() {
     long size = template.length();
     Matcher placeholder = PLACEHOLDER.matcher(template);
     while (placeholder.find()) {

@@ -26,7 +26,7 @@ record Printer(Wording wording) {
       return name.text().length();
     }
     if (argument instanceof Argument.Words words) {
-      return words.message().size();
+      return words.message().greatestLength();
     }
     if (argument instanceof Argument.Measured measured) {
       return LONGEST_DECIMAL + measured.unit().length();

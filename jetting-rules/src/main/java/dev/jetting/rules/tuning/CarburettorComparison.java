@@ -1,16 +1,21 @@
 package dev.jetting.rules.tuning;
 
+import static java.util.stream.Collectors.joining;
+
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.rules.tuning.CarburettorRating.Cruise;
+import dev.jetting.units.FuelConsumption;
 import dev.jetting.units.Power;
-import dev.jetting.units.TradeStyle;
-import dev.jetting.units.number.Decimals;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Carburettors compared for one engine, a power target and a use: what each leaves of the power,
@@ -158,45 +163,66 @@ public record CarburettorComparison(Power target, List<Line> lines) {
    * @return the table, with a line below that states the choice
    */
   public String text() {
-    StringBuilder text = new StringBuilder();
-    text.append(row("bore", "power lost", "power left", "low signal", "cruising", "cost"));
-    for (Line line : lines) {
-      CarburettorRating rating = line.rating();
-      text.append(
-          row(
-              TradeStyle.diameter(rating.carburettor().bore()),
-              Decimals.fixed(100 * rating.powerLost(), 1) + " %",
-              horsepower(line.power()),
-              Decimals.fixed(rating.lowSignal(), 1) + (line.feedsSteadily() ? "" : " weak"),
-              Decimals.fixed(rating.cruiseConsumption().litresPer100Kilometres(), 2)
-                  + " L/100 km, "
-                  + Decimals.fixed(rating.cruiseConsumption().milesPerImperialGallon(), 0)
-                  + " mpg",
-              line.cost().map(BigDecimal::toPlainString).orElse("?")));
-    }
-    return text + conclusion();
+    return text(Wording.english());
   }
 
-  private String conclusion() {
-    String wanted = " for " + horsepower(target) + " at the crankshaft.\n";
+  /**
+   * The same table in the words of a language.
+   *
+   * @param wording the words
+   * @return the table, with a line below that states the choice
+   */
+  public String text(Wording wording) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(
+        Stream.of("bore", "lost", "left", "signal", "cruising", "cost")
+            .map(heading -> wording.text(Message.of("carburettors." + heading)))
+            .toList());
+    lines.forEach(line -> rows.add(cells(line).map(wording::text).toList()));
+    return rows.stream().map(row -> row(row, rows.get(0))).collect(joining())
+        + wording.text(conclusion())
+        + "\n";
+  }
+
+  private static Stream<Argument> cells(Line line) {
+    CarburettorRating rating = line.rating();
+    Argument signal = Argument.fixed(rating.lowSignal(), "1", 1);
+    FuelConsumption cruising = rating.cruiseConsumption();
+    return Stream.of(
+        Argument.diameter(rating.carburettor().bore()),
+        Argument.fixed(100 * rating.powerLost(), "%", 1),
+        horsepower(line.power()),
+        line.feedsSteadily()
+            ? signal
+            : Argument.words(Message.of("carburettors.weak").with("number", signal)),
+        Argument.items(
+            List.of(
+                Argument.fixed(cruising.litresPer100Kilometres(), "L/100 km", 2),
+                Argument.fixed(cruising.milesPerImperialGallon(), "mpg", 0))),
+        Argument.name(line.cost().map(BigDecimal::toPlainString).orElse("?")));
+  }
+
+  private Message conclusion() {
+    Argument power = horsepower(target);
     return choice()
-        .map(l -> "Choose " + TradeStyle.diameter(l.rating().carburettor().bore()) + wanted)
-        .orElse("None leaves the power and feeds steadily at low speed" + wanted);
+        .map(line -> Argument.diameter(line.rating().carburettor().bore()))
+        .map(bore -> Message.of("carburettors.choose").with("bore", bore))
+        .orElse(Message.of("carburettors.none"))
+        .with("power", power);
   }
 
-  private static String horsepower(Power power) {
-    return Decimals.fixed(power.metricHorsepower(), 1) + " hp";
+  private static Argument horsepower(Power power) {
+    return Argument.fixed(power.metricHorsepower(), "hp", 1);
   }
 
-  private static String row(
-      String bore, String lost, String left, String signal, String cruising, String cost) {
+  private static String row(List<String> cells, List<String> headings) {
     int[] widths = {7, 10, 10, 10, 22};
-    List<String> cells = List.of(bore, lost, left, signal, cruising);
     StringBuilder row = new StringBuilder();
     for (int i = 0; i < widths.length; i++) {
-      row.append(cells.get(i)).append(" ".repeat(Math.max(0, widths[i] - cells.get(i).length())));
+      int width = Math.max(widths[i], headings.get(i).length());
+      row.append(cells.get(i)).append(" ".repeat(Math.max(0, width - cells.get(i).length())));
       row.append("  ");
     }
-    return row.append(cost).append('\n').toString();
+    return row.append(cells.get(widths.length)).append('\n').toString();
   }
 }

@@ -100,6 +100,18 @@ class MessageJsonTest {
         .isInstanceOfAny(JsonProcessingException.class, IllegalArgumentException.class);
   }
 
+  /** Each doubles the one inside: thirty of them would be a text of ten thousand million. */
+  @Test
+  void wordsThatGrow_areRefused() throws JsonProcessingException {
+    Message message = Message.plain("0123456789");
+    for (int i = 0; i < 30; i++) {
+      message = Message.plain("{a}{a}").with("a", Argument.words(message));
+    }
+    String json = MAPPER.writeValueAsString(message);
+    assertThatThrownBy(() -> MAPPER.readValue(json, Message.class))
+        .hasMessageContaining("allowed 30000");
+  }
+
   /** A report that was kept can be printed in a language that nobody thought of then. */
   @ParameterizedTest
   @ValueSource(strings = {"en", "de", "it"})

@@ -8,6 +8,8 @@ import com.google.common.collect.Sets;
 import dev.jetting.core.mixture.Circuit;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.typical.MachineValue;
+import dev.jetting.rules.FindingChange;
+import dev.jetting.rules.ReportDifference;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.RulebookChange;
 import dev.jetting.rules.Severity;
@@ -117,12 +119,20 @@ class BundlesTest {
                     "λ on the overrun",
                     "parts",
                     "grooves",
-                    "groove")
+                    "groove",
+                    "hp")
                 .map(unit -> Message.named("unit", unit).key()),
             Stream.of("coldest", "hottest").map(day -> "rule.air-density-swing.day." + day),
             Stream.of("main", "pilot").map(jet -> "rule.jet-numbering.jet." + jet),
             names("kit.kind.", SeriesKind.values()),
             names("kit.screw.", ScrewKind.values()),
+            names("difference.side.", ReportDifference.Side.values()),
+            names("difference.kind.", FindingChange.Kind.values()),
+            Stream.of("passes", "fails")
+                .flatMap(now -> Stream.of(now + ".still", now + ".now"))
+                .map(verdict -> "difference." + verdict),
+            Stream.of("bore", "lost", "left", "signal", "cruising", "cost")
+                .map(heading -> "carburettors." + heading),
             names("check.", Check.values()),
             names("fault.", Fault.values()),
             names("reason.", NextChange.Reason.values()),

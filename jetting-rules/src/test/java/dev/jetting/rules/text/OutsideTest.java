@@ -27,8 +27,6 @@ class OutsideTest {
   private static final Set<String> ENGLISH_ONLY =
       new TreeSet<>(
           Set.of(
-              // The comparison of carburettors.
-              "tuning/CarburettorComparison.java",
               // Names of measures of rule files, remarks on them, and what readers refuse.
               "json/",
               // What readers refuse, and what is asked for instead.

@@ -163,19 +163,4 @@ class PrinterTest {
         .isThrownBy(() -> new Argument.Amount(Argument.Style.THROTTLE, share, Optional.empty()))
         .withMessageContaining("allowed");
   }
-
-  /** Words in words could grow without end, a report from outside among them. */
-  @Test
-  void words_thatGrowBeyondTheLongest_areRefused() {
-    Message message = Message.plain("0123456789");
-    for (int i = 0; i < 9; i++) {
-      message = Message.plain("{a}{a}").with("a", Argument.words(message));
-    }
-    Message longest = message;
-    assertThat(longest.text()).hasSize(5120);
-    Message twice = Message.plain("{a}{a}").with("a", Argument.words(longest));
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> Argument.words(twice))
-        .withMessageContaining("allowed at most 10000");
-  }
 }

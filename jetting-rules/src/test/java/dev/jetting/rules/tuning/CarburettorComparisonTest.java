@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.rules.tuning.CarburettorComparison.Line;
 import dev.jetting.rules.tuning.CarburettorComparison.Offer;
 import dev.jetting.rules.tuning.CarburettorRating.Cruise;
@@ -17,6 +18,7 @@ import dev.jetting.units.MassFlow;
 import dev.jetting.units.Power;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
@@ -71,6 +73,16 @@ class CarburettorComparisonTest {
     assertThat(lines.get(1)).startsWith("24 mm").endsWith("115").contains(" L/100 km", " mpg");
     assertThat(lines.get(2)).startsWith("30 mm").endsWith("?");
     assertThat(lines.get(3)).startsWith("Choose ");
+  }
+
+  @Test
+  void text_inAnotherLanguage() {
+    CarburettorComparison comparison = compared(30, 35, 24, 30, 39);
+    assertThat(comparison.text(Wording.of(Locale.GERMAN)))
+        .startsWith("Weite    verloren")
+        .contains("24 mm", " PS", " L/100 km")
+        .endsWith("für 35,0 PS an der Kurbelwelle.\n");
+    assertThat(comparison.text(Wording.of(Locale.ITALIAN))).endsWith("per 35,0 CV all'albero.\n");
   }
 
   @Test
