@@ -27,6 +27,7 @@ import dev.jetting.rules.Verdict;
 import dev.jetting.rules.Waiver;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Kit;
+import dev.jetting.rules.kit.KitWaiver;
 import dev.jetting.rules.kit.Part;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.text.Argument;
@@ -85,6 +86,8 @@ record Form<T, F extends Record>(
           new Form<>(Remedy.class, RemedyForm.class, RemedyForm::of, RemedyForm::remedy),
           new Form<>(Plan.class, PlanForm.class, PlanForm::of, PlanForm::plan),
           new Form<>(Waiver.class, WaiverForm.class, WaiverForm::of, WaiverForm::waiver),
+          new Form<>(
+              KitWaiver.class, KitWaiverForm.class, KitWaiverForm::of, KitWaiverForm::waiver),
           new Form<>(Verdict.class, VerdictForm.class, VerdictForm::of, VerdictForm::verdict),
           new Form<>(Intake.class, IntakeForm.class, IntakeForm::of, IntakeForm::intake),
           new Form<>(Setup.class, SetupForm.class, SetupForm::of, SetupForm::setup),

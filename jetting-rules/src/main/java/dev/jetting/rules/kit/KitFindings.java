@@ -8,6 +8,7 @@ import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.Waiver;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
 import dev.jetting.units.ClipPosition;
@@ -25,6 +26,8 @@ final class KitFindings {
 
   private static final Measure NO_PART = new Measure(0, "parts");
   private static final Measure ONE_PART = new Measure(1, "parts");
+
+  private static final String COVERAGE = "kit-coverage";
 
   private final List<RankedFinding> findings = new ArrayList<>();
 
@@ -149,10 +152,9 @@ final class KitFindings {
             .says(words("kit.part-never-used"), remedy("kit.part-never-used.remedy")));
   }
 
-  void coverage(String subject, String machine, int fuel, KitCoverage coverage) {
-    add(
-        "kit-coverage",
-        Severity.WARNING,
+  void coverage(
+      String subject, String machine, int fuel, KitCoverage coverage, Optional<Waiver> waiver) {
+    Finding finding =
         Finding.below(
                 subject,
                 Measure.ratio(coverage.share().value()),
@@ -161,7 +163,20 @@ final class KitFindings {
             .with("machine", machine)
             .with("fuel", Argument.count(fuel))
             .with("share", share(coverage.share()))
-            .says(words("kit.coverage"), new Remedy.Advice(better(coverage))));
+            .says(words("kit.coverage"), new Remedy.Advice(better(coverage)));
+    findings.add(new RankedFinding(COVERAGE, Severity.WARNING, finding, waiver));
+  }
+
+  /** Whether a finding is on the coverage of a machine. */
+  static boolean isCoverageOf(RankedFinding found, String machine) {
+    return found.ruleId().equals(COVERAGE)
+        && machine.equals(found.finding().attributes().get("machine"));
+  }
+
+  /** Whether a coverage is below the least, and nobody accepted that. */
+  boolean isCoverageOpen() {
+    return findings.stream()
+        .anyMatch(found -> found.ruleId().equals(COVERAGE) && found.waiver().isEmpty());
   }
 
   private static Message better(KitCoverage coverage) {

@@ -17,10 +17,11 @@ import java.util.stream.Stream;
  * @param rulebook which rules recommended settings were held against
  * @param passes whether nothing speaks against selling it, as far as it was looked into: no finding
  *     of danger on the kit, no recommended setting that the rulebook does not pass, and no coverage
- *     below the least; never a promise
+ *     below the least, except for what is waived; never a promise
  * @param findings what was found on the kit itself, the most dangerous first
  * @param machines what was found on each machine with each fuel, in the order of the kit and its
  *     market; none at depth {@link KitDepth#FIT} and for a setting that cannot be put together
+ * @param unusedWaivers waivers of the kit that waived nothing, or did not cover a finding
  */
 public record KitValidation(
     int schemaVersion,
@@ -29,7 +30,8 @@ public record KitValidation(
     RulebookEdition rulebook,
     boolean passes,
     List<RankedFinding> findings,
-    List<MachineResult> machines) {
+    List<MachineResult> machines,
+    List<UnusedKitWaiver> unusedWaivers) {
 
   /** The version of the result's form that this library writes and reads. */
   public static final int SCHEMA_VERSION = 1;
@@ -44,6 +46,7 @@ public record KitValidation(
    * @param passes whether nothing speaks against selling it, as far as it was looked into
    * @param findings what was found on the kit itself, the most dangerous first
    * @param machines what was found on each machine with each fuel
+   * @param unusedWaivers waivers of the kit that waived nothing, or did not cover a finding
    */
   public KitValidation {
     Objects.requireNonNull(kit, "kit");
@@ -51,6 +54,7 @@ public record KitValidation(
     Objects.requireNonNull(rulebook, "rulebook");
     findings = List.copyOf(findings);
     machines = List.copyOf(machines);
+    unusedWaivers = List.copyOf(unusedWaivers);
   }
 
   /**

@@ -15,6 +15,7 @@ import dev.jetting.rules.Severity;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.VolumeFlow;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -40,11 +41,20 @@ public final class KitValidator {
   private final Catalogue catalogue;
   private final Rulebook rulebook;
   private final RiskModel riskModel;
+  private final List<KitWaiver> waivers;
+  private final LocalDate day;
 
-  private KitValidator(Catalogue catalogue, Rulebook rulebook, RiskModel riskModel) {
+  private KitValidator(
+      Catalogue catalogue,
+      Rulebook rulebook,
+      RiskModel riskModel,
+      List<KitWaiver> waivers,
+      LocalDate day) {
     this.catalogue = Objects.requireNonNull(catalogue, "catalogue");
     this.rulebook = Objects.requireNonNull(rulebook, "rulebook");
     this.riskModel = Objects.requireNonNull(riskModel, "riskModel");
+    this.waivers = List.copyOf(waivers);
+    this.day = Objects.requireNonNull(day, "day");
   }
 
   /**
@@ -66,7 +76,19 @@ public final class KitValidator {
    * @return the validator
    */
   public static KitValidator of(Catalogue catalogue, Rulebook rulebook, RiskModel riskModel) {
-    return new KitValidator(catalogue, rulebook, riskModel);
+    return new KitValidator(catalogue, rulebook, riskModel, List.of(), LocalDate.EPOCH);
+  }
+
+  /**
+   * This validator with waivers of findings on machines. A waived finding stays in the result, with
+   * its waiver. Waivers of other kits are left alone.
+   *
+   * @param kitWaivers the waivers; the first that covers a finding counts for it
+   * @param today the day by which they expire, from the caller's own clock
+   * @return the changed validator
+   */
+  public KitValidator waiving(List<KitWaiver> kitWaivers, LocalDate today) {
+    return new KitValidator(catalogue, rulebook, riskModel, kitWaivers, today);
   }
 
   /**
@@ -85,6 +107,7 @@ public final class KitValidator {
     fitted.forEach(each -> findScrewKind(each, depth, findings));
     Optional<Market> market = catalogue.market(kit.market());
     List<MachineResult> machines = new ArrayList<>();
+    KitWaivers its = new KitWaivers(kit, waivers, day);
     if (market.isPresent()) {
       for (Fitted each : fitted) {
         checkInterrupt();
@@ -92,14 +115,17 @@ public final class KitValidator {
           findFloatValve(each, market.get(), findings);
         }
         if (depth != KitDepth.FIT) {
-          List<MachineResult> results = machines(kit, each, market.get(), depth);
-          results.forEach(result -> findCoverage(each, result, findings));
+          List<MachineResult> results = machines(kit, each, market.get(), depth, its);
+          results.forEach(result -> findCoverage(each, result, findings, its));
           machines.addAll(results);
         }
       }
     }
     NeverUsed.find(catalogue, kit, fitted, machines, findings);
-    boolean passes = !findings.danger() && machines.stream().allMatch(KitValidator::passes);
+    boolean passes =
+        !findings.danger()
+            && !findings.isCoverageOpen()
+            && machines.stream().allMatch(MachineResult::passes);
     return new KitValidation(
         KitValidation.SCHEMA_VERSION,
         kit.id(),
@@ -107,7 +133,8 @@ public final class KitValidator {
         rulebook.edition(),
         passes,
         findings.ranked(),
-        machines);
+        machines,
+        its.unused(depth));
   }
 
   static void checkInterrupt() {
@@ -157,11 +184,8 @@ public final class KitValidator {
         .orElseThrow();
   }
 
-  private static boolean passes(MachineResult result) {
-    return result.passes() && result.coverage().stream().allMatch(KitCoverage::isEnough);
-  }
-
-  private static void findCoverage(Fitted fitted, MachineResult result, KitFindings findings) {
+  private static void findCoverage(
+      Fitted fitted, MachineResult result, KitFindings findings, KitWaivers its) {
     result
         .coverage()
         .filter(coverage -> !coverage.isEnough())
@@ -171,16 +195,19 @@ public final class KitValidator {
                     "recommendations[" + fitted.place() + "], fuel " + result.fuel(),
                     result.machine(),
                     result.fuel(),
-                    coverage));
+                    coverage,
+                    its.ofCoverage(coverage, fitted, result.fuel())));
   }
 
-  private List<MachineResult> machines(Kit kit, Fitted fitted, Market market, KitDepth depth) {
+  private List<MachineResult> machines(
+      Kit kit, Fitted fitted, Market market, KitDepth depth, KitWaivers its) {
     List<MachineResult> results = new ArrayList<>();
     PartsInKit parts = new PartsInKit(catalogue, kit, fitted.family());
     RiskModel itsRiskModel =
         riskModel.withJets(fitted.pilotUncertainty(), fitted.mainUncertainty());
     for (SetupSheet sheet : sheets(kit, fitted, market)) {
-      Report report = rulebook.evaluate(AssessedSetting.of(sheet, itsRiskModel));
+      AssessedSetting setting = AssessedSetting.of(sheet, itsRiskModel);
+      Report report = its.report(rulebook, setting, fitted.machine(), results.size() + 1);
       results.add(
           new MachineResult(
               fitted.machine().id(),

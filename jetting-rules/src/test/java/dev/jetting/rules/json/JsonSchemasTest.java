@@ -86,6 +86,10 @@ class JsonSchemasTest {
         SchemaWriter.of(
             "rule-limits", "Limits of jetting rules", LimitsForm.class, LimitsForm.HEADER));
     Documents.assertIsPublished(
+        "kit-waivers.schema.json",
+        SchemaWriter.of(
+            "kit-waivers", "Waivers of jetting kits", KitWaiversForm.class, KitWaiversForm.HEADER));
+    Documents.assertIsPublished(
         "kit-validation.schema.json",
         SchemaWriter.of(
             "kit-validation",
@@ -104,6 +108,7 @@ class JsonSchemasTest {
     assertThat(Validators.complaintsOfSchema(JsonSchemas.kit())).isEmpty();
     assertThat(Validators.complaintsOfSchema(JsonSchemas.kitValidation())).isEmpty();
     assertThat(Validators.complaintsOfSchema(JsonSchemas.ruleLimits())).isEmpty();
+    assertThat(Validators.complaintsOfSchema(JsonSchemas.kitWaivers())).isEmpty();
   }
 
   @ParameterizedTest

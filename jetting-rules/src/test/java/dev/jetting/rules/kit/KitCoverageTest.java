@@ -7,6 +7,7 @@ import dev.jetting.rules.RankedFinding;
 import dev.jetting.units.Probability;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** For how many engines kits of the shop have a right setting. */
@@ -92,7 +93,8 @@ class KitCoverageTest {
         "kit",
         "standard",
         1,
-        new KitCoverage(Probability.of(243 / 256.0), 0.01, List.of(extra), List.of()));
+        new KitCoverage(Probability.of(243 / 256.0), 0.01, List.of(extra), List.of()),
+        Optional.empty());
 
     Finding finding = findings.ranked().get(0).finding();
     assertThat(finding.text()).contains("94.9 %");

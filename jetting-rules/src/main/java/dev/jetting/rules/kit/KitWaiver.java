@@ -1,0 +1,134 @@
+package dev.jetting.rules.kit;
+
+import dev.jetting.rules.Ceiling;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.Waiver;
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A person's decision to sell a kit in spite of a finding on one machine, up to what the finding
+ * measured. It names the machine, so it stays with it when the kit's recommendations change their
+ * order.
+ *
+ * <pre>{@code
+ * KitWaiver waiver =
+ *     KitWaiver.of(validation, result, finding, "A. Weaver", "Sold with the bigger main jet.")
+ *         .until(LocalDate.of(2027, 3, 31));
+ * validator.waiving(List.of(waiver), today).validate(kit, KitDepth.SETTING);
+ * }</pre>
+ *
+ * <p>Not for a finding on the kit's parts, such as an unknown id: correct the kit.
+ *
+ * @param kit id of the kit
+ * @param machine id of the machine
+ * @param ruleId id of the rule, or one that it had before; {@code kit-coverage} for the coverage
+ * @param subject path of the part or circuit, exactly as the finding names it; {@code coverage} for
+ *     the coverage
+ * @param author who decided; one line, at most 60 characters
+ * @param reason why, in a sentence; one line, at most 300 characters
+ * @param expires the last day on which it holds; empty for one that does not expire
+ * @param measured the worst measured value that is accepted
+ * @param band the throttle band that it was accepted in
+ */
+public record KitWaiver(
+    String kit,
+    String machine,
+    String ruleId,
+    String subject,
+    String author,
+    String reason,
+    Optional<LocalDate> expires,
+    Measure measured,
+    ThrottleBand band) {
+
+  /** The subject of a waiver of {@code kit-coverage}. */
+  public static final String COVERAGE = "coverage";
+
+  /**
+   * Checks the texts.
+   *
+   * @param kit id of the kit
+   * @param machine id of the machine
+   * @param ruleId id of the rule, or one that it had before
+   * @param subject path of the part or circuit, exactly as the finding names it
+   * @param author who decided; one line, at most 60 characters
+   * @param reason why, in a sentence; one line, at most 300 characters
+   * @param expires the last day on which it holds
+   * @param measured the worst measured value that is accepted
+   * @param band the throttle band that it was accepted in
+   * @throws IllegalArgumentException if author or reason is blank, too long or not one line of
+   *     visible characters
+   */
+  public KitWaiver {
+    Objects.requireNonNull(kit, "kit");
+    Objects.requireNonNull(machine, "machine");
+    Objects.requireNonNull(measured, "measured");
+    Objects.requireNonNull(band, "band");
+    Waiver checked = new Waiver(ruleId, subject, author, reason, expires, Optional.empty());
+    author = checked.author();
+    reason = checked.reason();
+  }
+
+  /**
+   * Creates a waiver of a finding, up to what it measured, in its throttle band.
+   *
+   * @param validation the result for the kit
+   * @param result the result for the machine
+   * @param finding one of the machine's findings, or {@code kit-coverage} of the machine
+   * @param author who decided; one line, at most 60 characters
+   * @param reason why, in a sentence; one line, at most 300 characters
+   * @return the waiver, which does not expire
+   * @throws IllegalArgumentException if the finding is none on the machine, or a text is refused
+   */
+  public static KitWaiver of(
+      KitValidation validation,
+      MachineResult result,
+      RankedFinding finding,
+      String author,
+      String reason) {
+    boolean onMachine =
+        validation.machines().contains(result) && result.findings().contains(finding);
+    boolean coverage =
+        validation.findings().contains(finding)
+            && KitFindings.isCoverageOf(finding, result.machine());
+    if (!onMachine && !coverage) {
+      throw new IllegalArgumentException(
+          "finding of rule "
+              + finding.ruleId()
+              + ": allowed one on machine "
+              + result.machine()
+              + ", or kit-coverage of it");
+    }
+    return new KitWaiver(
+        validation.kit(),
+        result.machine(),
+        finding.ruleId(),
+        coverage ? COVERAGE : finding.finding().subject(),
+        author,
+        reason,
+        Optional.empty(),
+        finding.finding().measured(),
+        finding.finding().band());
+  }
+
+  /**
+   * This waiver with a last day.
+   *
+   * @param lastDay the last day on which it holds
+   * @return the changed waiver
+   */
+  public KitWaiver until(LocalDate lastDay) {
+    return new KitWaiver(
+        kit, machine, ruleId, subject, author, reason, Optional.of(lastDay), measured, band);
+  }
+
+  /** The same for the setup sheet of the machine, or for its coverage. */
+  Waiver on(String engine, String carburettor) {
+    Ceiling accepted = new Ceiling(engine, carburettor, measured, band);
+    return new Waiver(ruleId, subject, author, reason, expires, Optional.of(accepted));
+  }
+}
