@@ -105,7 +105,7 @@ record Expected(Type type, boolean id) {
     if (raw == boolean.class || raw == Boolean.class) {
       return "true or false";
     }
-    if (raw == int.class) {
+    if (raw == int.class || raw == long.class) {
       return "a whole number";
     }
     if (raw == String.class) {

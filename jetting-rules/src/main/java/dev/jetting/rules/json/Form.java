@@ -21,6 +21,7 @@ import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Plan;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Remedy;
+import dev.jetting.rules.ReportDifference;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.UnusedWaiver;
 import dev.jetting.rules.Verdict;
@@ -89,6 +90,11 @@ record Form<T, F extends Record>(
           new Form<>(
               KitWaiver.class, KitWaiverForm.class, KitWaiverForm::of, KitWaiverForm::waiver),
           new Form<>(Verdict.class, VerdictForm.class, VerdictForm::of, VerdictForm::verdict),
+          new Form<>(
+              ReportDifference.class,
+              DifferenceForm.class,
+              DifferenceForm::of,
+              DifferenceForm::difference),
           new Form<>(Intake.class, IntakeForm.class, IntakeForm::of, IntakeForm::intake),
           new Form<>(Setup.class, SetupForm.class, SetupForm::of, SetupForm::setup),
           new Form<>(Riding.class, RidingForm.class, RidingForm::of, RidingForm::riding),

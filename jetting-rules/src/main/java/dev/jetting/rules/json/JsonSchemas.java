@@ -11,7 +11,8 @@ import java.util.Objects;
  * programs in other languages. They stand beside this class as {@code setup-sheet.schema.json},
  * {@code report.schema.json}, {@code rule-file.schema.json}, {@code tuning-session.schema.json},
  * {@code catalogue.schema.json}, {@code kit.schema.json}, {@code kit-validation.schema.json},
- * {@code kit-waivers.schema.json} and {@code rule-limits.schema.json}.
+ * {@code kit-waivers.schema.json}, {@code report-difference.schema.json}, {@code
+ * sheet-impact.schema.json} and {@code rule-limits.schema.json}.
  *
  * <p>Whatever a reader of this package accepts, its schema accepts. The readers refuse more: fields
  * that stand twice, quantities out of range, parts that do not fit each other.
@@ -58,6 +59,16 @@ public final class JsonSchemas {
   /** {@return the schema of what {@link KitWaiversJson} reads and writes, as a text} */
   public static String kitWaivers() {
     return text("kit-waivers.schema.json");
+  }
+
+  /** {@return the schema of what {@link ReportDifferenceJson} reads and writes, as a text} */
+  public static String reportDifference() {
+    return text("report-difference.schema.json");
+  }
+
+  /** {@return the schema of what {@link SheetImpactJson} reads and writes, as a text} */
+  public static String sheetImpact() {
+    return text("sheet-impact.schema.json");
   }
 
   /** {@return the schema of what {@link LimitsJson} reads and writes, as a text} */

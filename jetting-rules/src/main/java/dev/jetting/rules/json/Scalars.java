@@ -18,6 +18,7 @@ final class Scalars {
 
   static final JsonDeserializer<Double> NUMBER = new NumberDeserializer();
   static final JsonDeserializer<Integer> WHOLE_NUMBER = new WholeNumberDeserializer();
+  static final JsonDeserializer<Long> LONG_NUMBER = new LongNumberDeserializer();
   static final JsonDeserializer<BigDecimal> DECIMAL = new DecimalDeserializer();
   static final JsonDeserializer<Boolean> TRUTH = new TruthDeserializer();
   static final JsonDeserializer<String> TEXT = new TextDeserializer(Integer.MAX_VALUE);
@@ -62,6 +63,16 @@ final class Scalars {
               && in.getNumberType() == JsonParser.NumberType.INT
           ? (Integer) in.getIntValue()
           : (Integer) context.handleUnexpectedToken(int.class, in);
+    }
+  }
+
+  private static final class LongNumberDeserializer extends JsonDeserializer<Long> {
+    @Override
+    public Long deserialize(JsonParser in, DeserializationContext context) throws IOException {
+      return in.hasToken(JsonToken.VALUE_NUMBER_INT)
+              && in.getNumberType() != JsonParser.NumberType.BIG_INTEGER
+          ? (Long) in.getLongValue()
+          : (Long) context.handleUnexpectedToken(long.class, in);
     }
   }
 

@@ -81,6 +81,9 @@ final class StrictIntrospector extends NopAnnotationIntrospector {
     if (type == int.class) {
       return Scalars.WHOLE_NUMBER;
     }
+    if (type == long.class) {
+      return Scalars.LONG_NUMBER;
+    }
     return type == String.class ? Scalars.TEXT : null;
   }
 

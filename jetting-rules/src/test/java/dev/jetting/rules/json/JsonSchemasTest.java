@@ -90,6 +90,20 @@ class JsonSchemasTest {
         SchemaWriter.of(
             "kit-waivers", "Waivers of jetting kits", KitWaiversForm.class, KitWaiversForm.HEADER));
     Documents.assertIsPublished(
+        "report-difference.schema.json",
+        SchemaWriter.of(
+            "report-difference",
+            "What two jetting reports differ in",
+            DifferenceDocument.class,
+            DifferenceDocument.HEADER));
+    Documents.assertIsPublished(
+        "sheet-impact.schema.json",
+        SchemaWriter.of(
+            "sheet-impact",
+            "What new jetting rules do to a sheet",
+            ImpactForm.class,
+            ImpactForm.HEADER));
+    Documents.assertIsPublished(
         "kit-validation.schema.json",
         SchemaWriter.of(
             "kit-validation",
@@ -109,6 +123,8 @@ class JsonSchemasTest {
     assertThat(Validators.complaintsOfSchema(JsonSchemas.kitValidation())).isEmpty();
     assertThat(Validators.complaintsOfSchema(JsonSchemas.ruleLimits())).isEmpty();
     assertThat(Validators.complaintsOfSchema(JsonSchemas.kitWaivers())).isEmpty();
+    assertThat(Validators.complaintsOfSchema(JsonSchemas.reportDifference())).isEmpty();
+    assertThat(Validators.complaintsOfSchema(JsonSchemas.sheetImpact())).isEmpty();
   }
 
   @ParameterizedTest

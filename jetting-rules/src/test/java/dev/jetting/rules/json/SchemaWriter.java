@@ -126,7 +126,7 @@ final class SchemaWriter {
     if (type == boolean.class || type == Boolean.class) {
       return typed("boolean");
     }
-    if (type == int.class) {
+    if (type == int.class || type == long.class) {
       return typed("integer");
     }
     if (type == JsonText.class) {

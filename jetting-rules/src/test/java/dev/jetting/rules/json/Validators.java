@@ -20,6 +20,8 @@ final class Validators {
   static final Validators KIT = new Validators(JsonSchemas.kit());
   static final Validators RULE_LIMITS = new Validators(JsonSchemas.ruleLimits());
   static final Validators KIT_WAIVERS = new Validators(JsonSchemas.kitWaivers());
+  static final Validators DIFFERENCE = new Validators(JsonSchemas.reportDifference());
+  static final Validators IMPACT = new Validators(JsonSchemas.sheetImpact());
   static final Validators KIT_VALIDATION = new Validators(JsonSchemas.kitValidation());
 
   private static final SchemaRegistry REGISTRY =
