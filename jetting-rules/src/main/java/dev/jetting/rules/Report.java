@@ -257,10 +257,7 @@ public record Report(
 
   private static RuleResult advised(RuleResult result, Map<Finding, Finding> advised) {
     Outcome outcome = result.outcome();
-    return new RuleResult(
-        result.ruleId(),
-        result.title(),
-        result.severity(),
+    return result.withOutcome(
         new Outcome(
             outcome.status(),
             outcome.findings().stream().map(f -> advised.getOrDefault(f, f)).toList(),

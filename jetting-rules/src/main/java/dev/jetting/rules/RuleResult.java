@@ -1,5 +1,6 @@
 package dev.jetting.rules;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -9,8 +10,17 @@ import java.util.Objects;
  * @param title its title
  * @param severity how much its findings matter
  * @param outcome its outcome
+ * @param tags its tags, in their order
+ * @param link where its page stands; empty if it has none
  */
-public record RuleResult(String ruleId, String title, Severity severity, Outcome outcome) {
+public record RuleResult(
+    String ruleId,
+    String title,
+    Severity severity,
+    Outcome outcome,
+    List<String> tags,
+    String link) {
+
   /**
    * Checks for nulls.
    *
@@ -18,15 +28,29 @@ public record RuleResult(String ruleId, String title, Severity severity, Outcome
    * @param title its title
    * @param severity how much its findings matter
    * @param outcome its outcome
+   * @param tags its tags
+   * @param link where its page stands; empty if it has none
    */
   public RuleResult {
     Objects.requireNonNull(ruleId, "ruleId");
     Objects.requireNonNull(title, "title");
     Objects.requireNonNull(severity, "severity");
     Objects.requireNonNull(outcome, "outcome");
+    tags = List.copyOf(tags);
+    Objects.requireNonNull(link, "link");
+  }
+
+  RuleResult withOutcome(Outcome other) {
+    return new RuleResult(ruleId, title, severity, other, tags, link);
   }
 
   static RuleResult of(Rule rule, AssessedSetting setting) {
-    return new RuleResult(rule.id(), rule.title(), rule.severity(), rule.evaluate(setting));
+    return new RuleResult(
+        rule.id(),
+        rule.title(),
+        rule.severity(),
+        rule.evaluate(setting),
+        List.copyOf(rule.tags()),
+        rule.link());
   }
 }

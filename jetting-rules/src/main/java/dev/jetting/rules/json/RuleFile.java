@@ -45,6 +45,8 @@ import java.util.stream.Stream;
  *
  * <ul>
  *   <li>{@code formerIds}: ids that it had before;
+ *   <li>{@code tags}: words by which a rulebook can be filtered, such as {@code ["fuel-supply"]};
+ *   <li>{@code link}: where its page stands, an address or a path;
  *   <li>{@code band}: the throttle band that it sees, such as {@code {"from": "1/8", "to": "1/2"}};
  *       the whole range unless given;
  *   <li>{@code when}: the condition without which it is not applicable;

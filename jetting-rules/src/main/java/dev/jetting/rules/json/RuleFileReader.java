@@ -30,6 +30,7 @@ final class RuleFileReader {
   private static final Pattern ONE_LINE =
       Pattern.compile("[^\\p{Cntrl}\\p{Cf}\\p{Cs}\\u2028\\u2029]*");
   private static final Pattern TAG = Pattern.compile("[a-z]{2,3}(-[A-Za-z0-9]{2,8}){0,3}");
+  private static final Pattern LINK = Pattern.compile("https?://[^\\s]+|[^:\\s]+");
   private static final Pattern SUBJECT = Pattern.compile("[A-Za-z]+(\\.[A-Za-z]+){0,9}");
 
   private RuleFileReader() {}
@@ -80,12 +81,38 @@ final class RuleFileReader {
             form.subject());
     form.examples()
         .ifPresent(all -> ExampleReader.check(path.child("examples"), all, judge.require()));
-    return draft
+    return described(path, form, draft)
         .title(form.title())
         .rationale(form.rationale())
         .severity(form.severity())
         .within(band)
         .judging(judge::judge);
+  }
+
+  /** With its tags and the address of its page. */
+  private static Rule.Draft described(Path path, RuleForm form, Rule.Draft draft) {
+    Rule.Draft described = draft;
+    List<String> tags = form.tags().orElse(List.of());
+    if (form.tags().isPresent()) {
+      size(path.child("tags"), tags, MOST_TEXTS, "tags");
+    }
+    for (int i = 0; i < tags.size(); i++) {
+      Rule.Draft before = described;
+      String tag = tags.get(i);
+      described = at(path.child("tags").child(i), () -> before.tagged(tag));
+    }
+    if (form.link().isEmpty()) {
+      return described;
+    }
+    String link = form.link().get();
+    if (!LINK.matcher(link).matches()) {
+      throw new Misplaced(
+          path.child("link"),
+          "link " + Quote.quoted(link),
+          "one that begins with https:// or http://, or a path without a colon");
+    }
+    Rule.Draft tagged = described;
+    return at(path.child("link"), () -> tagged.link(link));
   }
 
   /** The condition that stands at a place of a rule that was read before. */

@@ -59,7 +59,7 @@ class BadRuleFileTest {
       textBlock =
           """
           "format": "jetting rule file" => "format": "rules" => $.format: "rules": allowed "jetting rule file"
-          "title": "Filter => "titel": "Filter => $.rules[3].titel: unknown field "titel", perhaps "title": allowed id, formerIds, title, rationale, severity, band, when, require, message, remedy, subject, examples, texts
+          "title": "Filter => "titel": "Filter => $.rules[3].titel: unknown field "titel", perhaps "title": allowed id, formerIds, title, rationale, severity, tags, link, band, when, require, message, remedy, subject, examples, texts
           "atMost": "130 hundredths" => "atmost": "130 hundredths" => $.rules[0].require.atmost: unknown field "atmost", perhaps "atMost": allowed all, any, not, measure, take, within, atMost, atLeast, is, oneOf
           "times": 0.5 => "time": 0.5 => $.rules[1].require.all[0].atMost.time: unknown field "time", perhaps "times": allowed measure, take, within, times
           "times": 0.5 => "times": "0.5" => $.rules[1].require.all[0].atMost.times: "0.5": allowed a finite number

@@ -169,10 +169,21 @@ final class Reports {
             0.1),
         Lambda.of(0.625),
         List.of(
-            new RuleResult("a-lean-rule", "Lean", Severity.DANGER, failed),
-            new RuleResult("b-tree", "A tree", Severity.NOTE, tree),
             new RuleResult(
-                "c-silent", "Silent", Severity.WARNING, Outcome.notApplicable("no such part")),
+                "a-lean-rule",
+                "Lean",
+                Severity.DANGER,
+                failed,
+                List.of("mixture", "needle-2"),
+                "pages/lean.md"),
+            new RuleResult("b-tree", "A tree", Severity.NOTE, tree, List.of(), ""),
+            new RuleResult(
+                "c-silent",
+                "Silent",
+                Severity.WARNING,
+                Outcome.notApplicable("no such part"),
+                List.of(),
+                ""),
             new RuleResult(
                 "d-broken",
                 "Broken",
@@ -182,7 +193,9 @@ final class Reports {
                     List.of(),
                     Message.plain("by hand"),
                     List.of(),
-                    Optional.empty()))),
+                    Optional.empty()),
+                List.of(),
+                "")),
         List.of(
             new RankedFinding("a-lean-rule", Severity.DANGER, lean, Optional.empty()),
             new RankedFinding("a-lean-rule", Severity.DANGER, accepted, Optional.of(ACCEPTED)),

@@ -111,6 +111,8 @@ class RuleFileProperties {
             form.title(),
             form.rationale(),
             form.severity(),
+            form.tags(),
+            form.link(),
             form.band(),
             form.when(),
             require,

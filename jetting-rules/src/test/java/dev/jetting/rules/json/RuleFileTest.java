@@ -1,6 +1,7 @@
 package dev.jetting.rules.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.jetting.core.parts.Intake;
@@ -26,6 +27,8 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What rules from a file say of settings. */
 class RuleFileTest {
@@ -49,6 +52,48 @@ class RuleFileTest {
     assertThat(first.severity()).isEqualTo(Severity.WARNING);
     assertThat(first.band()).isEqualTo(ThrottleBand.eighths(6, 8));
     assertThat(FILE.rules().get(1).band()).isEqualTo(ThrottleBand.WHOLE);
+  }
+
+  @Test
+  void tagsAndLink_areThoseOfTheRule_andOfItsResults() {
+    RuleFile file = RuleFile.read(tagged("https://shop.example/rules#main"));
+    Rulebook book = Rulebook.of("shop", "1", file.rules());
+
+    assertThat(file.rules().get(0).tags()).containsExactly("kit", "main-jet");
+    assertThat(book.tagged("kit").rules()).hasSize(1);
+    assertThat(book.evaluate(ALL_ROUND).results())
+        .filteredOn(result -> result.ruleId().equals("kit-main-jet"))
+        .singleElement()
+        .satisfies(
+            result -> {
+              assertThat(result.tags()).containsExactly("kit", "main-jet");
+              assertThat(result.link()).isEqualTo("https://shop.example/rules#main");
+            });
+    assertThat(RuleFile.read(file.toJson())).isEqualTo(file);
+  }
+
+  /** A program may make it a link that a person follows. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"javascript:alert(1)", "file:///etc/passwd", "a b", "", "data:text/html,x"})
+  void link_thatIsNoPageOrPath_isRefused(String link) {
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> RuleFile.read(tagged(link)))
+        .withMessageStartingWith("$.rules[0].link: link \"" + link + "\": allowed one that begins");
+  }
+
+  @Test
+  void tag_thatIsNoWord_isRefusedWithItsPlace() {
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> RuleFile.read(tagged("page.md").replace("\"main-jet\"", "\"Main jet\"")))
+        .withMessageStartingWith("$.rules[0].tags[1]: ");
+  }
+
+  private static String tagged(String link) {
+    return Documents.edited(
+        "example-rules.json",
+        "\"title\": \"Main jet beyond the kit\"",
+        "\"tags\": [\"kit\", \"main-jet\"], \"link\": \"" + link + "\", \"title\": \"Main\"");
   }
 
   @Test

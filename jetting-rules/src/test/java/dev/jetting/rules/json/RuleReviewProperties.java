@@ -165,6 +165,8 @@ class RuleReviewProperties {
                     "r",
                     severity,
                     Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
                     when,
                     require,
                     "m",
