@@ -53,7 +53,10 @@ public final class ReferenceSetup {
         "reference-180",
         Displacement.ofCubicCentimetres(180),
         RpmCurve.of(RpmCurve.Point.of(1300, 0.48), RpmCurve.Point.of(7200, 0.74)),
-        Induction.assumedMild(),
+        Induction.rotaryValve(
+            "reference",
+            Coefficient.assumed(130, "°", "invented"),
+            Coefficient.assumed(55, "°", "invented")),
         Exhaust.reference("reference"),
         new LoadLine(EngineSpeed.ofRpm(1300), EngineSpeed.ofRpm(7200)),
         MixtureNeed.assumedMild());
@@ -66,7 +69,7 @@ public final class ReferenceSetup {
         JetBore.ofMillimetres(0.51),
         new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.75)),
         Cutaway.ofMillimetres(3.75),
-        Length.ofMillimetres(1.2),
+        Length.ofMillimetres(1.8),
         NeedleJet.of(Diameter.ofMillimetres(2.49)),
         needle(55),
         ClipPosition.fromTop(2, 5),
@@ -78,7 +81,7 @@ public final class ReferenceSetup {
     return new Needle(
         "reference needle",
         Diameter.ofMillimetres(2.33),
-        List.of(new Taper(Length.ofMillimetres(4.7), 0.0290)),
+        List.of(new Taper(Length.ofMillimetres(4.75), 0.0226)),
         5,
         Length.ofMillimetres(0.85),
         Length.ofMillimetres(tip));
@@ -117,11 +120,11 @@ public final class ReferenceSetup {
   public static PilotCircuit pilot(ScrewKind kind) {
     return new PilotCircuit(
         kind,
-        Area.ofSquareMillimetres(0.14),
+        Area.ofSquareMillimetres(0.207),
         Area.ofSquareMillimetres(0.54),
-        Area.ofSquareMillimetres(0.54),
-        Length.ofMillimetres(0.4),
-        Length.ofMillimetres(2.3),
+        Area.ofSquareMillimetres(0.36),
+        Length.ofMillimetres(0),
+        Length.ofMillimetres(2.1),
         Length.ofMillimetres(1.0),
         ScrewTurns.of(4));
   }

@@ -132,9 +132,7 @@ public final class SetupArbitraries extends DomainContextBase {
 
   /** Engines for a carburettor of 30 mm. */
   public static Arbitrary<Engine> engines() {
-    Arbitrary<Exhaust> exhausts =
-        Combinators.combine(curves(0.6, 1.4), numbers(0, 2))
-            .as((curve, blowback) -> new Exhaust("some exhaust", curve, blowback));
+    Arbitrary<Exhaust> exhausts = curves(0.6, 1.4).map(curve -> new Exhaust("some exhaust", curve));
     return Combinators.combine(
             numbers(60, 350), curves(0.3, 1.1), inductions(), exhausts, loadLines())
         .as(
@@ -164,8 +162,15 @@ public final class SetupArbitraries extends DomainContextBase {
   }
 
   private static Arbitrary<Induction> inductions() {
-    return Combinators.combine(numbers(0.3, 1), numbers(0, 0.3))
-        .as((open, back) -> new Induction("some induction", invented(open), invented(back)));
+    Arbitrary<Induction> ports =
+        numbers(110, 210).map(duration -> Induction.pistonPort("port", invented(duration)));
+    Arbitrary<Induction> valves =
+        Combinators.combine(numbers(100, 160), numbers(35, 90))
+            .as(
+                (opens, closes) ->
+                    Induction.rotaryValve("valve", invented(opens), invented(closes)));
+    return Arbitraries.oneOf(
+        ports, valves, Arbitraries.of(Induction.reedValve("reed"), Induction.unknown("unknown")));
   }
 
   private static Arbitrary<LoadLine> loadLines() {

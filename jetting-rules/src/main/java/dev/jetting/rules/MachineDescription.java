@@ -2,6 +2,7 @@ package dev.jetting.rules;
 
 import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Carburettor;
@@ -13,7 +14,6 @@ import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.core.typical.Cooling;
-import dev.jetting.core.typical.InductionKind;
 import dev.jetting.core.typical.MachineValue;
 import dev.jetting.core.typical.StateOfTune;
 import dev.jetting.core.typical.TypicalCarburettor;
@@ -41,6 +41,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
@@ -75,7 +76,8 @@ import org.jspecify.annotations.Nullable;
 public final class MachineDescription {
 
   private static final Set<MachineValue> OF_ENGINE =
-      Collections.unmodifiableSet(EnumSet.range(MachineValue.PEAK_SPEED, MachineValue.OPEN_SHARE));
+      Collections.unmodifiableSet(
+          EnumSet.range(MachineValue.PEAK_SPEED, MachineValue.INLET_CLOSES));
 
   private static final Set<MachineValue> OF_CARBURETTOR =
       Collections.unmodifiableSet(
@@ -530,11 +532,15 @@ public final class MachineDescription {
       if (typical.contains(MachineValue.IDLE_LIFT)) {
         setup = setup.withSetting(setup.setting().withIdleLift(idleLift(setup)));
       }
-      for (MachineValue value : typical) {
-        double number = value.in(setup).orElseThrow();
-        assumptions.put(
-            value.toString(),
-            Coefficient.assumed(number, value.unit(), "typical of such a machine; not measured"));
+      for (MachineValue value : MachineValue.values()) {
+        OptionalDouble number = value.in(setup);
+        if (number.isEmpty()) { // such as the timing of an inlet that has none
+          typical.remove(value);
+        } else if (typical.contains(value)) {
+          assumptions.put(
+              value.toString(),
+              Coefficient.assumed(number.getAsDouble(), value.unit(), reason(value)));
+        }
       }
       SetupSheet sheet =
           SetupSheet.builder()
@@ -546,6 +552,12 @@ public final class MachineDescription {
               .typical(typical)
               .build();
       return new MachineDescription(sheet, assumptions);
+    }
+
+    private static String reason(MachineValue value) {
+      return value == MachineValue.INLET_KIND
+          ? "not stated: a middle between a reed valve at -1 and a piston port at 1"
+          : "typical of such a machine; not measured";
     }
 
     private void checkStated() {
@@ -615,7 +627,7 @@ public final class MachineDescription {
               Objects.requireNonNull(displacement),
               Objects.requireNonNull(tune),
               Optional.ofNullable(cooling).orElse(Cooling.AIR),
-              Optional.ofNullable(induction).orElse(InductionKind.PISTON_PORT));
+              Optional.ofNullable(induction).orElse(InductionKind.UNKNOWN));
       assume(typical, OF_ENGINE);
       assumptions.put("factor on the mixture needed, by cooling", usual.cooling().needFactor());
       return usual.engine();

@@ -5,10 +5,12 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.calibration.Spreads;
 import dev.jetting.core.checks.Checks;
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
@@ -78,7 +80,7 @@ public record SetupSheet(
    * @return the wider model; the same one where nothing is typical
    */
   public RiskModel riskModel(RiskModel measured) {
-    return measured.withGuesses(setup, typical);
+    return measured.withGuesses(setup, guessed());
   }
 
   /**
@@ -91,9 +93,19 @@ public record SetupSheet(
    */
   public Calibration calibration(RiskModel measured, Calibration calibration) {
     Spreads narrow = measured.uncertainty().spreads();
-    return typical.isEmpty() || !calibration.spreads().equals(narrow)
+    return guessed().isEmpty() || !calibration.spreads().equals(narrow)
         ? calibration
         : calibration.withSpreads(riskModel(measured).uncertainty().spreads());
+  }
+
+  /** What is typical, and the kind of the inlet where nobody stated it. */
+  private Set<MachineValue> guessed() {
+    if (setup.engine().induction().kind() != InductionKind.UNKNOWN) {
+      return typical;
+    }
+    Set<MachineValue> guessed = EnumSet.of(MachineValue.INLET_KIND);
+    guessed.addAll(typical);
+    return guessed;
   }
 
   /**

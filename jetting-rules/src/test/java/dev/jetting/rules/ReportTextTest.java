@@ -67,7 +67,7 @@ class ReportTextTest {
 
   @Test
   void of_worstPointBetweenTheMarksOfTheGrip_hasARow() {
-    AssessedSetting setting = assessed(SMALL_MAIN);
+    AssessedSetting setting = assessed(ALL_ROUND.withNeedleJet(TwoHundred.needleJet(2.62)));
     ThrottleOpening worst = setting.profile().worst().mixture().throttle();
     assertThat(worst.share() * 8).isNotEqualTo(Math.rint(worst.share() * 8));
     String row = row(ReportText.of(book(setting)), throttle(worst));

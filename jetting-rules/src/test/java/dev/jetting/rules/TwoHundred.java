@@ -55,13 +55,21 @@ public final class TwoHundred {
           "standard 200 with a simple expansion exhaust",
           Displacement.ofCubicCentimetres(200),
           RpmCurve.of(RpmCurve.Point.of(1400, 0.50), RpmCurve.Point.of(7500, 0.72)),
-          Induction.assumedMild(),
+          valve("standard", 130, 55),
           Exhaust.reference("simple expansion exhaust"),
           new LoadLine(EngineSpeed.ofRpm(1400), EngineSpeed.ofRpm(7500)),
           MixtureNeed.assumedMild());
 
+  private static Induction valve(String tune, double opens, double closes) {
+    return Induction.rotaryValve(
+        "rotary valve, " + tune,
+        Coefficient.assumed(opens, "°", "invented"),
+        Coefficient.assumed(closes, "°", "invented"));
+  }
+
   /**
-   * A tuned engine of 210 to 225 cm³: more delivery, at a higher speed, and hardly any blowback.
+   * A tuned engine of 210 to 225 cm³: more delivery, at a higher speed, and an inlet open for
+   * longer.
    *
    * @param cubicCentimetres displacement
    */
@@ -73,7 +81,7 @@ public final class TwoHundred {
             RpmCurve.Point.of(1400, 0.50),
             RpmCurve.Point.of(5000, 0.62),
             RpmCurve.Point.of(8500, 0.92)),
-        Induction.assumedTuned(),
+        valve("tuned", 135, 62),
         Exhaust.reference("tuned expansion exhaust"),
         new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(8500)),
         MixtureNeed.assumedTuned());
@@ -88,11 +96,10 @@ public final class TwoHundred {
               RpmCurve.Point.of(1400, 0.50),
               RpmCurve.Point.of(4000, 0.60),
               RpmCurve.Point.of(6000, 0.55)),
-          Induction.assumedMild(),
+          valve("very mild", 125, 50),
           new Exhaust(
               "restrictive exhaust",
-              RpmCurve.of(RpmCurve.Point.of(3000, 1), RpmCurve.Point.of(6000, 0.85)),
-              1.3),
+              RpmCurve.of(RpmCurve.Point.of(3000, 1), RpmCurve.Point.of(6000, 0.85))),
           new LoadLine(EngineSpeed.ofRpm(1400), EngineSpeed.ofRpm(6000)),
           MixtureNeed.assumedVeryMild());
 
@@ -115,7 +122,7 @@ public final class TwoHundred {
           JetBore.ofMillimetres(0.55),
           new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)),
           Cutaway.ofMillimetres(4),
-          Length.ofMillimetres(1.3),
+          Length.ofMillimetres(2),
           needleJet(2.66),
           NEEDLE,
           ClipPosition.fromTop(2, 5),
@@ -140,11 +147,11 @@ public final class TwoHundred {
         Length.ofMillimetres(12),
         new PilotCircuit(
             kind,
-            Area.ofSquareMillimetres(0.184),
+            Area.ofSquareMillimetres(0.286),
             Area.ofSquareMillimetres(0.62),
-            Area.ofSquareMillimetres(0.62),
+            Area.ofSquareMillimetres(0.413),
             Length.ofMillimetres(0),
-            Length.ofMillimetres(2.1),
+            Length.ofMillimetres(2.25),
             Length.ofMillimetres(1),
             ScrewTurns.of(3)),
         new FloatValve(
@@ -176,7 +183,7 @@ public final class TwoHundred {
     return new Needle(
         id,
         Diameter.ofMillimetres(cylinder),
-        List.of(new Taper(Length.ofMillimetres(4.7), 0.029)),
+        List.of(new Taper(Length.ofMillimetres(5.1), 0.0226)),
         5,
         Length.ofMillimetres(0.9),
         Length.ofMillimetres(45));

@@ -87,11 +87,6 @@ public record Engine(
     return deliveryRatio.at(speed) * exhaust.deliveryFactor().at(speed);
   }
 
-  /** {@return β₁ with the exhaust fitted, a plain number} */
-  public double blowback() {
-    return induction.blowback().value() * exhaust.blowbackFactor();
-  }
-
   /**
    * This engine with another exhaust.
    *

@@ -9,23 +9,20 @@ import java.util.Objects;
  *
  * @param id plain name
  * @param deliveryFactor factor on the delivery ratio over engine speed
- * @param blowbackFactor factor on the blowback, 0 to 3
  */
-public record Exhaust(String id, RpmCurve deliveryFactor, double blowbackFactor) {
+public record Exhaust(String id, RpmCurve deliveryFactor) {
 
   /**
-   * Checks the factor.
+   * Checks the id.
    *
    * @param id plain name
    * @param deliveryFactor factor on the delivery ratio over engine speed
-   * @param blowbackFactor factor on the blowback, 0 to 3
    * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
-   *     characters or the blowback factor is outside 0 to 3
+   *     characters
    */
   public Exhaust {
     Checks.id("exhaust", id);
     Objects.requireNonNull(deliveryFactor, "deliveryFactor");
-    blowbackFactor = Checks.within("blowback factor of exhaust " + id, blowbackFactor, 0, 3);
   }
 
   /**
@@ -35,6 +32,6 @@ public record Exhaust(String id, RpmCurve deliveryFactor, double blowbackFactor)
    * @return an exhaust without effect
    */
   public static Exhaust reference(String id) {
-    return new Exhaust(id, RpmCurve.constant(1), 1);
+    return new Exhaust(id, RpmCurve.constant(1));
   }
 }

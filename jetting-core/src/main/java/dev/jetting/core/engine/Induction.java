@@ -2,57 +2,115 @@ package dev.jetting.core.engine;
 
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.number.Decimals;
+import java.util.Objects;
 
 /**
- * How the inlet of a crankcase-scavenged engine breathes: what the pulsation does to the signal at
- * the carburettor.
+ * How the inlet of a crankcase-scavenged engine breathes: what opens it, and when.
  *
- * <p>The inlet is open for a part φ(u) = 1 − (1−φ₁) u of the cycle and blows back a share β(u) = β₁
- * u of the charge, u the lift of the slide by the bore. Blown-back air passes the carburettor three
- * times and takes fuel each time, so an engine that blows back much is richer on the same jets.
+ * <p>Kind and timing decide the pulsation at the carburettor, and with it how much is blown back at
+ * a speed: blown-back air passes the carburettor three times and takes fuel each time. Read the
+ * timing off with a degree disc. A reed opens by itself, and an unknown inlet has no timing; both
+ * keep what is stated and use none of it.
  *
  * @param id plain name of the kind of induction and its state of tune
- * @param openShare φ₁, share of the cycle in which the inlet is open at full lift, 0.1 to 1
- * @param blowback β₁, share of the charge blown back at full lift, 0 to 0.5
+ * @param kind what opens the inlet
+ * @param opens degrees before top dead centre at which it begins to open, 40 to 180
+ * @param closes degrees after top dead centre at which it is shut, 20 to 120; with a piston port as
+ *     many as it opens before
  */
-public record Induction(String id, Coefficient openShare, Coefficient blowback) {
+public record Induction(String id, InductionKind kind, Coefficient opens, Coefficient closes) {
+
+  private static final double USUAL_PISTON_PORT = 150;
 
   /**
-   * Checks the coefficients.
+   * Checks the timing.
    *
    * @param id plain name of the kind of induction and its state of tune
-   * @param openShare φ₁, share of the cycle in which the inlet is open at full lift, 0.1 to 1
-   * @param blowback β₁, share of the charge blown back at full lift, 0 to 0.5
+   * @param kind what opens the inlet
+   * @param opens degrees before top dead centre at which it begins to open, 40 to 180
+   * @param closes degrees after top dead centre at which it is shut, 20 to 120
    * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
-   *     characters or a coefficient is out of range
+   *     characters, an angle is out of range, or a piston port does not close as late as it opens
+   *     early
    */
   public Induction {
     Checks.id("induction", id);
-    Checks.within("open share of induction " + id, openShare.value(), 0.1, 1);
-    Checks.within("blowback of induction " + id, blowback.value(), 0, 0.5);
+    Objects.requireNonNull(kind, "kind");
+    Checks.within("opening of induction " + id + " in degrees before TDC", opens.value(), 40, 180);
+    Checks.within("closing of induction " + id + " in degrees after TDC", closes.value(), 20, 120);
+    Checks.that(
+        kind != InductionKind.PISTON_PORT || opens.value() == closes.value(),
+        "closing of induction " + id + " in degrees after TDC",
+        closes.value(),
+        () ->
+            "with a piston port the "
+                + Decimals.shortest(opens.value())
+                + " at which it opens before TDC");
   }
 
   /**
-   * A mild engine as this project assumes it: a good deal of blowback at the power peak.
+   * A piston port.
    *
-   * @return the assumed coefficients, φ₁ 0.5 and β₁ 0.15
+   * @param id plain name
+   * @param duration degrees of the crank for which it is open, 80 to 240
+   * @return the induction
+   * @throws IllegalArgumentException if the id is blank or the duration is out of range
    */
+  public static Induction pistonPort(String id, Coefficient duration) {
+    Coefficient half =
+        new Coefficient(duration.value() / 2, duration.unit(), duration.origin(), duration.note());
+    return new Induction(id, InductionKind.PISTON_PORT, half, half);
+  }
+
+  /**
+   * A rotary valve.
+   *
+   * @param id plain name
+   * @param opens degrees before top dead centre at which it begins to open, 40 to 180
+   * @param closes degrees after top dead centre at which it is shut, 20 to 120
+   * @return the induction
+   * @throws IllegalArgumentException if the id is blank or an angle is out of range
+   */
+  public static Induction rotaryValve(String id, Coefficient opens, Coefficient closes) {
+    return new Induction(id, InductionKind.ROTARY_VALVE, opens, closes);
+  }
+
+  /**
+   * A reed valve.
+   *
+   * @param id plain name
+   * @return the induction
+   * @throws IllegalArgumentException if the id is blank
+   */
+  public static Induction reedValve(String id) {
+    return untimed(id, InductionKind.REED_VALVE);
+  }
+
+  /**
+   * An inlet that nobody named.
+   *
+   * @param id plain name
+   * @return the induction
+   * @throws IllegalArgumentException if the id is blank
+   */
+  public static Induction unknown(String id) {
+    return untimed(id, InductionKind.UNKNOWN);
+  }
+
+  private static Induction untimed(String id, InductionKind kind) {
+    Coefficient half =
+        Coefficient.assumed(USUAL_PISTON_PORT / 2, "°", "plays no part with this inlet");
+    return new Induction(id, kind, half, half);
+  }
+
+  /** {@return a mild engine whose kind of inlet is not stated} */
   public static Induction assumedMild() {
-    return new Induction(
-        "mild",
-        Coefficient.assumed(0.5, "1", "inlet open for about half a turn"),
-        Coefficient.assumed(0.15, "1", "a mild inlet is out of tune at its peak; not measured"));
+    return unknown("mild");
   }
 
-  /**
-   * A tuned engine as this project assumes it: an inlet tuned to its peak hardly blows back there.
-   *
-   * @return the assumed coefficients, φ₁ 0.5 and β₁ 0.05
-   */
+  /** {@return a tuned engine whose kind of inlet is not stated} */
   public static Induction assumedTuned() {
-    return new Induction(
-        "tuned",
-        Coefficient.assumed(0.5, "1", "inlet open for about half a turn"),
-        Coefficient.assumed(0.05, "1", "an inlet tuned to its peak; not measured"));
+    return unknown("tuned");
   }
 }

@@ -11,6 +11,7 @@ package dev.jetting.core.flow;
  * @param head height of the mouth over the fuel level, m
  * @param density ρ of the fuel, kg/m³
  * @param viscosity μ of the fuel, Pa s
+ * @param inertance I of the column of fuel from the main jet to the mouth, kg/m⁴
  */
 public record MainPath(
     Nozzle nozzle,
@@ -20,7 +21,15 @@ public record MainPath(
     Jet mainJet,
     double head,
     double density,
-    double viscosity) {
+    double viscosity,
+    double inertance) {
+
+  /**
+   * Length by area of the fuel's way from the main jet to the mouth, times the bore of the slide
+   * (assumed): a column as long as the bore is wide in a needle jet of a tenth of it, and about as
+   * much again in jet and ring. It is meant to be the same for every jet.
+   */
+  public static final double COLUMN_BY_BORE = 230;
 
   /** Standard acceleration of free fall, m/s² (exact by definition, ISO 80000-3). */
   public static final double GRAVITY = 9.80665;
@@ -37,36 +46,80 @@ public record MainPath(
   }
 
   /**
-   * The fuel while the inlet is open.
+   * The fuel.
    *
-   * @param flow mass flow, kg/s
-   * @param volumeFlow Q, m³/s
+   * @param flow mean mass flow, kg/s
    * @param needle diameter of the needle in the jet, m
    * @param ring restriction of the ring
+   * @param drive what drives it
    */
-  public record Fuel(double flow, double volumeFlow, double needle, Restriction ring) {}
+  public record Fuel(double flow, double needle, Restriction ring, Drive drive) {}
+
+  /**
+   * What drives the fuel.
+   *
+   * @param openShare φ, share of the turn for which the wave stands
+   * @param peak suction of the wave less the head, Pa
+   * @param mean mean suction less the head, Pa
+   * @param inertia N I, Pa s/m³
+   */
+  public record Drive(double openShare, double peak, double mean, double inertia) {
+
+    /**
+     * Mean volume flow through a restriction that is given by its numbers.
+     *
+     * @param alpha α, Pa/(m³/s)²
+     * @param beta β, Pa/(m³/s)
+     * @return m³/s
+     */
+    public double flow(double alpha, double beta) {
+      return PulsedFlow.flow(alpha, beta, openShare, peak, mean, inertia);
+    }
+
+    PulsedFlow.Answer answer(Restriction all) {
+      return PulsedFlow.answer(all.alpha(), all.beta(), openShare, peak, mean, inertia);
+    }
+  }
+
+  /**
+   * What drives the fuel of this path.
+   *
+   * @param air state of the air side
+   * @param suction Δp_N while the wave stands, Pa
+   * @return the drive
+   */
+  public Drive drive(AirSide.State air, double suction) {
+    double headPressure = density * GRAVITY * head;
+    return new Drive(
+        air.openShare(),
+        suction - headPressure,
+        air.openShare() * suction - headPressure,
+        air.revolutions() * inertance);
+  }
 
   /**
    * How the fuel answers to what meters it.
    *
-   * @param ring ∂ ln Q/∂ ln of what the ring passes, 0 to 1; the main jet has the rest
+   * @param ring ∂ ln Q/∂ ln of what the ring passes, zero or more
+   * @param jet ∂ ln Q/∂ ln of what the main jet passes, zero or more
    * @param byNeedleJet ∂ ln Q/∂ of the needle jet's diameter, 1/m, zero or more
    * @param byNeedle ∂ ln Q/∂ of the needle's diameter, 1/m, zero or less
    * @param byMainJet ∂ ln Q/∂ of the main jet's bore, 1/m, zero or more
    */
-  public record Answers(double ring, double byNeedleJet, double byNeedle, double byMainJet) {}
+  public record Answers(
+      double ring, double jet, double byNeedleJet, double byNeedle, double byMainJet) {}
 
   /**
-   * The fuel while the inlet is open.
+   * The fuel.
    *
-   * @param suction Δp_N, Pa
+   * @param drive what drives it
    * @param needle diameter of the needle in the jet, m
    * @return its flow
    */
-  public Fuel fuel(double suction, double needle) {
+  public Fuel fuel(Drive drive, double needle) {
     Restriction ring = restriction(needle);
-    double flow = ring.then(mainJet.restriction()).flow(suction - density * GRAVITY * head);
-    return new Fuel(density * flow, flow, needle, ring);
+    Restriction all = ring.then(mainJet.restriction());
+    return new Fuel(density * drive.flow(all.alpha(), all.beta()), needle, ring, drive);
   }
 
   /**
@@ -96,8 +149,7 @@ public record MainPath(
    * @return its answers
    */
   public Answers answers(Fuel fuel) {
-    return answers(
-        NeedleAnnulus.Ring.of(fuel.ring, needleJet, fuel.needle), mainJet, fuel.volumeFlow);
+    return answers(NeedleAnnulus.Ring.of(fuel.ring, needleJet, fuel.needle), mainJet, fuel.drive);
   }
 
   /**
@@ -105,15 +157,22 @@ public record MainPath(
    *
    * @param ring the ring
    * @param mainJet the main jet
-   * @param flow Q through both, m³/s
+   * @param drive what drives the fuel
    * @return its answers
    */
-  public static Answers answers(NeedleAnnulus.Ring ring, Jet mainJet, double flow) {
-    Restriction all = ring.restriction().then(mainJet.restriction());
+  public static Answers answers(NeedleAnnulus.Ring ring, Jet mainJet, Drive drive) {
+    Restriction own = ring.restriction();
+    PulsedFlow.Answer answer = drive.answer(own.then(mainJet.restriction()));
     return new Answers(
-        ring.restriction().say(all, flow),
-        all.answer(ring.byJet(), flow),
-        all.answer(ring.byNeedle(), flow),
-        all.answer(mainJet.byBore(), flow));
+        answer.to(passing(own)),
+        answer.to(passing(mainJet.restriction())),
+        answer.to(ring.byJet()),
+        answer.to(ring.byNeedle()),
+        answer.to(mainJet.byBore()));
+  }
+
+  /** How a restriction changes with the logarithm of what it passes. */
+  private static Restriction passing(Restriction restriction) {
+    return new Restriction(-2 * restriction.alpha(), -restriction.beta());
   }
 }

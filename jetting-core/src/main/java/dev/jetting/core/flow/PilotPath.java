@@ -4,9 +4,11 @@ package dev.jetting.core.flow;
  * The pilot circuit: jet, bleed air, and the emulsion's way out past the screw and the progression
  * hole.
  *
- * <p>The depression w in the well is the one root in [0, Δp] of (C_o A_o)² 2 (Δp − w) = (ṁ_p +
- * ṁ_b)(ṁ_p/ρ_f + ṁ_b/ρ): the outlet passes what jet and bleed bring, as a homogeneous mixture. The
- * left side falls with w, the right side rises.
+ * <p>The depression w in the well is the one root in [0, Δp] of (C_o A_o)² 2 E = (ṁ_p +
+ * ṁ_b)(ṁ_p/ρ_f + ṁ_b/ρ): the outlet passes what jet and bleed bring, as a homogeneous mixture whose
+ * air expands at its temperature, E = (p_e²/p₀) ln((p₀ − w)/p_e), with p_e the pressure behind the
+ * slide, or (p₀ − w)/√e where the outlet chokes. For small Δp it is Δp − w. The left side falls
+ * with w, the right side rises.
  *
  * @param jet the pilot jet
  * @param head height of the outlet over the fuel level, m
@@ -17,6 +19,7 @@ package dev.jetting.core.flow;
  * @param uncoverTo lift above idle at which it is uncovered, m
  * @param fuelDensity ρ_f, kg/m³
  * @param airDensity ρ, kg/m³
+ * @param ambient p₀, Pa
  */
 public record PilotPath(
     Jet jet,
@@ -27,16 +30,21 @@ public record PilotPath(
     double uncoverFrom,
     double uncoverTo,
     double fuelDensity,
-    double airDensity) {
+    double airDensity,
+    double ambient) {
+
+  /** (p₀ − w) by the pressure at which a gas that keeps its temperature chokes: √e. */
+  private static final double CHOKED = Math.sqrt(Math.E);
 
   /**
    * The state of the pilot circuit.
    *
    * @param wellDepression w, Pa
-   * @param fuelFlow mass flow of fuel while the inlet is open, kg/s
+   * @param fuelFlow mass flow of fuel while the wave stands, kg/s
    * @param outlet C_o A_o, with what the slide uncovers, m²
+   * @param depression Δp behind the slide, Pa
    */
-  public record State(double wellDepression, double fuelFlow, double outlet) {}
+  public record State(double wellDepression, double fuelFlow, double outlet, double depression) {}
 
   /**
    * Solves the balance.
@@ -52,12 +60,12 @@ public record PilotPath(
             w -> {
               double fuel = fuelFlow(w);
               double air = bleedFlow(w);
-              return area * area * 2 * (depression - w)
+              return area * area * 2 * expansion(w, depression)
                   - (fuel + air) * (fuel / fuelDensity + air / airDensity);
             },
             0,
             depression);
-    return new State(well, fuelFlow(well), area);
+    return new State(well, fuelFlow(well), area, depression);
   }
 
   /**
@@ -80,11 +88,29 @@ public record PilotPath(
     double flow = fuel / fuelDensity;
     double mixed = flow + air / airDensity;
     double byWell =
-        2 * state.outlet * state.outlet + air / (2 * well) * (mixed + (fuel + air) / airDensity);
+        2 * state.outlet * state.outlet * expansionByWell(well, state.depression)
+            + air / (2 * well) * (mixed + (fuel + air) / airDensity);
     double byFuel = fuelDensity * mixed + fuel + air;
     Restriction own = jet.restriction();
     double steepness = 2 * own.alpha() * flow + own.beta();
     return own.answer(jet.byBore(), flow) * byWell * steepness / (byWell * steepness + byFuel);
+  }
+
+  /** E, Pa. */
+  private double expansion(double well, double depression) {
+    double before = ambient - well;
+    double behind = ambient - depression;
+    if (behind * CHOKED < before) {
+      return before * before / (2 * Math.E * ambient);
+    }
+    return behind * behind / ambient * StrictMath.log1p((depression - well) / behind);
+  }
+
+  /** −∂E/∂w. */
+  private double expansionByWell(double well, double depression) {
+    double before = ambient - well;
+    double behind = Math.max(ambient - depression, before / CHOKED);
+    return behind * behind / (ambient * before);
   }
 
   private double bleedFlow(double well) {

@@ -64,16 +64,4 @@ public record Restriction(double alpha, double beta) {
   double answer(Restriction change, double flow) {
     return flow == 0 ? 0 : -(change.alpha * flow + change.beta) / (2 * alpha * flow + beta);
   }
-
-  /**
-   * How the flow through this restriction and others answers to a factor on what this one passes
-   * ({@link #passing}).
-   *
-   * @param all this and the others
-   * @param flow Q through all, m³/s
-   * @return ∂ ln Q/∂ ln f, 0 to 1; 0 where nothing flows
-   */
-  double say(Restriction all, double flow) {
-    return all.answer(new Restriction(-2 * alpha, -beta), flow);
-  }
 }

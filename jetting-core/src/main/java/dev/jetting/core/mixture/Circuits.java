@@ -1,6 +1,5 @@
 package dev.jetting.core.mixture;
 
-import dev.jetting.core.engine.Engine;
 import dev.jetting.core.flow.AirSide;
 import dev.jetting.core.flow.Jet;
 import dev.jetting.core.flow.MainPath;
@@ -80,25 +79,12 @@ final class Circuits {
   }
 
   AirSide air(Shift shift) {
-    Setting setting = setup.setting();
-    Engine engine = setup.engine();
-    FlowCoefficients flow = setting.carburettor().flow();
-    double filterArea =
-        setting.intake().effectiveArea().map(a -> a.squareMillimetres() * SQUARE_MM).orElse(0.0);
-    return new AirSide(
-        bore(),
-        Math.max(0, setting.cutaway().millimetres() + shift.of(MeteringPart.CUTAWAY)) * MM,
-        idleLift(),
-        flow.upstreamGap().value(),
-        flow.downstreamGap().value(),
-        filterArea == 0 ? 0 : 1 / (filterArea * filterArea),
-        engine.induction().openShare().value(),
-        engine.blowback(),
-        1 / differences.factor(ErrorSource.AIR),
-        engine.displacement().cubicCentimetres() * 1e-6,
-        setup.air().pressure().pascals(),
-        setup.air().temperature().kelvin(),
-        setup.air().specificGasConstant());
+    return AirSides.of(
+        setup.engine(),
+        setup.setting(),
+        setup.air(),
+        shift.of(MeteringPart.CUTAWAY),
+        1 / differences.factor(ErrorSource.AIR));
   }
 
   MainPath main(Shift shift) {
@@ -124,7 +110,8 @@ final class Circuits {
         jet.passing(differences.factor(ErrorSource.MAIN)),
         head(carburettor.needleJetHead()),
         fuelDensity,
-        fuelViscosity);
+        fuelViscosity,
+        fuelDensity * MainPath.COLUMN_BY_BORE / bore());
   }
 
   PilotPath pilot(Shift shift) {
@@ -146,12 +133,13 @@ final class Circuits {
         pilot.uncoversFrom().millimetres() * MM,
         pilot.uncoversTo().millimetres() * MM,
         fuelDensity,
-        setup.air().density().kilogramsPerCubicMetre());
+        setup.air().density().kilogramsPerCubicMetre(),
+        setup.air().pressure().pascals());
   }
 
   /** Mean flow of the pilot's fuel in kg/s, the circuit in a state behind an air side. */
   double pilotFuel(AirSide.State air, PilotPath.State well) {
-    return air.openShare() * well.fuelFlow() * pilotFactor;
+    return air.pilotShare() * well.fuelFlow() * pilotFactor;
   }
 
   /** Height in m of a mouth over the fuel; fuel that stands above it is taken to stand in it. */

@@ -2,7 +2,10 @@ package dev.jetting.core.mixture;
 
 import dev.jetting.core.air.Air;
 import dev.jetting.core.checks.Checks;
-import dev.jetting.core.engine.Engine;
+import dev.jetting.core.flow.AirSide;
+import dev.jetting.core.flow.MainPath;
+import dev.jetting.core.flow.PulsedFlow;
+import dev.jetting.core.flow.Restriction;
 import dev.jetting.core.flow.ShortOrifice;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.parts.Coefficient;
@@ -10,7 +13,6 @@ import dev.jetting.core.parts.FlowCoefficients;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Setting;
-import dev.jetting.units.Area;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Temperature;
@@ -22,13 +24,10 @@ import java.util.List;
  * The fuel that full throttle draws at the speed of the load line's peak, as a float valve has to
  * let it in: worked out by the model, or a bound above it for a small part of the work.
  *
- * <p>The bound solves nothing. At the model's balance A_eff √(RT) Ψ(r) = k r V η N. By Bernoulli's
- * inequality 1 − r^a ≥ a (1−r) for 0 ≤ a ≤ 1, so with a = (γ−1)/γ, Ψ(r)² = 2/a · r^(2/γ) (1 − r^a)
- * ≥ 2 r² (1−r), and below the critical ratio, where Ψ is held at its greatest, all the more. Hence
- * the depression p₀ (1−r) is at most ρ/2 (k V η N/A_eff)², as if the air did not expand, and never
- * more than p₀. Fuel rises with it. What the bound leaves out would only hold fuel back: friction,
- * the heads, and the pilot's bleed and outlet. The needle is taken a hair further up, where it is
- * thinner or gone.
+ * <p>The bound solves no balance of the fuel. It leaves out what would only hold fuel back:
+ * friction, the heads, and the pilot's bleed and outlet. The main path's flow rises with the
+ * suction and falls with the fuel's density, its inertia included: that is less than the half of a
+ * power which the root gives. The needle is taken a hair further up, where it is thinner or gone.
  *
  * <p>Not for a mixture: that is {@link MixtureModel}.
  */
@@ -39,6 +38,8 @@ public final class FullThrottleDraw {
 
   /** What rounding may move the needle by, and more, mm. */
   private static final double HAIR = 1e-6;
+
+  private static final double MM = 1e-3;
 
   private static final double SQUARE_MM = 1e-6;
 
@@ -90,43 +91,41 @@ public final class FullThrottleDraw {
     Checks.that(!fuels.isEmpty(), "fuels", "none", "at least one");
     Setting setting = setup.setting();
     FlowCoefficients flow = setting.carburettor().flow();
-    double bore = circle(setting.carburettor().bore().millimetres());
-    double filter = setting.intake().effectiveArea().map(FullThrottleDraw::resistance).orElse(0.0);
-    double upstream = resistance(flow.upstreamGap().value() * bore);
-    double sum = filter + upstream + resistance(flow.downstreamGap().value() * bore);
+    EngineSpeed peak = setup.engine().loadLine().at(ThrottleOpening.FULL);
+    double delivery = setup.engine().deliveryRatioAt(peak);
+    double density = leastDensity(setup, days, fuels);
+    double mainAlpha = density / 2 * mainResistance(setting, flow);
+    double pilotAlpha = density / 2 * jetResistance(setting.pilotJet(), flow.pilotJetLength());
+    double inertance =
+        density * MainPath.COLUMN_BY_BORE / (setting.carburettor().bore().millimetres() * MM);
+    double main = 0;
+    double pilot = 0;
+    for (Air day : days) {
+      AirSide.State open =
+          AirSides.of(setup.engine(), setting, day, 0, 1).at(1, delivery, peak.rpm() / 60);
+      double suction = MainPath.suction(open, flow.nozzleOpen().value());
+      double share = open.openShare();
+      double inertia = open.revolutions() * inertance;
+      main =
+          Math.max(main, PulsedFlow.flow(mainAlpha, 0, share, suction, share * suction, inertia));
+      pilot =
+          Math.max(
+              pilot, open.pilotShare() * Restriction.flow(pilotAlpha, 0, open.pilotDepression()));
+    }
+    return VolumeFlow.ofLitresPerHour(LITRES_PER_HOUR * (main + pilot) * (1 + SLACK));
+  }
 
-    double air = peakAirFlow(setup.engine());
-    double depression = 0;
+  private static double leastDensity(Setup setup, List<Air> days, List<Fuel> fuels) {
     Temperature warmest = days.get(0).temperature();
     for (Air day : days) {
-      double unexpanded = day.density().kilogramsPerCubicMetre() / 2 * sum * air * air;
-      depression = Math.max(depression, Math.min(day.pressure().pascals(), unexpanded));
       warmest = day.temperature().isMoreThan(warmest) ? day.temperature() : warmest;
     }
-    double suction = depression * (filter + flow.nozzleOpen().value() * upstream) / sum;
-
     double density = Double.POSITIVE_INFINITY;
     for (Fuel fuel : fuels) {
       Temperature chamber = warmest.plus(setup.fuelWarmerBy());
       density = Math.min(density, fuel.density(chamber).kilogramsPerCubicMetre());
     }
-    double main = Math.sqrt(2 * suction / (density * mainResistance(setting, flow)));
-    double pilot =
-        Math.sqrt(
-            2 * depression / (density * jetResistance(setting.pilotJet(), flow.pilotJetLength())));
-    double openShare = setup.engine().induction().openShare().value();
-    return VolumeFlow.ofLitresPerHour(LITRES_PER_HOUR * openShare * (main + pilot) * (1 + SLACK));
-  }
-
-  /** k V η N, m³/s. */
-  private static double peakAirFlow(Engine engine) {
-    EngineSpeed speed = engine.loadLine().at(ThrottleOpening.FULL);
-    double peak = (1 + 2 * engine.blowback()) / engine.induction().openShare().value();
-    return peak
-        * engine.displacement().cubicCentimetres()
-        * 1e-6
-        * engine.deliveryRatioAt(speed)
-        * (speed.rpm() / 60);
+    return density;
   }
 
   /** Main jet and, behind it, the ring that the needle leaves. */
@@ -149,10 +148,6 @@ public final class FullThrottleDraw {
 
   private static double circle(double millimetres) {
     return Math.PI / 4 * millimetres * millimetres * SQUARE_MM;
-  }
-
-  private static double resistance(Area effective) {
-    return resistance(effective.squareMillimetres() * SQUARE_MM);
   }
 
   /** Of an effective area in m², 1/A²: Δp = ρ/2 Q²/A². */

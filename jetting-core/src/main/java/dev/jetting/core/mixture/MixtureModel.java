@@ -136,12 +136,13 @@ public final class MixtureModel {
         throttle,
         speed,
         Length.ofMillimetres(flows.air.lift() * 1e3),
-        flows.air.pressureRatio(),
+        flows.air.chargeShare(),
         Pressure.ofPascals(flows.air.depression()),
         Pressure.ofPascals(flows.suction),
         Pressure.ofPascals(flows.well.wellDepression()),
+        flows.air.openShare(),
         massFlow(flows.air.airFlow()),
-        massFlow(flows.mainFuel()),
+        massFlow(flows.main.flow()),
         massFlow(flows.pilotFuel),
         Lambda.of(lambda(flows)));
   }
@@ -189,7 +190,7 @@ public final class MixtureModel {
     EngineSpeed speed = setup.engine().loadLine().peak();
     Flows shut = flows(ThrottleOpening.CLOSED, speed);
     Flows open = flows(ThrottleOpening.FULL, speed);
-    double openFuel = open.mainFuel() + open.pilotFuel;
+    double openFuel = open.main.flow() + open.pilotFuel;
     return new Overrun(
         speed,
         massFlow(shut.air.airFlow()),
@@ -267,8 +268,10 @@ public final class MixtureModel {
     MainPath.Fuel fuel =
         moved.main == null
             ? base.main
-            : moved.main.fuel(base.suction, circuits.needleDiameter(base.air.lift(), moved.shift));
-    return circuits.lambda(base.air.airFlow(), base.air.openShare() * fuel.flow(), pilotFuel);
+            : moved.main.fuel(
+                moved.main.drive(base.air, base.suction),
+                circuits.needleDiameter(base.air.lift(), moved.shift));
+    return circuits.lambda(base.air.airFlow(), fuel.flow(), pilotFuel);
   }
 
   /**
@@ -303,7 +306,7 @@ public final class MixtureModel {
     MixtureTable.Local local = new MixtureTable.Local();
     local.fill(
         lambda(flows),
-        flows.mainFuel(),
+        flows.main.flow(),
         flows.pilotFuel,
         pilot.byBore(flows.well),
         main.answers(flows.main));
@@ -311,10 +314,7 @@ public final class MixtureModel {
         local.lnLambda(), local.pilot(), local.needle(), local.main(), local.sizes());
   }
 
-  /**
-   * The flows at an operating point. The main path's is that while the inlet is open, the pilot's
-   * is a mean.
-   */
+  /** The flows at an operating point; those of fuel are means. */
   private record Flows(
       double throttle,
       double deliveryRatio,
@@ -323,15 +323,10 @@ public final class MixtureModel {
       double suction,
       MainPath.Fuel main,
       PilotPath.State well,
-      double pilotFuel) {
-
-    double mainFuel() {
-      return air.openShare() * main.flow();
-    }
-  }
+      double pilotFuel) {}
 
   private double lambda(Flows flows) {
-    return circuits.lambda(flows.air.airFlow(), flows.mainFuel(), flows.pilotFuel);
+    return circuits.lambda(flows.air.airFlow(), flows.main.flow(), flows.pilotFuel);
   }
 
   private Flows flows(ThrottleOpening throttle, EngineSpeed speed) {
@@ -349,13 +344,13 @@ public final class MixtureModel {
         turns,
         state,
         suction,
-        main.fuel(suction, circuits.needleDiameter(state.lift(), Shift.NONE)),
+        main.fuel(main.drive(state, suction), circuits.needleDiameter(state.lift(), Shift.NONE)),
         well,
         circuits.pilotFuel(state, well));
   }
 
   private PilotPath.State well(PilotPath path, AirSide.State state) {
-    return path.at(state.depression(), state.lift() - circuits.idleLift());
+    return path.at(state.pilotDepression(), state.lift() - circuits.idleLift());
   }
 
   private static MassFlow massFlow(double kilogramsPerSecond) {

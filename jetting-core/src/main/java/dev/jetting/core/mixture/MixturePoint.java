@@ -16,10 +16,12 @@ import java.util.Objects;
  * @param throttle throttle opening by lift
  * @param speed engine speed
  * @param lift lift of the slide
- * @param pressureRatio mean pressure behind the slide by the ambient pressure, 0 to 1
- * @param depression ambient pressure less the pressure behind the slide
- * @param needleJetSuction depression at the needle jet's mouth
- * @param wellDepression depression in the pilot well
+ * @param chargeShare air by what the engine would draw with nothing before its inlet, 0 to 2; a
+ *     little above 1 where the slide hinders what is blown back
+ * @param depression height of the wave behind the slide: ambient pressure less the pressure there
+ * @param needleJetSuction height of the wave at the needle jet's mouth
+ * @param wellDepression height of the wave in the pilot well
+ * @param openShare share of the turn for which the wave at the needle jet stands, 0 to 1
  * @param airFlow moist air
  * @param mainFuelFlow fuel and oil through main jet and needle jet
  * @param pilotFuelFlow fuel and oil through the pilot jet
@@ -29,39 +31,42 @@ public record MixturePoint(
     ThrottleOpening throttle,
     EngineSpeed speed,
     Length lift,
-    double pressureRatio,
+    double chargeShare,
     Pressure depression,
     Pressure needleJetSuction,
     Pressure wellDepression,
+    double openShare,
     MassFlow airFlow,
     MassFlow mainFuelFlow,
     MassFlow pilotFuelFlow,
     Lambda lambda) {
 
   /**
-   * Checks the pressure ratio.
+   * Checks the share of the charge.
    *
    * @param throttle throttle opening by lift
    * @param speed engine speed
    * @param lift lift of the slide
-   * @param pressureRatio mean pressure behind the slide by the ambient pressure, 0 to 1
-   * @param depression ambient pressure less the pressure behind the slide
-   * @param needleJetSuction depression at the needle jet's mouth
-   * @param wellDepression depression in the pilot well
+   * @param chargeShare air by what the engine would draw with nothing before its inlet, 0 to 2
+   * @param depression height of the wave behind the slide: ambient pressure less the pressure there
+   * @param needleJetSuction height of the wave at the needle jet's mouth
+   * @param wellDepression height of the wave in the pilot well
+   * @param openShare share of the turn for which the wave at the needle jet stands, 0 to 1
    * @param airFlow moist air
    * @param mainFuelFlow fuel and oil through main jet and needle jet
    * @param pilotFuelFlow fuel and oil through the pilot jet
    * @param lambda the mixture
-   * @throws IllegalArgumentException if the pressure ratio is out of range
+   * @throws IllegalArgumentException if a share is out of range
    */
   public MixturePoint {
     Objects.requireNonNull(throttle, "throttle");
     Objects.requireNonNull(speed, "speed");
     Objects.requireNonNull(lift, "lift");
-    pressureRatio = Checks.within("pressure ratio behind the slide", pressureRatio, 0, 1);
+    chargeShare = Checks.within("share of the charge", chargeShare, 0, 2);
     Objects.requireNonNull(depression, "depression");
     Objects.requireNonNull(needleJetSuction, "needleJetSuction");
     Objects.requireNonNull(wellDepression, "wellDepression");
+    openShare = Checks.within("open share", openShare, 0, 1);
     Objects.requireNonNull(airFlow, "airFlow");
     Objects.requireNonNull(mainFuelFlow, "mainFuelFlow");
     Objects.requireNonNull(pilotFuelFlow, "pilotFuelFlow");
@@ -73,6 +78,11 @@ public record MixturePoint(
    * burns.
    */
   public static final Lambda LEANEST = Lambda.of(100);
+
+  /** {@return mean suction at the needle jet's mouth over a turn} */
+  public Pressure meanNeedleJetSuction() {
+    return Pressure.ofPascals(openShare * needleJetSuction.pascals());
+  }
 
   /**
    * Share of the fuel that comes through the pilot jet.

@@ -40,7 +40,6 @@ public final class MixtureTable {
   private final AirSide.State[] air;
   private final AirSide.State[][] airCase;
   private final AirSide.State shut;
-  private final double[] openShare;
   private final double[] fuelAtOne;
   private final double fuelDensity;
 
@@ -55,11 +54,9 @@ public final class MixtureTable {
             .map(z -> z == 0 ? air : states(circuits.differing(ErrorSource.AIR, z), throttles))
             .toArray(AirSide.State[][]::new);
     shut = state(circuits, ThrottleOpening.CLOSED, setup.engine().loadLine().peak());
-    openShare = new double[air.length];
     fuelAtOne = new double[air.length];
     double fuelByAir = circuits.fuelByAir();
     for (int i = 0; i < air.length; i++) {
-      openShare[i] = air[i].openShare();
       fuelAtOne[i] = air[i].airFlow() * fuelByAir;
     }
     fuelDensity = circuits.main(Shift.NONE).density();
@@ -203,16 +200,11 @@ public final class MixtureTable {
    * @return mean flow of fuel and oil, kg/s
    */
   public double mainFuel(Ring ring, MainJet jet, int opening) {
-    return mainFuel(opening, flow(ring, jet, opening, ring.drive[opening]));
+    return mainFuel(ring, jet, opening, ring.drive[opening]);
   }
 
-  private double mainFuel(int opening, double flow) {
-    return openShare[opening] * (fuelDensity * flow);
-  }
-
-  /** Volume flow while the inlet is open. */
-  private static double flow(Ring ring, MainJet jet, int opening, double drive) {
-    return Restriction.flow(ring.alpha[opening] + jet.alpha, ring.beta[opening] + jet.beta, drive);
+  private double mainFuel(Ring ring, MainJet jet, int opening, MainPath.Drive drive) {
+    return fuelDensity * drive.flow(ring.alpha[opening] + jet.alpha, ring.beta[opening] + jet.beta);
   }
 
   /**
@@ -229,14 +221,13 @@ public final class MixtureTable {
   public void local(Pilot pilot, Ring ring, MainJet jet, int opening, int airCase, Local into) {
     PilotPoint p = pilot.point(opening);
     RingPoint r = ring.point(opening);
-    double flow = flow(ring, jet, opening, r.drive[airCase]);
-    double mainFuel = mainFuel(opening, flow);
+    double mainFuel = mainFuel(ring, jet, opening, r.drive[airCase]);
     into.fill(
         circuits.lambda(this.airCase[airCase][opening].airFlow(), mainFuel, p.fuel[airCase]),
         mainFuel,
         p.fuel[airCase],
         p.byBore[airCase],
-        MainPath.answers(r.ring, jet.jet, flow));
+        MainPath.answers(r.ring, jet.jet, r.drive[airCase]));
   }
 
   /** A pilot jet and a screw. Belongs to the table that made it. */
@@ -277,7 +268,7 @@ public final class MixtureTable {
     }
 
     private PilotPath.State well(AirSide.State state) {
-      return path.at(state.depression(), state.lift() - circuits.idleLift());
+      return path.at(state.pilotDepression(), state.lift() - circuits.idleLift());
     }
 
     /**
@@ -321,7 +312,7 @@ public final class MixtureTable {
     private final double[] alpha = new double[air.length];
     private final double[] beta = new double[air.length];
     private final double[] felt = new double[air.length];
-    private final double[] drive = new double[air.length];
+    private final MainPath.Drive[] drive = new MainPath.Drive[air.length];
     private final @Nullable RingPoint[] points = new RingPoint[air.length];
 
     private Ring(Circuits own) {
@@ -336,8 +327,8 @@ public final class MixtureTable {
       }
     }
 
-    private double drive(AirSide.State state, double felt) {
-      return MainPath.suction(state, felt) - path.density() * MainPath.GRAVITY * path.head();
+    private MainPath.Drive drive(AirSide.State state, double felt) {
+      return path.drive(state, MainPath.suction(state, felt));
     }
 
     /** As that of a pilot, and as safe. */
@@ -346,7 +337,7 @@ public final class MixtureTable {
       if (known != null) {
         return known;
       }
-      double[] each = new double[airCase.length];
+      MainPath.Drive[] each = new MainPath.Drive[airCase.length];
       for (int c = 0; c < airCase.length; c++) {
         each[c] = drive(airCase[c][i], felt[i]);
       }
@@ -363,9 +354,9 @@ public final class MixtureTable {
   /** The ring, and what drives the fuel through it in each air case. */
   private static final class RingPoint {
     final NeedleAnnulus.Ring ring;
-    final double[] drive;
+    final MainPath.Drive[] drive;
 
-    RingPoint(NeedleAnnulus.Ring ring, double[] drive) {
+    RingPoint(NeedleAnnulus.Ring ring, MainPath.Drive[] drive) {
       this.ring = ring;
       this.drive = drive;
     }
@@ -414,7 +405,7 @@ public final class MixtureTable {
       lnLambda[0] = StrictMath.log(lambda);
       sources[0] = 0 - pilotShare;
       sources[1] = 0 - mainShare * mainAnswers.ring();
-      sources[2] = 0 - mainShare * (1 - mainAnswers.ring());
+      sources[2] = 0 - mainShare * mainAnswers.jet();
       sizes[0] = 0 - pilotShare * pilotByBore * PER_MM;
       sizes[1] = 0 - mainShare * mainAnswers.byNeedleJet() * PER_MM;
       sizes[2] = 0 - mainShare * mainAnswers.byNeedle() * PER_MM;

@@ -45,14 +45,14 @@ public record FlowCoefficients(
       new FlowCoefficients(
           Coefficient.assumed(0.80, "1", "rounded edge of the cutaway; " + BY_HAND),
           Coefficient.assumed(0.75, "1", "sharp edge of the slide; " + BY_HAND),
-          Coefficient.assumed(0, "1", "still air below a shut slide; " + BY_HAND),
-          Coefficient.assumed(2.15, "1", BY_HAND),
-          Coefficient.assumed(0.86, "1", BY_HAND),
+          Coefficient.assumed(0.38, "1", "slow air below a shut slide; " + BY_HAND),
+          Coefficient.assumed(1.84, "1", BY_HAND),
+          Coefficient.assumed(1.78, "1", BY_HAND),
           Coefficient.assumed(2, "1", BY_HAND),
           Coefficient.assumed(1.05, "1", "one velocity head and a little; " + BY_HAND),
           Coefficient.assumed(0.95, "1", "the stream presses the needle to one side; " + BY_HAND),
-          Coefficient.assumed(0.7, "1", BY_HAND),
-          Coefficient.assumed(0.8, "1", BY_HAND),
+          Coefficient.assumed(0.82, "1", BY_HAND),
+          Coefficient.assumed(0.46, "1", BY_HAND),
           Coefficient.assumed(2, "1", "usual shape of a jet"),
           Coefficient.assumed(2, "1", "usual shape of a jet"));
 

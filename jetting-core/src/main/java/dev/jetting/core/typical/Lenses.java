@@ -3,6 +3,7 @@ package dev.jetting.core.typical;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.engine.Induction;
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.engine.LoadLine;
 import dev.jetting.core.engine.RpmCurve;
 import dev.jetting.core.fuel.Fuel;
@@ -48,29 +49,29 @@ final class Lenses {
   static final Lens DELIVERY_AT_PEAK = delivery(1);
   static final Lens DELIVERY_AT_IDLE = delivery(0);
 
-  static final Lens BLOWBACK =
-      new Lens(
-          s -> s.engine().induction().blowback().value(),
-          (s, x) -> {
-            Induction old = s.engine().induction();
-            return s.withEngine(
-                s.engine()
-                    .withInduction(
-                        new Induction(old.id(), old.openShare(), with(old.blowback(), x))));
-          },
-          (s, x) -> within(x, 0, 0.5));
+  private static final Coefficient USUAL_DURATION =
+      Coefficient.assumed(150, "°", "a usual piston port");
 
-  static final Lens OPEN_SHARE =
+  /** Between a reed valve and a piston port; only an inlet of unknown kind has it. */
+  static final Lens INLET_KIND =
       new Lens(
-          s -> s.engine().induction().openShare().value(),
-          (s, x) -> {
-            Induction old = s.engine().induction();
-            return s.withEngine(
-                s.engine()
-                    .withInduction(
-                        new Induction(old.id(), with(old.openShare(), x), old.blowback())));
-          },
-          (s, x) -> within(x, 0.1, 1));
+          s -> s.engine().induction().kind() == InductionKind.UNKNOWN ? 0 : Double.NaN,
+          (s, x) -> s.withEngine(s.engine().withInduction(kind(s.engine().induction(), x))),
+          (s, x) -> within(x, -1, 1));
+
+  /** A piston port opens and shuts as early as late, so both move. */
+  static final Lens INLET_OPENS =
+      new Lens(
+          s -> isTimed(s.engine().induction()) ? opens(s) : Double.NaN,
+          (s, x) -> s.withEngine(s.engine().withInduction(opening(s.engine().induction(), x))),
+          (s, x) -> within(x, 40, isPistonPort(s.engine().induction()) ? 120 : 180));
+
+  /** Only a rotary valve shuts when it likes. */
+  static final Lens INLET_CLOSES =
+      new Lens(
+          s -> isRotaryValve(s.engine().induction()) ? closes(s) : Double.NaN,
+          (s, x) -> s.withEngine(s.engine().withInduction(closing(s.engine().induction(), x))),
+          (s, x) -> within(x, 20, 120));
 
   static final Lens IDLE_LIFT =
       new Lens(
@@ -337,5 +338,44 @@ final class Lenses {
 
   private static double within(double value, double least, double most) {
     return Math.min(Math.max(value, least), most);
+  }
+
+  private static boolean isPistonPort(Induction induction) {
+    return induction.kind() == InductionKind.PISTON_PORT;
+  }
+
+  private static boolean isRotaryValve(Induction induction) {
+    return induction.kind() == InductionKind.ROTARY_VALVE;
+  }
+
+  private static boolean isTimed(Induction induction) {
+    return isPistonPort(induction) || isRotaryValve(induction);
+  }
+
+  private static double opens(Setup setup) {
+    return setup.engine().induction().opens().value();
+  }
+
+  private static double closes(Setup setup) {
+    return setup.engine().induction().closes().value();
+  }
+
+  private static Induction kind(Induction old, double between) {
+    if (between < -0.5) {
+      return Induction.reedValve(old.id());
+    }
+    return between > 0.5
+        ? Induction.pistonPort(old.id(), USUAL_DURATION)
+        : Induction.unknown(old.id());
+  }
+
+  private static Induction opening(Induction old, double angle) {
+    return isPistonPort(old)
+        ? Induction.pistonPort(old.id(), with(old.opens(), 2 * angle))
+        : new Induction(old.id(), old.kind(), with(old.opens(), angle), old.closes());
+  }
+
+  private static Induction closing(Induction old, double angle) {
+    return new Induction(old.id(), old.kind(), old.opens(), with(old.closes(), angle));
   }
 }

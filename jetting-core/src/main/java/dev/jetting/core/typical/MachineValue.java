@@ -42,20 +42,27 @@ public enum MachineValue {
       relative(0.15, "ports and exhausts differ as much"),
       "A flow meter on the intake.",
       Lenses.DELIVERY_AT_IDLE),
-  /** Share of the charge blown back at full lift. */
-  BLOWBACK(
-      "blowback",
+  /** What opens the inlet, where nobody stated it. */
+  INLET_KIND(
+      "kind of the inlet",
       "1",
-      absolute(0.05, "1", "an inlet may be in or out of tune at its peak"),
-      "A flow meter on the intake beside one on the fuel; look for spray at the mouth.",
-      Lenses.BLOWBACK),
-  /** Share of the cycle in which the inlet is open at full lift. */
-  OPEN_SHARE(
-      "open share of the inlet",
-      "1",
-      absolute(0.05, "1", "18° of the crankshaft"),
-      "Turn the crankshaft by a degree disc: degrees from opening to closing, by 360.",
-      Lenses.OPEN_SHARE),
+      absolute(1, "1", "from a reed valve at −1 to a piston port at 1"),
+      "Look: a carburettor on the cylinder's wall, on the crankcase, or before petals.",
+      Lenses.INLET_KIND),
+  /** When the inlet opens. Nothing to a reed, which opens by itself. */
+  INLET_OPENS(
+      "opening of the inlet",
+      "°",
+      absolute(6, "°", "a port higher or lower by a millimetre"),
+      "Turn the crankshaft by a degree disc: degrees before top dead centre.",
+      Lenses.INLET_OPENS),
+  /** When the inlet shuts; with a piston port as late as it opens early. */
+  INLET_CLOSES(
+      "closing of the inlet",
+      "°",
+      absolute(6, "°", "an edge of the disc off by some degrees"),
+      "Turn the crankshaft by a degree disc: degrees after top dead centre.",
+      Lenses.INLET_CLOSES),
   /** Lift of the closed slide on its stop. */
   IDLE_LIFT(
       "idle lift",

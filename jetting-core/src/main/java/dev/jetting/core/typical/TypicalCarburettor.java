@@ -31,25 +31,25 @@ import java.util.Objects;
 public record TypicalCarburettor(Diameter bore, ScrewKind screwKind) {
 
   /** Pilot outlet by the square of the bore, mixture screw 1½ turns out. */
-  private static final double OUTLET = 3.07e-4;
+  private static final double OUTLET = 4.77e-4;
 
   /** Air bleed by the square of the bore, air screw 1½ turns out. */
   private static final double BLEED = 6.9e-4;
 
-  private static final double PROGRESSION = 6.7e-4;
+  private static final double PROGRESSION = 4.6e-4;
   private static final double USUAL_TURNS = 1.5;
-  private static final double UNCOVERED_AT = 0.067;
+  private static final double UNCOVERED_AT = 0.075;
   private static final double NEEDLE_JET_LENGTH = 0.1;
   private static final double NEEDLE_JET_HEAD = 0.37;
   private static final double FLOAT_VALVE_SEAT = 0.085;
-  private static final double TAPER_START = 0.155;
-  private static final double TAPER_RATE = 0.0285;
+  private static final double TAPER_START = 0.17;
+  private static final double TAPER_RATE = 0.0226;
   private static final double GROOVE_PITCH = 0.031;
   private static final double NEEDLE_TIP = 1.6;
   private static final double FILTER_BY_BORE = 1.2;
 
-  /** Idle lift, mm, by (cm³ · rpm/√mm)^(2/3): 1.2 mm at the reference setting of MODEL.md. */
-  private static final double IDLE_LIFT = 9.43e-4;
+  /** Idle lift, mm, by (cm³ · rpm/√mm)^(2/3): 1.82 mm at the reference setting of MODEL.md. */
+  private static final double IDLE_LIFT = 1.452e-3;
 
   /**
    * Checks for nulls.

@@ -3,10 +3,10 @@ package dev.jetting.core.typical;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.engine.Exhaust;
 import dev.jetting.core.engine.Induction;
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.engine.LoadLine;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.engine.RpmCurve;
-import dev.jetting.core.parts.Coefficient;
 import dev.jetting.units.Displacement;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
@@ -119,18 +119,22 @@ public record TypicalEngine(
                 RpmCurve.Point.of(
                     idle + MIDDLE * (peak.rpm() - idle), tune.deliveryInTheMiddle().value()),
                 RpmCurve.Point.of(peak.rpm(), tune.deliveryAtPeak().value())))
-        .induction(
-            new Induction(
-                induction + ", " + words(tune),
-                Coefficient.assumed(0.5, "1", "inlet open for about half a turn"),
-                Coefficient.assumed(
-                    tune.blowback().value() * induction.blowbackFactor().value(),
-                    "1",
-                    "typical of this inlet and state of tune; not measured")))
+        .induction(inlet())
         .exhaust(Exhaust.reference("usual for a " + words(tune) + " engine"))
         .loadLine(new LoadLine(EngineSpeed.ofRpm(idle), peak))
         .need(need())
         .build();
+  }
+
+  private Induction inlet() {
+    String id = induction + ", " + words(tune);
+    return switch (induction) {
+      case PISTON_PORT -> Induction.pistonPort(id, tune.pistonPortDuration());
+      case ROTARY_VALVE ->
+          Induction.rotaryValve(id, tune.rotaryValveOpens(), tune.rotaryValveCloses());
+      case REED_VALVE -> Induction.reedValve(id);
+      case UNKNOWN -> Induction.unknown(id);
+    };
   }
 
   private String name() {

@@ -77,21 +77,19 @@ class EngineTest {
                 engine.need()),
         "delivery ratio of engine some engine, exhaust included, at 6000 rpm 4.8: allowed more than"
             + " 0, at most 2");
-    assertThatThrownBy(() -> engine.withExhaust(new Exhaust("slipped", RpmCurve.constant(9), 1)))
+    assertThatThrownBy(() -> engine.withExhaust(new Exhaust("slipped", RpmCurve.constant(9))))
         .hasMessageContaining("exhaust included")
         .hasMessageContaining("at most 2");
   }
 
   @Test
-  void exhaust_actsOnDeliveryAndBlowback() {
+  void exhaust_actsOnDelivery() {
     Engine plain = ReferenceSetup.engine();
-    Engine tuned = plain.withExhaust(new Exhaust("tuned", CURVE, 0.4));
+    Engine tuned = plain.withExhaust(new Exhaust("tuned", CURVE));
     EngineSpeed speed = EngineSpeed.ofRpm(6000);
 
     assertThat(tuned.deliveryRatioAt(speed))
         .isCloseTo(0.8 * plain.deliveryRatioAt(speed), within(1e-15));
-    assertThat(tuned.blowback()).isCloseTo(0.06, within(1e-15));
-    assertThat(plain.blowback()).isEqualTo(0.15);
   }
 
   @Test
@@ -101,29 +99,37 @@ class EngineTest {
         () -> engine("e", RpmCurve.of(RpmCurve.Point.of(0, 0), RpmCurve.Point.of(6000, 1))),
         "delivery ratio of engine e 0: allowed more than 0 at every speed");
     refused(
-        () -> ReferenceSetup.engine().withExhaust(new Exhaust("blocked", RpmCurve.constant(0), 1)),
+        () -> ReferenceSetup.engine().withExhaust(new Exhaust("blocked", RpmCurve.constant(0))),
         "delivery ratio of engine reference-180 0: allowed more than 0 at every speed");
-    refused(() -> new Exhaust("x", CURVE, 3.1), "blowback factor of exhaust x 3.1: allowed 0 to 3");
-    refused(() -> new Exhaust("", CURVE, 1), "id of the exhaust" + BLANK);
+    refused(() -> new Exhaust("", CURVE), "id of the exhaust" + BLANK);
     refused(
-        () -> new Induction("i", share(0.05), share(0.1)),
-        "open share of induction i 0.05: allowed 0.1 to 1");
+        () -> Induction.rotaryValve("i", degrees(30), degrees(60)),
+        "opening of induction i in degrees before TDC 30: allowed 40 to 180");
     refused(
-        () -> new Induction("i", share(0.5), share(0.6)),
-        "blowback of induction i 0.6: allowed 0 to 0.5");
-    refused(() -> new Induction("", share(0.5), share(0.1)), "id of the induction" + BLANK);
+        () -> Induction.rotaryValve("i", degrees(120), degrees(130)),
+        "closing of induction i in degrees after TDC 130: allowed 20 to 120");
+    refused(
+        () -> new Induction("i", InductionKind.PISTON_PORT, degrees(70), degrees(60)),
+        "closing of induction i in degrees after TDC 60: allowed with a piston port the 70 at which"
+            + " it opens before TDC");
+    refused(() -> Induction.reedValve(""), "id of the induction" + BLANK);
   }
 
   @Test
-  void assumedInductions_sayThatTheyAreAssumed() {
-    for (Induction induction :
-        new Induction[] {Induction.assumedMild(), Induction.assumedTuned()}) {
-      assertThat(induction.openShare().origin()).isEqualTo(Coefficient.Origin.ASSUMED);
-      assertThat(induction.blowback().origin()).isEqualTo(Coefficient.Origin.ASSUMED);
-    }
-    // A tuned inlet blows back less: the project's own assumption.
-    assertThat(Induction.assumedTuned().blowback().value())
-        .isLessThan(Induction.assumedMild().blowback().value());
+  void pistonPort_opensAsEarlyAsItShutsLate() {
+    Induction port = Induction.pistonPort("port", degrees(150));
+    assertThat(port.opens().value()).isEqualTo(75);
+    assertThat(port.closes()).isEqualTo(port.opens());
+  }
+
+  @Test
+  void assumedInductions_haveNoKind() {
+    assertThat(Induction.assumedMild().kind()).isEqualTo(InductionKind.UNKNOWN);
+    assertThat(Induction.assumedTuned().kind()).isEqualTo(InductionKind.UNKNOWN);
+  }
+
+  private static Coefficient degrees(double value) {
+    return Coefficient.assumed(value, "°", "invented");
   }
 
   private static Engine engine(String id, RpmCurve delivery) {
@@ -136,10 +142,6 @@ class EngineTest {
         e.exhaust(),
         e.loadLine(),
         e.need());
-  }
-
-  private static Coefficient share(double value) {
-    return Coefficient.assumed(value, "1", "for a test");
   }
 
   private static void refused(ThrowingCallable call, String message) {

@@ -75,7 +75,7 @@ class DeterminismTest {
     for (ThrottleOpening throttle : MixtureModel.evenOpenings(9)) {
       MixturePoint point = model.at(throttle);
       EngineSpeed speed = point.speed();
-      all.add(bits(point.lambda().value()) + bits(point.pressureRatio()) + point.lambda());
+      all.add(bits(point.lambda().value()) + bits(point.chargeShare()) + point.lambda());
       all.add(bits(point.mainFuelFlow().gramsPerSecond()) + point.depression());
       model
           .effects(throttle, speed, CustomarySteps.assumed())

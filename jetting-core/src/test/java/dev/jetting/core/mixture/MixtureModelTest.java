@@ -30,23 +30,14 @@ class MixtureModelTest {
   private static final ThrottleOpening QUARTER = ThrottleOpening.ofEighths(2);
   private static final EngineSpeed MIDDLE = EngineSpeed.ofRpm(4200);
 
-  /**
-   * Why "denser air is leaner" is no law of the model. Just above the closed throttle the main path
-   * cuts in: denser air pulls harder there, and the fuel that the suction lifts over the head grows
-   * faster than the air.
-   */
+  /** As tuners have it. No law: no argument of the equations shows it for every setup. */
   @Test
-  void denserAir_isRicherWhereTheMainPathCutsIn_andLeanerElsewhere() {
+  void denserAir_isLeanerOnTheReferenceSetting() {
     MixtureModel dense = MixtureModel.of(REFERENCE.withAir(ReferenceSetup.air(278.15)));
     MixtureModel thin = MixtureModel.of(REFERENCE.withAir(ReferenceSetup.air(308.15)));
-    ThrottleOpening cutIn = ThrottleOpening.ofShare(1 / 64.0);
 
-    assertThat(dense.at(cutIn).lambda()).isLessThan(thin.at(cutIn).lambda());
-    assertThat(dense.at(cutIn).mainFuelFlow().gramsPerSecond())
-        .isGreaterThan(1.1 * thin.at(cutIn).mainFuelFlow().gramsPerSecond());
-    for (int eighths = 1; eighths <= 8; eighths++) {
-      ThrottleOpening above = ThrottleOpening.ofEighths(eighths);
-      assertThat(dense.at(above).lambda()).isGreaterThan(thin.at(above).lambda());
+    for (ThrottleOpening throttle : MixtureModel.evenOpenings(65)) {
+      assertThat(dense.at(throttle).lambda()).isGreaterThan(thin.at(throttle).lambda());
     }
   }
 

@@ -19,6 +19,7 @@ import java.util.function.DoubleUnaryOperator;
 final class SecondImplementation {
 
   double drop;
+  double charge;
   double air;
   double suction;
   double well;
@@ -47,17 +48,18 @@ final class SecondImplementation {
         s.intake().effectiveArea().map(a -> Math.pow(a.squareMillimetres(), -2)).orElse(0.0);
     double sum = iu + id + filter;
 
-    double phi = 1 - (1 - e.induction().openShare().value()) * u;
-    double beta = e.induction().blowback().value() * e.exhaust().blowbackFactor() * u;
-    double k = (1 + 2 * beta) / phi;
     double eta = at(e.deliveryRatio(), rpm) * at(e.exhaust().deliveryFactor(), rpm);
-    double litresPerSecond = e.displacement().cubicCentimetres() * 1e-6 * eta * rpm / 60;
+    double turns = rpm / 60;
+    double swept = e.displacement().cubicCentimetres() * 1e-6;
     double area = 1e-6 / Math.sqrt(sum);
-    // p0/√(R T0) is √(p0 ρ) and p0/(R T0) is ρ.
-    drop =
-        bisect(
-            d -> area * Math.sqrt(p0 * rho) * psi(d) - k * (1 - d) * rho * litresPerSecond, 0, 1);
-    air = (1 - drop) * rho * litresPerSecond;
+    // √(R T0) is √(p0/ρ).
+    double root = Math.sqrt(p0 / rho);
+    double port = 7.295 * e.loadLine().peak().rpm() / rpm * root / Math.sqrt(287.05287 * 288.15);
+    double[] wave = SecondPulsation.of(e.induction(), area * root / (swept * turns), port, eta);
+    double phi = wave[0];
+    drop = wave[1];
+    air = area * p0 / root * phi * psi(drop) * wave[2];
+    charge = air / (rho * swept * turns * eta);
 
     double kappa0 = c.nozzleClosed().value();
     double kappa =
@@ -80,15 +82,20 @@ final class SecondImplementation {
     double ringFriction = 12 * mu * jetLength / (gap * gap * (1 + 1.5 * ecc * ecc) * ring);
     double mainBore = s.mainJet().millimetres() * 1e-3;
     double mainLength = c.mainJetLength().value();
-    main =
-        phi
-            * fuelRho
-            * volumeFlow(
-                q ->
-                    ringLoss * q * q
-                        + ringFriction * q
-                        + jetDrop(q, mainBore, mainLength, fuelRho, mu),
-                suction - fuelRho * 9.80665 * overFuel(s, s.carburettor().needleJetHead()));
+    DoubleUnaryOperator resists =
+        q -> ringLoss * q * q + ringFriction * q + jetDrop(q, mainBore, mainLength, fuelRho, mu);
+    double headPressure = fuelRho * 9.80665 * overFuel(s, s.carburettor().needleJetHead());
+    double mean = phi * suction - headPressure;
+    double quick = phi * volumeFlow(resists, suction - headPressure);
+    double slow = volumeFlow(resists, mean);
+    // Of the restriction α Q² + β Q: its slope at no flow is β, at the settled flow √(β² + 4αΔ).
+    double friction = ringFriction + jetDropSlope(0, mainBore, mainLength, fuelRho, mu);
+    double steep =
+        ringFriction + 2 * ringLoss * slow + jetDropSlope(slow, mainBore, mainLength, fuelRho, mu);
+    double settles = turns * fuelRho * 230 / (bore * 1e-3) / (steep + 2.2 * friction);
+    double weight = 7 * settles + 46 * settles * settles;
+    double slowWeight = mean <= 0 ? 0.9 : slow > quick ? weight / (1 + weight) : 0.9;
+    main = fuelRho * (quick == 0 ? 0 : (1 - slowWeight) * quick + slowWeight * slow);
 
     PilotCircuit pc = s.carburettor().pilot();
     double turned = s.screw().turns().turns() * pc.areaPerTurn().squareMillimetres() * 1e-6;
@@ -109,18 +116,18 @@ final class SecondImplementation {
                 * volumeFlow(
                     q -> jetDrop(q, pilotBore, pilotLength, fuelRho, mu),
                     w - fuelRho * 9.80665 * overFuel(s, pc.head()));
-    double behind = p0 * drop;
+    double behind = p0 * wave[4];
     well =
         bisect(
             w -> {
               double liquid = fuel.applyAsDouble(w);
               double gas = bleed * Math.sqrt(2 * rho * w);
               return (liquid + gas) * (liquid / fuelRho + gas / rho)
-                  - outlet * outlet * 2 * (behind - w);
+                  - outlet * outlet * 2 * expanded(p0, p0 - w, p0 - behind);
             },
             0,
             behind);
-    pilot = phi * fuel.applyAsDouble(well);
+    pilot = wave[3] * fuel.applyAsDouble(well);
 
     double burning = (main + pilot) * (1 - setup.fuel().oilMassFraction());
     double dry = this.air * setup.air().dryAirMassFraction();
@@ -133,6 +140,20 @@ final class SecondImplementation {
     double velocity = q / (Math.PI / 4 * d * d);
     double b = 40 * (1 + 2.25 * lengthRatio) / cdu;
     return rho / 2 * velocity * velocity / (cdu * cdu) + b * mu * velocity / (2 * d);
+  }
+
+  private static double jetDropSlope(
+      double q, double d, double lengthRatio, double rho, double mu) {
+    double cdu = 0.827 - 0.0085 * lengthRatio;
+    double disc = Math.PI / 4 * d * d;
+    double b = 40 * (1 + 2.25 * lengthRatio) / cdu;
+    return rho * q / (disc * disc) / (cdu * cdu) + b * mu / (2 * d * disc);
+  }
+
+  /** Of a gas that keeps its temperature, from a pressure down to another or to its choking. */
+  private static double expanded(double ambient, double from, double to) {
+    double end = Math.max(to, from * Math.exp(-0.5));
+    return end * end / ambient * -Math.log1p(-(from - end) / from);
   }
 
   /** Flow at which a rising drop comes to what is there to drive it. */

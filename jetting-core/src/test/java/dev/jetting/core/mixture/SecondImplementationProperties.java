@@ -21,6 +21,7 @@ class SecondImplementationProperties {
 
     double ambient = setup.air().pressure().pascals();
     same("depression", point.depression().pascals(), ambient * second.drop);
+    same("charge", point.chargeShare(), second.charge);
     same("air", point.airFlow().kilogramsPerSecond(), second.air);
     same("suction", point.needleJetSuction().pascals(), second.suction);
     same("well", point.wellDepression().pascals(), second.well);

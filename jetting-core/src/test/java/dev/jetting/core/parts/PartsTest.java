@@ -90,7 +90,7 @@ class PartsTest {
                 f.pilotBleed(),
                 f.mainJetLength(),
                 f.pilotJetLength()),
-        "flow coefficient nozzleOpen 2.15: allowed 3 to 10");
+        "flow coefficient nozzleOpen 1.84: allowed 3 to 10");
   }
 
   @Test

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import dev.jetting.core.engine.Induction;
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Coefficient;
@@ -11,8 +13,10 @@ import dev.jetting.core.parts.Intake;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.ScrewKind;
 import java.util.Arrays;
+import java.util.EnumSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 class MachineValueTest {
@@ -20,12 +24,15 @@ class MachineValueTest {
   private static final Setup SETUP =
       TypicalMachine.setup(TypicalMachine.engine(123, StateOfTune.STANDARD), 24, ScrewKind.MIXTURE);
 
+  private static final Setup UNKNOWN_INLET =
+      SETUP.withEngine(SETUP.engine().withInduction(Induction.unknown("not looked at")));
+
   @ParameterizedTest
-  @EnumSource(MachineValue.class)
+  @EnumSource(value = MachineValue.class, names = "INLET_KIND", mode = EnumSource.Mode.EXCLUDE)
   void change_isReadBack_andLeavesEveryOtherValue(MachineValue value) {
     double other = value.in(SETUP).orElseThrow() * 1.05 + 0.001;
     Setup changed = value.change(SETUP, other);
-    for (MachineValue each : MachineValue.values()) {
+    for (MachineValue each : EnumSet.complementOf(EnumSet.of(MachineValue.INLET_KIND))) {
       double before = each.in(SETUP).orElseThrow();
       double expected = each == value ? other : before;
       assertThat(each.in(changed).orElseThrow())
@@ -37,7 +44,25 @@ class MachineValueTest {
   @ParameterizedTest
   @EnumSource(MachineValue.class)
   void change_toTheSameNumber_isTheSameSetup(MachineValue value) {
-    assertThat(value.change(SETUP, value.in(SETUP).orElseThrow())).isEqualTo(SETUP);
+    Setup setup = value == MachineValue.INLET_KIND ? UNKNOWN_INLET : SETUP;
+    assertThat(value.change(setup, value.in(setup).orElseThrow())).isEqualTo(setup);
+  }
+
+  /** Half a spread from the middle and more is one of the two kinds at the ends. */
+  @ParameterizedTest
+  @CsvSource({
+    "-1, REED_VALVE",
+    "-0.6, REED_VALVE",
+    "0.4, UNKNOWN",
+    "0.6, PISTON_PORT",
+    "1, PISTON_PORT"
+  })
+  void inletKind_runsFromReedToPistonPort(double between, InductionKind kind) {
+    assertThat(MachineValue.INLET_KIND.change(UNKNOWN_INLET, between).engine().induction().kind())
+        .isEqualTo(kind);
+    assertThat(MachineValue.INLET_KIND.in(SETUP)).isEmpty();
+    assertThat(MachineValue.INLET_OPENS.in(UNKNOWN_INLET)).isEmpty();
+    assertThat(MachineValue.INLET_CLOSES.in(UNKNOWN_INLET)).isEmpty();
   }
 
   @ParameterizedTest
@@ -81,9 +106,9 @@ class MachineValueTest {
 
   @Test
   void change_outOfRange_isRefused() {
-    assertThatThrownBy(() -> MachineValue.BLOWBACK.change(SETUP, 0.9))
+    assertThatThrownBy(() -> MachineValue.INLET_CLOSES.change(SETUP, 130))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessageContaining("blowback")
-        .hasMessageContaining("0 to 0.5");
+        .hasMessageContaining("closing of induction")
+        .hasMessageContaining("20 to 120");
   }
 }

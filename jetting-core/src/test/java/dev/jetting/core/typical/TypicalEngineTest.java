@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.units.Displacement;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -54,14 +56,23 @@ class TypicalEngineTest {
   }
 
   @ParameterizedTest
-  @EnumSource(StateOfTune.class)
-  void blowback_isLessWithAValve(StateOfTune tune) {
-    TypicalEngine ported = engine(200, tune);
-    double port = ported.engine().blowback();
-    double disc = ported.withInduction(InductionKind.ROTARY_VALVE).engine().blowback();
-    double reed = ported.withInduction(InductionKind.REED_VALVE).engine().blowback();
-    assertThat(port).isGreaterThan(disc);
-    assertThat(disc).isGreaterThan(reed);
+  @EnumSource(InductionKind.class)
+  void inlet_isOfTheKindAskedFor(InductionKind kind) {
+    Engine engine = engine(200, StateOfTune.SPORT).withInduction(kind).engine();
+    assertThat(engine.induction().kind()).isEqualTo(kind);
+    assertThat(engine.induction().id()).isEqualTo(kind + ", sport");
+  }
+
+  @Test
+  void inlet_isOpenForLongerTheMoreItIsTuned() {
+    assertThat(Stream.of(StateOfTune.values()).map(t -> opens(t, InductionKind.PISTON_PORT)))
+        .isSorted();
+    assertThat(Stream.of(StateOfTune.values()).map(t -> opens(t, InductionKind.ROTARY_VALVE)))
+        .isSorted();
+  }
+
+  private static double opens(StateOfTune tune, InductionKind kind) {
+    return engine(200, tune).withInduction(kind).engine().induction().opens().value();
   }
 
   @Test

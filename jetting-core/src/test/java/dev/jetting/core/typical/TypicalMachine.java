@@ -2,6 +2,7 @@ package dev.jetting.core.typical;
 
 import dev.jetting.core.ReferenceSetup;
 import dev.jetting.core.engine.Engine;
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.NeedleJet;
@@ -26,7 +27,7 @@ final class TypicalMachine {
         Displacement.ofCubicCentimetres(cubicCentimetres),
         tune,
         Cooling.FAN,
-        InductionKind.PISTON_PORT);
+        InductionKind.ROTARY_VALVE);
   }
 
   static Setup setup(TypicalEngine typical, double bore, ScrewKind kind) {

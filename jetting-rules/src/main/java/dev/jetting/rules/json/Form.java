@@ -10,6 +10,8 @@ import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.deser.ContextualDeserializer;
 import dev.jetting.core.air.Air;
+import dev.jetting.core.engine.Exhaust;
+import dev.jetting.core.engine.Induction;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.fuel.FuelBlend;
 import dev.jetting.core.fuel.FuelComponent;
@@ -96,6 +98,9 @@ record Form<T, F extends Record>(
               DifferenceForm::of,
               DifferenceForm::difference),
           new Form<>(Intake.class, IntakeForm.class, IntakeForm::of, IntakeForm::intake),
+          new Form<>(
+              Induction.class, InductionForm.class, InductionForm::of, InductionForm::induction),
+          new Form<>(Exhaust.class, ExhaustForm.class, ExhaustForm::of, ExhaustForm::exhaust),
           new Form<>(Setup.class, SetupForm.class, SetupForm::of, SetupForm::setup),
           new Form<>(Riding.class, RidingForm.class, RidingForm::of, RidingForm::riding),
           new Form<>(Air.class, AirForm.class, AirForm::of, AirForm::air),

@@ -90,8 +90,7 @@ final class Gauges {
     number("engine.displacement", "displacement", DISPLACEMENT, s -> cc(engine(s)));
     number("engine.loadLine.idle", "idle speed", SPEED, s -> engine(s).loadLine().idle().rpm());
     number("engine.loadLine.peak", "peak speed", SPEED, s -> engine(s).loadLine().peak().rpm());
-    number("engine.blowback", "blowback, exhaust included", RATIO, s -> engine(s).blowback());
-    number("engine.induction.openShare", "open share of the inlet", SHARE, Gauges::openShare);
+    word("engine.induction.kind", "kind of inlet", s -> engine(s).induction().kind().toString());
     swept("engine.need", "λ wanted", LAMBDA, Gauges::wanted);
     swept(
         "engine.deliveryRatio",
@@ -359,10 +358,6 @@ final class Gauges {
 
   private static double cc(Engine engine) {
     return engine.displacement().cubicCentimetres();
-  }
-
-  private static double openShare(AssessedSetting s) {
-    return engine(s).induction().openShare().value();
   }
 
   private static double wanted(AssessedSetting s, RiskPoint p) {

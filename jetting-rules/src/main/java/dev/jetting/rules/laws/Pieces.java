@@ -64,13 +64,7 @@ final class Pieces {
           engine(
               Engine::exhaust,
               Engine::withExhaust,
-              x ->
-                  "exhaust \""
-                      + x.id()
-                      + "\" of "
-                      + curve(x.deliveryFactor())
-                      + " and blowback "
-                      + number(x.blowbackFactor())),
+              x -> "exhaust \"" + x.id() + "\" of " + curve(x.deliveryFactor())),
           engine(
               Engine::loadLine,
               Engine::withLoadLine,

@@ -50,7 +50,10 @@ final class PlainSheet {
           "plain 180",
           Displacement.ofCubicCentimetres(180),
           RpmCurve.of(RpmCurve.Point.of(1300, 0.48), RpmCurve.Point.of(7200, 0.74)),
-          Induction.assumedMild(),
+          Induction.rotaryValve(
+              "plain",
+              Coefficient.assumed(130, "°", "invented"),
+              Coefficient.assumed(55, "°", "invented")),
           Exhaust.reference("plain exhaust"),
           new LoadLine(EngineSpeed.ofRpm(1300), EngineSpeed.ofRpm(7200)),
           MixtureNeed.assumedMild());
@@ -63,11 +66,11 @@ final class PlainSheet {
           Length.ofMillimetres(11),
           new PilotCircuit(
               ScrewKind.MIXTURE,
-              Area.ofSquareMillimetres(0.14),
+              Area.ofSquareMillimetres(0.207),
               Area.ofSquareMillimetres(0.54),
-              Area.ofSquareMillimetres(0.54),
-              Length.ofMillimetres(0.4),
-              Length.ofMillimetres(2.3),
+              Area.ofSquareMillimetres(0.36),
+              Length.ofMillimetres(0),
+              Length.ofMillimetres(2.1),
               Length.ofMillimetres(1),
               ScrewTurns.of(4)),
           new FloatValve(
@@ -83,12 +86,12 @@ final class PlainSheet {
           JetBore.ofMillimetres(0.51),
           new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.75)),
           Cutaway.ofMillimetres(3.75),
-          Length.ofMillimetres(1.2),
+          Length.ofMillimetres(1.8),
           NeedleJet.of(Diameter.ofMillimetres(2.49)),
           new Needle(
               "plain needle",
               Diameter.ofMillimetres(2.33),
-              List.of(new Taper(Length.ofMillimetres(4.7), 0.029)),
+              List.of(new Taper(Length.ofMillimetres(4.75), 0.0226)),
               5,
               Length.ofMillimetres(0.85),
               Length.ofMillimetres(55)),

@@ -19,8 +19,9 @@ import java.util.stream.Stream;
  *
  * <p>A plausible error of a value changes the mixture over the throttle range. That change is added
  * to the source whose sensitivity has the most similar shape, at the size of its largest value.
- * What the sources then leave of the sum of squares, at the opening where they leave most, is the
- * residual's. So at no opening is the sum smaller than all plausible errors together.
+ * What the source then leaves of the square is summed over the values; the opening where most is
+ * left gives the residual's. So at no opening is the sum smaller than all plausible errors
+ * together, and one more guess never narrows it.
  *
  * @param sources standard deviation that each source gains
  * @param residual standard deviation that the residual gains
@@ -46,7 +47,7 @@ record GuessSpread(Map<ErrorSource, Double> sources, double residual) {
       variances.merge(share.source, share.z * share.z, Double::sum);
       for (int i = 0; i < left.length; i++) {
         double covered = share.z * sensitivities.get(i).to(share.source);
-        left[i] += change[i] * change[i] - covered * covered;
+        left[i] += Math.max(0, change[i] * change[i] - covered * covered);
       }
     }
     double most = 0;

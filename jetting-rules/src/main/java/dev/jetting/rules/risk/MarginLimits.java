@@ -20,7 +20,7 @@ record MarginLimits(Coefficient leanMargin, Coefficient richMargin, Coefficient 
           Coefficient.assumed(
               0.80, "1", "a fifth richer than wanted, where engines are felt to four-stroke"),
           Coefficient.assumed(
-              0.66,
+              1.08,
               "1",
               "set between a pilot jet that serves and the next smaller, which is known to be too"
                   + " lean (common practice, no source)"));

@@ -4,6 +4,7 @@ import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Sets;
 import dev.jetting.core.calibration.Spreads;
 import dev.jetting.core.checks.Checks;
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.Setup;
@@ -52,6 +53,9 @@ public record ModelUncertainty(
     Set<MachineValue> guessed) {
 
   /** Of a jet, mm. */
+  /** What a kind of inlet that nobody stated adds to the spread of ln λ (assumed, see CYCLE.md). */
+  private static final double UNKNOWN_INLET = 0.085;
+
   private static final double LARGEST_BORE = 10;
 
   /** Of a jet's bore, mm: with the tolerance of its kind still no more than a bore. */
@@ -65,8 +69,12 @@ public record ModelUncertainty(
           Coefficient.assumed(0.06, "1", "small passages, dirt and burrs; not measured"),
           Coefficient.assumed(0.06, "1", "a needle hangs as it likes; not measured"),
           Coefficient.assumed(0.03, "1", "a jet is the best-made passage; not measured"),
-          Coefficient.assumed(0.04, "1", "blowback differs from engine to engine; not measured"),
-          Coefficient.assumed(0.03, "1", "what the model leaves out; not measured"),
+          Coefficient.assumed(0.04, "1", "the signal differs from engine to engine; not measured"),
+          Coefficient.assumed(
+              0.05,
+              "1",
+              "what the model leaves out; four fifths of it what the cycle of the crankcase shows for"
+                  + " an inside that nobody stated"),
           Coefficient.assumed(
               0.25, "1", "what the model leaves out changes over a quarter of the throttle"),
           Coefficient.assumed(0.005, "mm", "half of the last digit that is stamped on a jet"),
@@ -140,6 +148,10 @@ public record ModelUncertainty(
    * {@link WrongGuess}; at no throttle opening is the band narrower than all plausible errors
    * together make it, as far as a spread may go: no spread exceeds 1.
    *
+   * <p>An inlet of unknown kind widens the residual by {@value #UNKNOWN_INLET} on any setting
+   * (assumed: what the cycle of the crankcase shows over the kinds), so that a leaner part never
+   * lowers the risk by way of it.
+   *
    * @param setup the machine
    * @param values the values that were guessed; those by which these spreads are already wider are
    *     passed over
@@ -152,13 +164,18 @@ public record ModelUncertainty(
     if (more.isEmpty()) {
       return this;
     }
-    GuessSpread guesses = GuessSpread.of(setup, more);
+    Set<MachineValue> onThisMachine = EnumSet.copyOf(more);
+    boolean unknown =
+        onThisMachine.remove(MachineValue.INLET_KIND)
+            && setup.engine().induction().kind() == InductionKind.UNKNOWN;
+    GuessSpread guesses = GuessSpread.of(setup, onThisMachine);
+    double left = Math.hypot(guesses.residual(), unknown ? UNKNOWN_INLET : 0);
     return toBuilder()
         .pilot(guessed(pilot, guesses.of(ErrorSource.PILOT)))
         .needle(guessed(needle, guesses.of(ErrorSource.NEEDLE)))
         .main(guessed(main, guesses.of(ErrorSource.MAIN)))
         .air(guessed(air, guesses.of(ErrorSource.AIR)))
-        .residual(guessed(residual, guesses.residual()))
+        .residual(guessed(residual, left))
         .guessed(Sets.union(guessed, more))
         .build();
   }

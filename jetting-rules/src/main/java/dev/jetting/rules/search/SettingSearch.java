@@ -30,7 +30,9 @@ import java.util.stream.Stream;
  * <p>A bound excludes most settings without computing them. The others are computed as in {@link
  * dev.jetting.rules.AssessedSetting}: for an engine that nobody has measured, or for one with a
  * proven setup ({@link AssessedSetting#known}). With a proven setup every setting is computed,
- * which takes some ten times as long. The result is the same on any number of threads.
+ * which takes some ten times as long. The result is the same on any number of threads. Where values
+ * of the machine are typical, their spread is that at the sheet's own setting; an assessment of a
+ * found setting takes it there, and may differ by a little.
  *
  * <p>The answer is as good as the model and the spreads: ride it in from the rich side all the
  * same. Not for an engine in a tuning session; {@link dev.jetting.rules.tuning.NextChange} uses its

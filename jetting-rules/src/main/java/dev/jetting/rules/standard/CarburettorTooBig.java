@@ -46,7 +46,7 @@ final class CarburettorTooBig {
     double limit = lift / (1 - 1 / (room * room));
     EngineSpeed low = pullsFrom(setting.setup().engine(), limits);
     MixturePoint pulling = MixtureModel.of(setting.setup()).at(ThrottleOpening.FULL, low);
-    double suction = pulling.needleJetSuction().pascals();
+    double suction = pulling.meanNeedleJetSuction().pascals();
     Margin margin =
         Margin.atLeast(
             "setting.carburettor", new Measure(suction, "Pa"), new Measure(limit, "Pa"), FULL);

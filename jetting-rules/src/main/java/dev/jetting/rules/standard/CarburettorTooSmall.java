@@ -35,7 +35,7 @@ final class CarburettorTooSmall {
   private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     Setup open = setting.setup().withSetting(setting.setting().withIntake(Intake.openMouth()));
     MixturePoint peak = MixtureModel.of(open).at(ThrottleOpening.FULL);
-    double lost = 1 - peak.pressureRatio();
+    double lost = 1 - peak.chargeShare();
     double limit = Limits.RESTRICTION.in(limits);
     Margin margin =
         Margin.atMost("setting.carburettor", Measure.ratio(lost), Measure.ratio(limit), FULL);

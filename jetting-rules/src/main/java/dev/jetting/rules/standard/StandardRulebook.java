@@ -17,7 +17,7 @@ public final class StandardRulebook {
   private static final Rulebook RULEBOOK =
       Rulebook.of(
           "standard",
-          "6",
+          "7",
           List.of(
               LeanAnywhere.RULE,
               LeanestMidRange.RULE,

@@ -96,7 +96,7 @@ public record CarburettorRating(
     MixtureModel model = MixtureModel.of(setup);
     Carburettor carburettor = setup.setting().carburettor();
     EngineSpeed low = EngineSpeed.ofRpm(engine.loadLine().peak().rpm() / 3);
-    Pressure signal = model.at(ThrottleOpening.ofEighths(2), low).needleJetSuction();
+    Pressure signal = model.at(ThrottleOpening.ofEighths(2), low).meanNeedleJetSuction();
     double density = setup.fuelDensity().kilogramsPerCubicMetre();
     double millimetres = carburettor.needleJetHead().millimetres() + setup.setting().fuelLowerBy();
     double head = density * 9.80665 * millimetres * 1e-3;
@@ -108,7 +108,7 @@ public record CarburettorRating(
     double litresAnHour = fuel / density * 3.6e6;
     return new CarburettorRating(
         carburettor,
-        1 - model.at(ThrottleOpening.FULL).pressureRatio(),
+        Math.max(0, 1 - model.at(ThrottleOpening.FULL).chargeShare()),
         head <= 0 ? Double.MAX_VALUE : signal.pascals() / head,
         throttle,
         FuelConsumption.ofLitresPer100Kilometres(litresAnHour / cruise.kilometresPerHour() * 100));

@@ -25,7 +25,12 @@ final class Scales {
   private static final List<ThrottleOpening> OPENINGS = AssessedSetting.openings();
 
   /** Far less risk than anybody accepts, and far more than rounding. */
-  private static final double ROUNDING = 1e-9;
+
+  /**
+   * A rise of the risk that is none, by what is accepted (assumed): most parts have a hair of a say
+   * at every opening.
+   */
+  private static final double TRIFLE = 0.01;
 
   private final SetupSheet sheet;
   private final RiskModel riskModel;
@@ -71,13 +76,15 @@ final class Scales {
    * does not have there already.
    */
   boolean keepsInHand(Setting setting, double share) {
-    double most = share * sheet.riding().acceptedRisk().value();
+    double accepted = sheet.riding().acceptedRisk().value();
+    double most = share * accepted;
+    double trifle = TRIFLE * accepted;
     for (Air day : sheet.days()) {
       CalibratedModel now = calibration.on(model(setting(), day));
       CalibratedModel then = calibration.on(model(setting, day));
       for (ThrottleOpening throttle : OPENINGS) {
         double risk = riskModel.leanRisk(then, throttle).value();
-        if (risk > most && risk > riskModel.leanRisk(now, throttle).value() + ROUNDING) {
+        if (risk > most && risk > riskModel.leanRisk(now, throttle).value() + trifle) {
           return false;
         }
       }

@@ -25,8 +25,8 @@ import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -39,6 +39,9 @@ final class StartFinder {
 
   /** The accepted risk before anybody has ridden, at most (assumed). */
   private static final double CAUTION = 0.005;
+
+  /** How many of the best are looked at for one that runs at idle and an eighth (assumed). */
+  private static final int LOOKED_AT = 20;
 
   /** A screw's working range, turns out (common practice, no source). */
   private static final double LEAST_TURNS = 0.75;
@@ -53,14 +56,13 @@ final class StartFinder {
   static StartingSetting find(SetupSheet sheet, RiskModel riskModel) {
     SetupSheet within = withinScrewRange(sheet);
     double accepted = sheet.riding().acceptedRisk().value();
-    Optional<FoundSetting> best = Optional.empty();
-    for (double risk : risks(sheet.riding().acceptedRisk().value())) {
-      best =
-          best.or(() -> search(within, risk, riskModel).filter(at -> runs(at, sheet, riskModel)));
-    }
     FoundSetting found =
-        best.or(() -> search(within, accepted, riskModel))
-            .orElseThrow(() -> new AssertionError("the sheet's own setting is among the choices"));
+        Arrays.stream(risks(accepted))
+            .mapToObj(risk -> search(within, risk, riskModel))
+            .flatMap(List::stream)
+            .filter(at -> runs(at, sheet, riskModel))
+            .findFirst()
+            .orElseGet(() -> search(within, accepted, riskModel).get(0));
     Setting setting = found.setting();
     SetupSheet start = sheet.withSetup(sheet.setup().withSetting(setting));
     RiskProfile profile = profile(start, riskModel, AssessedSetting.openings());
@@ -101,15 +103,13 @@ final class StartFinder {
     return point.lambda().isLessThan(point.richLimit());
   }
 
-  private static Optional<FoundSetting> search(
-      SetupSheet sheet, double accepted, RiskModel riskModel) {
+  /** The best first; at least one, as the sheet's own setting is among the choices. */
+  private static List<FoundSetting> search(SetupSheet sheet, double accepted, RiskModel riskModel) {
     SetupSheet cautious =
         sheet.withRiding(sheet.riding().withAcceptedRisk(Probability.of(accepted)));
     return SettingSearch.of(cautious, choices(cautious), riskModel)
-        .best(1, Run.alone())
-        .settings()
-        .stream()
-        .findFirst();
+        .best(LOOKED_AT, Run.alone())
+        .settings();
   }
 
   private static Choices choices(SetupSheet sheet) {

@@ -132,7 +132,7 @@ public final class Tuner {
    * @return the setting
    */
   public StartingSetting start(SetupSheet sheet) {
-    return StartFinder.find(sheet, sheet.riskModel(riskModel));
+    return StartFinder.find(sheet, riskModel);
   }
 
   /**

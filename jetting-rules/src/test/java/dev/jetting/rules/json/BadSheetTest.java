@@ -72,7 +72,7 @@ class BadSheetTest {
           {"start": "27 mm", "rate": 0.04} => null => $.setting.needle.tapers[1]: null: allowed an object with start, rate
           "kind": "mixture", => '' => $.setting.screw.kind: missing: allowed "mixture", "air"
           "effectiveArea": "900 mm²" => "effectiveArea": null => $.setting.intake.effectiveArea: null: allowed area, a decimal number with mm², mm2
-          "induction": "mild", => '' => $.engine.induction: missing: allowed "mild", "tuned" or an object with id, openShare, blowback
+          "induction": "mild", => '' => $.engine.induction: missing: allowed "mild", "tuned" or an object with id, kind, opens, closes, openShare, blowback
           "pilotJets": ["0.5 mm" => "pilotJets": [null => $.parts.pilotJets[0]: null: allowed jet bore, a decimal number with mm, hundredths, 1/100 mm
           "mainJet": "1.28 mm" => "mainJet": {"value": 1.28} => $.setting.mainJet.unit: missing: allowed a text
           "flow": "assumed" => "flow": null => $.setting.carburettor.flow: null: allowed "assumed" or an object with upstreamGap, downstreamGap, nozzleClosed, nozzleOpen, nozzleExponent, neckEffect, needleEntryLoss, needleEccentricity, pilotOutlet, pilotBleed, mainJetLength, pilotJetLength
@@ -102,7 +102,7 @@ class BadSheetTest {
           "screwKind": "mixture" => "screwKind": "MIXTURE" => $.setting.carburettor.pilot.screwKind: "MIXTURE": allowed "mixture", "air"
           "screwKind": "mixture" => "screwKind": 0 => $.setting.carburettor.pilot.screwKind: 0: allowed "mixture", "air"
           "formula": "cipm-2007" => "formula": "cipm" => $.riding.hottest.formula: "cipm": allowed "cipm-2007", "ideal-gas"
-          "induction": "mild" => "induction": "wild" => $.engine.induction: "wild": allowed "mild", "tuned" or an object with id, openShare, blowback
+          "induction": "mild" => "induction": "wild" => $.engine.induction: "wild": allowed "mild", "tuned" or an object with id, kind, opens, closes, openShare, blowback
           "blend": "E5" => "blend": "E7" => $.fuel.blend: "E7": allowed "petrol", "E5", "E10", "E85" or an object with basis, shares
           "profile": "assumed road" => "profile": 7 => $.riding.profile: 7: allowed an array of points, "assumed road" or an object with points
           "loadLine": {"idle": "1500 rpm", "peak": "7000 rpm"} => "loadLine": "usual" => $.engine.loadLine: "usual": allowed an object with idle, peak

@@ -205,7 +205,7 @@ class ReportJsonTest {
           "schemaVersion": 1, => '' => $.schemaVersion: missing: allowed 1
           "model": => "modle": => $.modle: unknown field "modle", perhaps "model": allowed schemaVersion, model, rulebook, verdict, sheet, profile, meanRisk, coldestDay, hottestDay, overrun, overrunLimit, results, findings, unusedWaivers, plan, proof, assumptions, cautions
           "meanRisk": 0.125 => "meanRisk": 1.125 => $.meanRisk: probability 1.125: allowed from 0 to 1
-          "pressureRatio": 0.875 => "pressureRatio": "0.875" => $.profile.points[0].mixture.pressureRatio: "0.875": allowed a finite number
+          "chargeShare": 0.875 => "chargeShare": "0.875" => $.profile.points[0].mixture.chargeShare: "0.875": allowed a finite number
           "severity": "danger" => "severity": "deadly" => $.rulebook.changes[0].severity: "deadly": allowed "note", "warning", "danger"
           "ruling": "fails" => "ruling": "passes" => $: verdict PASSES of a report: allowed what follows from its results, findings and days, FAILS
           "tooLean": true => "tooLean": false => $: verdict FAILS of a report: allowed what follows from its results, findings and days, FAILS

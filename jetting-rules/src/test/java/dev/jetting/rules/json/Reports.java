@@ -263,6 +263,7 @@ final class Reports {
             Pressure.ofPascals(8334.9),
             Pressure.ofPascals(1200),
             Pressure.ofPascals(40.5),
+            0.4375,
             MassFlow.ofGramsPerSecond(12.5),
             MassFlow.ofGramsPerSecond(0.75),
             MassFlow.ofGramsPerSecond(0.25),

@@ -24,23 +24,21 @@ class KitCoverageTest {
     KitValidation validation = VALIDATOR.validate(POOR, KitDepth.COVERAGE);
     KitCoverage coverage = coverage(validation);
 
-    assertThat(coverage.share().value()).isLessThan(0.95);
+    assertThat(coverage.share().value()).isLessThan(0.85);
     assertThat(validation.passes()).isFalse();
     assertThat(validation.findings())
         .extracting(RankedFinding::ruleId)
         .containsExactly("kit-coverage");
     assertThat(coverage.extras()).isNotEmpty();
     assertThat(validation.findings().get(0).finding().remedy().text())
-        .startsWith("Add \"" + coverage.extras().get(0).part() + "\" (")
-        .contains("), then \"" + coverage.extras().get(1).part() + "\" (")
-        .endsWith("look at needle, needle jet and slide as well.");
+        .startsWith("Add \"" + coverage.extras().get(0).part() + "\" (");
   }
 
   /** The promise of each extra part is what the kit serves with it and those before it. */
   @Test
   void everyExtra_servesAsManyAsItSaysOnceItAndThoseBeforeItAreInTheKit() {
     KitCoverage before = coverage(VALIDATOR.validate(POOR, KitDepth.COVERAGE));
-    assertThat(before.extras()).hasSizeBetween(2, 3);
+    assertThat(before.extras()).hasSizeBetween(1, 3);
 
     List<String> parts = new ArrayList<>(POOR.parts());
     for (KitCoverage.Extra extra : before.extras()) {
@@ -57,7 +55,9 @@ class KitCoverageTest {
   void kitThatServesEnough_isToldNoExtras() {
     List<String> parts =
         List.of(
+            "pilot 50",
             "pilot 55",
+            "pilot 60",
             "slide 35",
             "slide 40",
             "slide 45",
@@ -84,21 +84,21 @@ class KitCoverageTest {
     assertThat(finding.attributes()).containsKeys("machine", "fuel");
   }
 
-  /** 243 of 256 engines are 94.92 %, which is not the 95 % that are asked for. */
+  /** 217 of 256 engines are 84.77 %, which is not the 85 % that are asked for. */
   @Test
   void shareJustShortOfTheLeast_isNotPrintedAsTheLeast() {
-    KitCoverage.Extra extra = new KitCoverage.Extra("main 120", Probability.of(243 / 256.0));
+    KitCoverage.Extra extra = new KitCoverage.Extra("main 120", Probability.of(217 / 256.0));
     KitFindings findings = new KitFindings();
     findings.coverage(
         "kit",
         "standard",
         1,
-        new KitCoverage(Probability.of(243 / 256.0), 0.01, List.of(extra), List.of()),
+        new KitCoverage(Probability.of(217 / 256.0), 0.01, List.of(extra), List.of()),
         Optional.empty());
 
     Finding finding = findings.ranked().get(0).finding();
-    assertThat(finding.text()).contains("94.9 %");
-    assertThat(finding.remedy().text()).startsWith("Add \"main 120\" (94.9 %).");
+    assertThat(finding.text()).contains("84.8 %");
+    assertThat(finding.remedy().text()).startsWith("Add \"main 120\" (84.8 %).");
   }
 
   @Test
@@ -128,12 +128,12 @@ class KitCoverageTest {
    */
   @Test
   void recommendedJetAndThoseInReserve_areNotToBeLeftOut() {
-    Kit kit = recommending("main 96", "main 96", "main 114", "main 108", "main 102");
+    Kit kit = recommending("main 96", "main 96", "thick needle", "main 108", "main 102");
     KitValidation validation = VALIDATOR.validate(kit, KitDepth.COVERAGE);
 
     assertThat(coverage(validation).used())
-        .doesNotContain("main 96", "main 102", "main 108", "main 114");
-    assertThat(neverUsed(validation)).containsExactly("main 114");
+        .doesNotContain("main 96", "main 102", "main 108", "thick needle");
+    assertThat(neverUsed(validation)).containsExactly("thick needle");
     KitValidation less =
         VALIDATOR.validate(
             recommending("main 96", "main 96", "main 108", "main 102"), KitDepth.COVERAGE);

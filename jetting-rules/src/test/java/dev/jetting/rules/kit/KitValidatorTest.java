@@ -53,7 +53,7 @@ class KitValidatorTest {
     assertThat(setting.findings()).isEmpty();
     assertThat(setting.passes()).isTrue();
     assertThat(setting.count(Severity.DANGER)).isZero();
-    assertThat(setting.rulebook().toString()).isEqualTo("standard 6");
+    assertThat(setting.rulebook().toString()).isEqualTo("standard 7");
   }
 
   /** A machine's result is the rulebook's own report, not a second opinion. */

@@ -98,7 +98,7 @@ class RowsTest {
       row.put("areaPerTurn", screw.areaPerTurn().toString());
     } else if (shape instanceof PartShape.Rod rod) {
       row.put("cylinder", rod.needle().cylinder().toString());
-      row.put("tapers", "4.7 mm 0.029");
+      row.put("tapers", "5.1 mm 0.0226");
       row.put("grooves", "5");
       row.put("groovePitch", rod.needle().groovePitch().toString());
       row.put("tip", rod.needle().tip().toString());
@@ -178,7 +178,7 @@ class RowsTest {
             "cylinder",
             "2.5 mm",
             "tapers",
-            "4.7 mm 0.029",
+            "5.1 mm 0.0226",
             "grooves",
             "5",
             "groovePitch",

@@ -2,11 +2,11 @@ package dev.jetting.rules.risk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.Sensitivities;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.typical.Cooling;
-import dev.jetting.core.typical.InductionKind;
 import dev.jetting.core.typical.MachineValue;
 import dev.jetting.core.typical.StateOfTune;
 import dev.jetting.core.typical.TypicalEngine;

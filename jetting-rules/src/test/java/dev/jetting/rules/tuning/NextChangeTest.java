@@ -39,7 +39,7 @@ class NextChangeTest {
 
   @Test
   void of_leanNeedleJet_isInTheNeedlesField() {
-    NextChange change = next(ALL_ROUND.withNeedleJet(TwoHundred.needleJet(2.64))).orElseThrow();
+    NextChange change = next(ALL_ROUND.withNeedleJet(TwoHundred.needleJet(2.60))).orElseThrow();
     assertThat(change.part().circuit()).isIn(Circuit.NEEDLE, Circuit.CUTAWAY);
     assertThat(change.after().worst().leanRisk().value()).isLessThanOrEqualTo(0.1);
   }

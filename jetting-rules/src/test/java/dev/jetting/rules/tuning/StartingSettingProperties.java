@@ -40,6 +40,11 @@ import net.jqwik.api.ShrinkingMode;
 /** Any machine that a tuner would believe, with a typical drawer. */
 class StartingSettingProperties {
 
+  /** Proportions of the engine on which facts of the trade are tried. */
+  private static final double NEEDLE_JET_BY_BORE = 2.66 / 30;
+
+  private static final double NEEDLE_BY_BORE = 2.5 / 30;
+
   private static final Tuner TUNER = Tuner.readingWith(Set.of(Instrument.PLUG));
 
   @Property(tries = 12, shrinking = ShrinkingMode.OFF)
@@ -64,11 +69,12 @@ class StartingSettingProperties {
 
   /**
    * Typical engines from 80 to 250 cm³ in each state of tune, each with the usual drawer around a
-   * setting that nobody tuned: rich at every mark on the coldest day too, and yet it idles by the
-   * screw and pulls (common practice, no source).
+   * setting that nobody tuned: rich at every mark on the coldest day too, and yet it pulls (common
+   * practice, no source). Where the start says that it is clean, it idles by the screw as well. The
+   * band of an engine whose inlet nobody stated is wide, so that is about half of them.
    */
   @Property(tries = 10, shrinking = ShrinkingMode.OFF)
-  void start_ofTypicalEngines_isRichEverywhere_idlesByTheScrew_andPulls(
+  void start_ofTypicalEngines_isRichEverywhereAndPulls_andIdlesWhereItSaysSo(
       @ForAll("typical") SetupSheet sheet) {
     StartingSetting start = TUNER.start(sheet);
     Setup setup = sheet.setup().withSetting(start.setting());
@@ -80,8 +86,10 @@ class StartingSettingProperties {
           .as("coldest day, %s", mark)
           .isLessThan(1.05 * need);
     }
-    runsAt(ThrottleOpening.CLOSED, assessed);
-    runsAt(Held.EIGHTH, assessed);
+    if (start.clean()) {
+      runsAt(ThrottleOpening.CLOSED, assessed);
+      runsAt(Held.EIGHTH, assessed);
+    }
     idlesByTheScrew(setup);
     RiskPoint full = assessed.profile().nearest(ThrottleOpening.FULL);
     assertThat(full.lambda().value()).isGreaterThan(0.85 * full.richLimit().value());
@@ -132,6 +140,10 @@ class StartingSettingProperties {
     return sheet.withSetup(sheet.setup().withSetting(put)).withParts(TypicalParts.around(put));
   }
 
+  private static Diameter toHundredths(double millimetres) {
+    return Diameter.ofMillimetres(Math.rint(millimetres * 100) / 100);
+  }
+
   private static SetupSheet described(int cc, StateOfTune tune, ScrewKind kind, int metres) {
     double bore =
         Math.rint(8 + 1.3 * Math.sqrt(cc) + 2 * List.of(StateOfTune.values()).indexOf(tune));
@@ -142,8 +154,8 @@ class StartingSettingProperties {
         .screw(new Screw(kind, ScrewTurns.of(1.5)))
         .pilotJet(JetBore.ofHundredths(50))
         .mainJet(JetBore.ofHundredths(100))
-        .needleJet(Diameter.ofMillimetres(2.66))
-        .needle("middle", Diameter.ofMillimetres(2.51))
+        .needleJet(toHundredths(NEEDLE_JET_BY_BORE * bore))
+        .needle("middle", toHundredths(NEEDLE_BY_BORE * bore))
         .clip(ClipPosition.fromTop(3, 5))
         .cutaway(Cutaway.ofTenths(35))
         .altitude(Altitude.ofMetres(metres))
@@ -158,6 +170,7 @@ class StartingSettingProperties {
    */
   private static Setting fitting(Setup setup) {
     Setting fit = setup.setting();
+    int needle = (int) Math.rint(fit.needle().cylinder().millimetres() * 100);
     for (int round = 0; round < 3; round++) {
       fit = nearest(setup, fit, 8, 50, 250, (to, size) -> to.withMainJet(hundredths(size)));
       fit =
@@ -165,8 +178,8 @@ class StartingSettingProperties {
               setup,
               fit,
               3,
-              254,
-              290,
+              needle + 3,
+              needle + 40,
               (to, size) ->
                   to.withNeedleJet(NeedleJet.of(Diameter.ofMillimetres(Math.rint(size) / 100))));
       fit = nearest(setup, fit, 0, 32, 100, (to, size) -> to.withPilotJet(hundredths(size)));

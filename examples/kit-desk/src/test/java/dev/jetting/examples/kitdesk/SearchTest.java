@@ -87,7 +87,7 @@ class SearchTest {
   /** A valve that is enough for a smaller main jet than that of the best mixture. */
   @Test
   void floatValveThatIsTooSmallForTheBest_isRightFurtherDown() throws IOException {
-    String sheet = sheet("seat", "2 mm", "1.34 mm");
+    String sheet = sheet("seat", "2 mm", "1.336 mm");
 
     Run run =
         Run.with("search", "--demo", "--read", "--sheet", sheet, "--keep", "screw", "--top", "1");
@@ -250,7 +250,8 @@ class SearchTest {
 
   @Test
   void partToKeepThatIsOnTheEngine_isNotBought() {
-    Run run = Run.with("search", "--demo", "--keep", "slide", "--buy", "2", "--keep", "screw");
+    Run run =
+        Run.with("search", "--demo", "--read", "--keep", "slide", "--buy", "2", "--keep", "screw");
 
     assertThat(run.exitCode()).isZero();
     assertThat(run.out()).contains(" right ");

@@ -3,6 +3,7 @@ package dev.jetting.examples.tuningtrial;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.engine.Induction;
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.engine.RpmCurve;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
@@ -36,8 +37,8 @@ final class RicherEngine implements TrueEngine {
   /** By how much the delivery is off at each speed of its table (invented). */
   private static final double DELIVERY = 0.05;
 
-  /** By how much the blowback is off (invented). */
-  private static final double BLOWBACK = 0.015;
+  /** By how many degrees the inlet opens and shuts elsewhere (invented). */
+  private static final double TIMING = 3;
 
   private static final double[] BENDS = {0, 0.1, 0.3, 0.6, 1};
 
@@ -119,15 +120,18 @@ final class RicherEngine implements TrueEngine {
           new RpmCurve.Point(point.speed(), point.value() * chance.factor(wider * DELIVERY)));
     }
     Induction induction = nominal.induction();
-    double blowback = induction.blowback().value() + chance.normal(wider * BLOWBACK);
+    double opens = induction.opens().value() + chance.normal(wider * TIMING);
+    double closes = induction.closes().value() + chance.normal(wider * TIMING);
+    boolean port = induction.kind() == InductionKind.PISTON_PORT;
     return new Engine(
         nominal.id(),
         nominal.displacement(),
         new RpmCurve(delivery),
         new Induction(
             induction.id(),
-            drawn(induction.openShare(), chance, 1),
-            drawn(Math.min(0.5, Math.max(0, blowback)))),
+            induction.kind(),
+            drawn(Math.min(120, Math.max(40, opens))),
+            drawn(Math.min(120, Math.max(port ? 40 : 20, port ? opens : closes)))),
         nominal.exhaust(),
         nominal.loadLine(),
         nominal.need());

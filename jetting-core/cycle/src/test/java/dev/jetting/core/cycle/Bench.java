@@ -45,7 +45,22 @@ final class Bench {
   static final Inlet.RotaryValve ROTARY = new Inlet.RotaryValve(130, 60, 20, area(460));
   static final Inlet.Reed REED = new Inlet.Reed(area(560), Pressure.ofPascals(4000));
 
+  /** Speed of the power peak, rpm. */
+  static final double PEAK = 7000;
+
   private Bench() {}
+
+  static Induction induction(SlideSignal.Kind kind, double opens, double closes) {
+    return switch (kind) {
+      case PISTON -> Induction.pistonPort("invented", angle(opens + closes));
+      case ROTARY -> Induction.rotaryValve("invented", angle(opens), angle(closes));
+      case REED -> Induction.reedValve("invented");
+    };
+  }
+
+  private static Coefficient angle(double degrees) {
+    return Coefficient.assumed(degrees, "°", "invented");
+  }
 
   static Area area(double squareMillimetres) {
     return Area.ofSquareMillimetres(squareMillimetres);
@@ -80,7 +95,7 @@ final class Bench {
             delivery,
             induction,
             Exhaust.reference("plain silencer"),
-            new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(7000)),
+            new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(PEAK)),
             MixtureNeed.assumedMild()),
         setting(),
         Air.dry(Pressure.ofPascals(101_325), Temperature.ofKelvin(288.15))

@@ -83,13 +83,13 @@ class BuildingBlocksTest {
     assertThat(path.acceleration(0, 1e-6)).isNegative();
   }
 
-  /** Under a small depression air hardly expands: the fast model's incompressible balance. */
+  /** The mixture model lets the air expand at its temperature, the cycle by the gas equations. */
   @Test
-  void pilot_underASmallDepression_isTheIncompressibleOne() {
+  void pilot_underASmallDepression_isThatOfTheMixtureModel() {
     Restriction jet = Jet.of(0.42e-3, 2, 740, 5e-4).restriction();
     PilotOutlet outlet =
         new PilotOutlet(jet, 7.26, 3.6e-7, 1.4e-7, 1, 740, AMBIENT, GAS_TEMPERATURE);
-    PilotPath fast =
+    PilotPath modelled =
         new PilotPath(
             Jet.of(0.42e-3, 2, 740, 5e-4),
             7.26 / 740 / 9.80665,
@@ -99,10 +99,11 @@ class BuildingBlocksTest {
             0,
             1,
             740,
-            AMBIENT / GAS_TEMPERATURE);
+            AMBIENT / GAS_TEMPERATURE,
+            AMBIENT);
 
-    double few = fast.at(50, 0).fuelFlow();
-    double more = fast.at(500, 0).fuelFlow();
+    double few = modelled.at(50, 0).fuelFlow();
+    double more = modelled.at(500, 0).fuelFlow();
 
     assertThat(outlet.fuelFlow(50)).isCloseTo(few, within(1e-3 * few));
     assertThat(outlet.fuelFlow(500)).isCloseTo(more, within(1e-2 * more));

@@ -5,10 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.jetting.core.cycle.IntakeTract.Inertia;
-import dev.jetting.core.engine.Induction;
-import dev.jetting.core.engine.RpmCurve;
-import dev.jetting.core.mixture.MixtureModel;
-import dev.jetting.core.mixture.MixturePoint;
+import dev.jetting.core.flow.IsentropicFlow;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
@@ -86,8 +83,8 @@ class CrankcaseCycleTest {
 
   /**
    * Behind an endless plenum the stream is steady, and the carburettor is that of the textbook: the
-   * mixture model with an inlet that is always open and blows nothing back. The error falls with
-   * the square of the volume, for the swing does, and fuel answers to its square.
+   * drop at which the slide passes the air, and the fuel under it. The error falls with the square
+   * of the volume, for the swing does, and fuel answers to its square.
    */
   @Test
   void endlessPlenum_isTheSteadyCarburettor() {
@@ -105,19 +102,19 @@ class CrankcaseCycleTest {
                 Bench.setup(),
                 Bench.crankcase(Bench.PISTON_PORT, Bench.tract(millimetres, Inertia.LEFT_OUT)))
             .at(HALF, BRISK);
-    double ratio = 1 - point.meanDrop().pascals() / 101_325;
-    Induction steady =
-        new Induction(
-            "steady",
-            Coefficient.assumed(1, "1", "always open"),
-            Coefficient.assumed(0, "1", "nothing blown back"));
-    MixturePoint textbook =
-        MixtureModel.of(
-                Bench.setup(
-                    RpmCurve.of(RpmCurve.Point.of(5500, point.deliveryRatio() / ratio)), steady))
-            .at(HALF, BRISK);
-    return StrictMath.log(
-        point.mainFuel().gramsPerSecond() / textbook.mainFuelFlow().gramsPerSecond());
+    SlideState slide = SlideState.of(Bench.setup(), 0.5, CycleCoefficients.assumed());
+    double passed =
+        point.air().kilogramsPerSecond() * Math.sqrt(287.05287 * 288.15) / (slide.area() * 101_325);
+    double low = 0;
+    double high = 0.4;
+    for (int i = 0; i < 60; i++) {
+      double middle = (low + high) / 2;
+      boolean less = IsentropicFlow.psiOfDrop(middle, IsentropicFlow.GAMMA_AIR) < passed;
+      low = less ? middle : low;
+      high = less ? high : middle;
+    }
+    double textbook = slide.fuel().density() * slide.fuel().settled(slide.suction(low * 101_325));
+    return StrictMath.log(point.mainFuel().kilogramsPerSecond() / textbook);
   }
 
   @Test

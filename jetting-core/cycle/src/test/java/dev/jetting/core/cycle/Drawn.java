@@ -8,6 +8,8 @@ import dev.jetting.core.engine.Induction;
 import dev.jetting.core.engine.LoadLine;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.FlowCoefficients;
@@ -42,19 +44,25 @@ final class Drawn {
   /** An engine and its carburettor, at a speed. */
   record Trial(SlideSignal.Kind kind, Setup setup, Crankcase crankcase, double rpm) {
 
+    /** The same engine, its inlet not stated. */
+    Trial ofUnknownKind() {
+      Induction unknown = Induction.unknown("not stated");
+      return new Trial(
+          kind, setup.withEngine(setup.engine().withInduction(unknown)), crankcase, rpm);
+    }
+
     CyclePoint cycle(double opening) {
       return CrankcaseCycle.of(setup, crankcase)
           .at(ThrottleOpening.ofShare(opening), EngineSpeed.ofRpm(rpm));
     }
 
-    FastPoint fast(double opening) {
-      return FastCycle.of(setup, crankcase.inlet())
-          .at(ThrottleOpening.ofShare(opening), EngineSpeed.ofRpm(rpm));
+    MixturePoint modelled(double opening) {
+      return MixtureModel.of(setup).at(ThrottleOpening.ofShare(opening), EngineSpeed.ofRpm(rpm));
     }
 
-    /** ln of the fast λ by that of the cycle. */
+    /** ln of the modelled λ by that of the cycle. */
     double error(double opening) {
-      return Math.log(fast(opening).lambda().value() / cycle(opening).lambda().value());
+      return Math.log(modelled(opening).lambda().value() / cycle(opening).lambda().value());
     }
   }
 
@@ -70,7 +78,7 @@ final class Drawn {
     return from + (to - from) * random.nextDouble();
   }
 
-  /** With the inside that the fast model assumes, or with what it is not given drawn as well. */
+  /** With the inside that the mixture model assumes, or with what it is not given drawn as well. */
   static Trial draw(SlideSignal.Kind kind, long seed, boolean hidden) {
     Random r = new Random(seed * 1_000_003 + place(kind));
     double swept = between(r, 50, 250);
@@ -140,7 +148,7 @@ final class Drawn {
             "invented",
             Displacement.ofCubicCentimetres(swept),
             RpmCurve.constant(delivery),
-            Induction.assumedMild(),
+            Bench.induction(kind, opens, closes),
             Exhaust.reference("plain"),
             new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(peak)),
             MixtureNeed.assumedMild());

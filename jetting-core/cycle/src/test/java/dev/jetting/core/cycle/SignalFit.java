@@ -13,8 +13,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * Fits the sums of smooth steps that stand in for the cycle in the fast model, and writes them as
- * the resources of jetting-core. Its samples are made by {@link SignalSamples}.
+ * Fits the sums of smooth steps that stand in for the cycle in the mixture model, and writes them
+ * as the resources of jetting-core. Its samples are made by {@link SignalSamples}.
  */
 final class SignalFit {
 
@@ -44,7 +44,12 @@ final class SignalFit {
     switch (kind) {
       case "piston-port" -> add(data, folder + "PISTON.csv", kind, 62, 98, 62, 98);
       case "rotary-valve" -> add(data, folder + "ROTARY.csv", kind, 112, 150, 40, 80);
-      default -> add(data, folder + "REED.csv", kind, 0, 0, 0, 0);
+      case "reed-valve" -> add(data, folder + "REED.csv", kind, 0, 0, 0, 0);
+      default -> { // unknown: the usual timings of all three
+        add(data, folder + "PISTON.csv", kind, 70, 88, 70, 88);
+        add(data, folder + "ROTARY.csv", kind, 120, 144, 48, 74);
+        add(data, folder + "REED.csv", kind, 0, 0, 0, 0);
+      }
     }
     return data;
   }

@@ -9,11 +9,11 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /**
- * Engines spread evenly over the groups of the fast model, and the pulsation behind gaps of many
+ * Engines spread evenly over the groups of the mixture model, and the pulsation behind gaps of many
  * sizes in each.
  *
- * <p>The inside of the crankcase that the fast model is not given is that of the bench engine, by
- * displacement. Areas of ports go with the speed group.
+ * <p>The inside of the crankcase that the mixture model is not given is that of the bench engine,
+ * by displacement. Areas of ports go with the speed group.
  */
 final class SignalSamples {
 
@@ -69,7 +69,7 @@ final class SignalSamples {
     return from + (to - from) * share;
   }
 
-  /** The usual inside of an engine: what the fast model is not given. */
+  /** The usual inside of an engine: what the mixture model is not given. */
   static SlideSignal.Group group(
       SlideSignal.Kind kind, double speed, double opens, double closes, double gap, double pull) {
     double port = Math.exp(speed);

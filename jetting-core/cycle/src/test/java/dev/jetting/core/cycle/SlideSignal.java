@@ -5,9 +5,9 @@ import java.util.Arrays;
 
 /**
  * The pulsation behind a gap by the equations of the cycle in plain numbers, without fuel: ten
- * times as fast as {@link CrankcaseCycle}, for the thousands of engines that the fast model's fit
- * is made from. Pressures by ambient, temperatures by ambient, volumes and masses by the
- * displacement, flows by the crank angle.
+ * times as fast as {@link CrankcaseCycle}, for the thousands of engines that the model's fit is
+ * made from. Pressures by ambient, temperatures by ambient, volumes and masses by the displacement,
+ * flows by the crank angle.
  *
  * @param air net air a turn by what the displacement would hold at ambient density
  * @param back air blown back, by the same

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.jetting.core.flow.IsentropicFlow;
+import dev.jetting.core.flow.Pulsation;
 import dev.jetting.units.Area;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Length;
@@ -89,7 +90,7 @@ class SlideSignalTest {
 
   @Test
   void inputsBeyondTheFit_keepTheirLimits() {
-    Pulsation pulsation = Pulsation.of(Bench.PISTON_PORT);
+    Pulsation pulsation = Pulsation.pistonPort(150);
     Pulsation.Wave open = pulsation.at(1e4, 10, 0.7);
     assertThat(pulsation.at(2e4, 10, 0.7).drop() / open.drop()).isCloseTo(0.25, within(1e-12));
     Pulsation.Wave shut = pulsation.at(1e-4, 10, 0.7);
@@ -101,12 +102,10 @@ class SlideSignalTest {
   }
 
   private static Pulsation pulsation(SlideSignal.Kind kind, SignalSamples.Sample sample) {
-    return Pulsation.of(
-        switch (kind) {
-          case PISTON -> new Inlet.PistonPort(2 * sample.opens(), Bench.area(520));
-          case ROTARY ->
-              new Inlet.RotaryValve(sample.opens(), sample.closes(), 20, Bench.area(460));
-          case REED -> Bench.REED;
-        });
+    return switch (kind) {
+      case PISTON -> Pulsation.pistonPort(2 * sample.opens());
+      case ROTARY -> Pulsation.rotaryValve(sample.opens(), sample.closes());
+      case REED -> Pulsation.reedValve();
+    };
   }
 }

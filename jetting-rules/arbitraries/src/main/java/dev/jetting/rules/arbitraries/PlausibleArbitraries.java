@@ -134,8 +134,11 @@ public final class PlausibleArbitraries {
     return combine(
             numbers(150, 240, 0).map(cm3 -> Math.rint(cm3 * size)),
             deliveries,
-            Arbitraries.of(Induction.assumedMild(), Induction.assumedTuned()),
-            numbers(0.8, 1.3, 1),
+            Arbitraries.of(
+                Induction.assumedMild(),
+                Induction.reedValve("reed valve"),
+                Induction.rotaryValve("rotary valve", degrees(130), degrees(58)),
+                Induction.pistonPort("piston port", degrees(150))),
             numbers(1200, 1600, -2),
             numbers(6000, 9500, -2),
             Arbitraries.of(
@@ -143,15 +146,19 @@ public final class PlausibleArbitraries {
                 MixtureNeed.assumedMild(),
                 MixtureNeed.assumedTuned()))
         .as(
-            (cm3, delivery, induction, blowback, idle, peak, need) ->
+            (cm3, delivery, induction, idle, peak, need) ->
                 new Engine(
                     "plausible engine",
                     Displacement.ofCubicCentimetres(cm3),
                     delivery,
                     induction,
-                    new Exhaust("plausible exhaust", RpmCurve.constant(1), blowback),
+                    Exhaust.reference("plausible exhaust"),
                     new LoadLine(EngineSpeed.ofRpm(idle), EngineSpeed.ofRpm(peak)),
                     need));
+  }
+
+  private static Coefficient degrees(double value) {
+    return Coefficient.assumed(value, "°", "invented");
   }
 
   private static Arbitrary<Setting> settings(double bore) {

@@ -502,14 +502,20 @@ public final class SheetArbitraries {
   }
 
   private static Arbitrary<Induction> inductions() {
-    Arbitrary<Induction> invented =
-        combine(ids(), coefficients("1", 0.3, 1), coefficients("1", 0, 0.3)).as(Induction::new);
+    Arbitrary<Induction> ports =
+        combine(ids(), coefficients("°", 110, 200)).as(Induction::pistonPort);
+    Arbitrary<Induction> valves =
+        combine(ids(), coefficients("°", 100, 160), coefficients("°", 35, 90))
+            .as(Induction::rotaryValve);
     return Arbitraries.oneOf(
-        invented, Arbitraries.of(Induction.assumedMild(), Induction.assumedTuned()));
+        ports,
+        valves,
+        ids().map(Induction::reedValve),
+        Arbitraries.of(Induction.assumedMild(), Induction.assumedTuned()));
   }
 
   private static Arbitrary<Exhaust> exhausts() {
-    return combine(ids(), curves(0.5, 1.5), numbers(0, 3)).as(Exhaust::new);
+    return combine(ids(), curves(0.5, 1.5)).as(Exhaust::new);
   }
 
   private static Arbitrary<LoadLine> loadLines() {

@@ -1,9 +1,9 @@
 package dev.jetting.examples.shopcounter.bench;
 
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.typical.Cooling;
-import dev.jetting.core.typical.InductionKind;
 import dev.jetting.core.typical.StateOfTune;
 import dev.jetting.rules.MachineDescription;
 import dev.jetting.units.RiderInput;

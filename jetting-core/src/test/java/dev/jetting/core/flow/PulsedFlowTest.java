@@ -1,9 +1,8 @@
-package dev.jetting.core.cycle;
+package dev.jetting.core.flow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import dev.jetting.core.flow.Restriction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -1,4 +1,4 @@
-package dev.jetting.core.cycle;
+package dev.jetting.core.flow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package dev.jetting.core.cycle;
+package dev.jetting.core.flow;
 
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -11,14 +11,18 @@ import java.util.List;
 
 /**
  * What an inlet's pulsation makes behind a gap: sums of smooth steps over dimensionless groups,
- * fitted to the cycle by {@code SignalFit} of the tests.
+ * fitted to the cycle of the crankcase (MODEL.md, "The pulsation"; the fit is a program in the
+ * tests of jetting-core-cycle).
  *
- * <p>The groups, with a₀ = √(R T₀): ln of the gap's effective area by V N/a₀; the same of the usual
- * inlet port; the delivery ratio with nothing before the inlet; the timing. Beyond what was fitted
- * a group is held and the gap continued: a very small gap keeps its drop, behind a very large one
- * the drop goes with its area to the power of −2.
+ * <p>The groups: ln of the gap's effective area by a₀/(V N), the same of the usual inlet port, with
+ * a₀ = √(R T₀); the delivery ratio with nothing before the inlet; the timing of the inlet. Beyond
+ * what was fitted a group is held, and the gap continued as the physics have it: a very small gap
+ * keeps its drop, behind a very large one the drop goes with its area to the power of −2.
  */
-final class Pulsation {
+public final class Pulsation {
+
+  /** The usual inlet port by a₀/(V N) at the peak of the load line and 288.15 K (assumed). */
+  public static final double PORT_AT_PEAK = 7.295;
 
   private static final double LEAST_GAP = -3.6;
   private static final double MOST_GAP = 3.7;
@@ -30,6 +34,7 @@ final class Pulsation {
   private static final Fit PISTON_PORT = Fit.read("piston-port", 2);
   private static final Fit ROTARY_VALVE = Fit.read("rotary-valve", 3);
   private static final Fit REED_VALVE = Fit.read("reed-valve", 1);
+  private static final Fit UNKNOWN = Fit.read("unknown", 1);
 
   private final Fit fit;
   private final double[] offset;
@@ -48,18 +53,38 @@ final class Pulsation {
     mostFlat = fit.most[3] * opens + fit.most[4] * closes;
   }
 
-  /** The pulsation of an inlet by its timing; a timing beyond what was fitted is held. */
-  static Pulsation of(Inlet inlet) {
-    if (inlet instanceof Inlet.PistonPort port) {
-      double opens = (held(port.duration() / 2, 62, 98) - 80) / 18;
-      return new Pulsation(PISTON_PORT, opens, 0, opens);
-    }
-    if (inlet instanceof Inlet.RotaryValve valve) {
-      double before = (held(valve.opensBefore(), 112, 150) - 131) / 19;
-      double after = (held(valve.closesAfter(), 40, 80) - 60) / 20;
-      return new Pulsation(ROTARY_VALVE, before, after, before, after);
-    }
+  /**
+   * The inlet that the piston's skirt opens.
+   *
+   * @param duration degrees of the crank for which it is open
+   * @return its pulsation; a duration below 124° or above 196° counts as that
+   */
+  public static Pulsation pistonPort(double duration) {
+    double opens = (held(duration / 2, 62, 98) - 80) / 18;
+    return new Pulsation(PISTON_PORT, opens, 0, opens);
+  }
+
+  /**
+   * The inlet that a disc or the crankshaft opens.
+   *
+   * @param opens degrees before top dead centre at which it begins to open
+   * @param closes degrees after top dead centre at which it is shut
+   * @return its pulsation; opening is held to 112 to 150°, closing to 40 to 80°
+   */
+  public static Pulsation rotaryValve(double opens, double closes) {
+    double before = (held(opens, 112, 150) - 131) / 19;
+    double after = (held(closes, 40, 80) - 60) / 20;
+    return new Pulsation(ROTARY_VALVE, before, after, before, after);
+  }
+
+  /** {@return the inlet that reeds open} */
+  public static Pulsation reedValve() {
     return new Pulsation(REED_VALVE, 0, 0);
+  }
+
+  /** {@return a middle of the three kinds, for an inlet that nobody named} */
+  public static Pulsation unknown() {
+    return new Pulsation(UNKNOWN, 0, 0);
   }
 
   /**
@@ -72,7 +97,8 @@ final class Pulsation {
    * @param pilotShare φ of the pilot's wave, which a stream backwards does not feed
    * @param pilotDrop height of that wave
    */
-  record Wave(double openShare, double drop, double passed, double pilotShare, double pilotDrop) {}
+  public record Wave(
+      double openShare, double drop, double passed, double pilotShare, double pilotDrop) {}
 
   /**
    * The pulsation behind a gap.
@@ -82,7 +108,7 @@ final class Pulsation {
    * @param delivery delivery ratio η at this speed, more than 0
    * @return the wave
    */
-  Wave at(double gap, double port, double delivery) {
+  public Wave at(double gap, double port, double delivery) {
     double speed = (held(StrictMath.log(port), LEAST_PORT, MOST_PORT) - 2.6) / 1.4;
     double least =
         Math.max(0.3, fit.least[0] + speed * (fit.least[1] + speed * fit.least[2]) + leastFlat);
@@ -111,27 +137,16 @@ final class Pulsation {
   }
 
   /** Out = c₀ + Σ cⱼ s(bⱼ + wⱼ·x), s(z) = z/√(1 + z²). */
-  private static final class Fit {
-
-    private final double[] least;
-    private final double[] most;
-    private final double[] bias;
-    private final double[] byGap;
-    private final double[] bySpeed;
-    private final double[] byDelivery;
-    private final double[][] timing;
-    private final double[][] heights;
-
-    private Fit(List<double[]> lines, double[][] weights) {
-      least = lines.get(0);
-      most = lines.get(1);
-      bias = weights[0];
-      byGap = weights[1];
-      bySpeed = weights[2];
-      byDelivery = weights[3];
-      timing = Arrays.copyOfRange(weights, 4, weights.length);
-      heights = lines.subList(2 + bias.length, lines.size()).toArray(double[][]::new);
-    }
+  @SuppressWarnings("ArrayRecordComponent") // private, and never compared or handed out
+  private record Fit(
+      double[] least,
+      double[] most,
+      double[] bias,
+      double[] byGap,
+      double[] bySpeed,
+      double[] byDelivery,
+      double[][] timing,
+      double[][] heights) {
 
     double[] out(double[] offset, double gap, double speed, double delivery) {
       double[] out = new double[OUTPUTS];
@@ -150,7 +165,7 @@ final class Pulsation {
 
     /** Two lines for the bounds of the delivery, one for each step, one for each output. */
     static Fit read(String kind, int columns) {
-      List<double[]> lines = lines("pulsation-" + kind + ".csv");
+      List<double[]> lines = lines("pulsation/" + kind + ".csv");
       int steps = lines.size() - 2 - OUTPUTS;
       double[][] weights = new double[3 + columns][steps];
       for (int j = 0; j < steps; j++) {
@@ -158,7 +173,15 @@ final class Pulsation {
           weights[i][j] = lines.get(2 + j)[i];
         }
       }
-      return new Fit(lines, weights);
+      return new Fit(
+          lines.get(0),
+          lines.get(1),
+          weights[0],
+          weights[1],
+          weights[2],
+          weights[3],
+          Arrays.copyOfRange(weights, 4, weights.length),
+          lines.subList(2 + steps, lines.size()).toArray(double[][]::new));
     }
 
     private static List<double[]> lines(String resource) {

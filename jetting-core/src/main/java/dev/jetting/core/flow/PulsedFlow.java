@@ -1,0 +1,101 @@
+package dev.jetting.core.flow;
+
+/**
+ * Mean flow of fuel with inertia under a pulsating suction.
+ *
+ * <p>Between two limits: a fuel that follows at once, φ Q(peak), and one that feels the mean,
+ * Q(mean suction), both with αQ² + βQ = Δ. Where the second is more, its weight is w = u/(1 + u), u
+ * = 7 x + 46 x², x = N I/(√(β² + 4αΔ) + 2.2 β), Δ the mean: how many times a turn the column
+ * settles. Where the mean suction hardly lifts the fuel, the second is less, and the weight is nine
+ * tenths. Its numbers were set by hand: on the column's own equation under waves of the cycle, and
+ * on the agreement of the two (CYCLE.md of jetting-core-cycle).
+ *
+ * <p>Flow never falls when α or β falls: both limits rise, and so does w while the second is more.
+ */
+public final class PulsedFlow {
+
+  private static final double LINEAR = 7;
+  private static final double SQUARE = 46;
+  private static final double FRICTION = 2.2;
+  private static final double WEAK = 0.9;
+
+  private PulsedFlow() {}
+
+  /**
+   * The mean flow.
+   *
+   * @param alpha α, Pa/(m³/s)²
+   * @param beta β, Pa/(m³/s)
+   * @param openShare φ, share of the turn for which the peak stands
+   * @param peak suction of the wave less the head of the fuel, Pa
+   * @param mean mean suction less the head, Pa
+   * @param inertia N I, revolutions a second by the inertance of the column, Pa s/m³
+   * @return m³/s
+   */
+  public static double flow(
+      double alpha, double beta, double openShare, double peak, double mean, double inertia) {
+    double quick = openShare * Restriction.flow(alpha, beta, peak);
+    if (quick == 0 || mean <= 0) {
+      return (1 - WEAK) * quick;
+    }
+    double root = Math.sqrt(beta * beta + 4 * alpha * mean);
+    double slow = 2 * mean / (beta + root);
+    if (slow <= quick) {
+      return quick + WEAK * (slow - quick);
+    }
+    double x = inertia / (root + FRICTION * beta);
+    double u = x * (LINEAR + SQUARE * x);
+    return quick + u / (1 + u) * (slow - quick);
+  }
+
+  /**
+   * How the mean flow answers to the restriction.
+   *
+   * @param byAlpha ∂ ln Q/∂ α, zero or less
+   * @param byBeta ∂ ln Q/∂ β, zero or less
+   */
+  record Answer(double byAlpha, double byBeta) {
+
+    /** ∂ ln Q/∂ s of a change ∂α/∂s, ∂β/∂s. */
+    double to(Restriction change) {
+      return byAlpha == 0 && byBeta == 0 ? 0 : byAlpha * change.alpha() + byBeta * change.beta();
+    }
+  }
+
+  /** How the flow of the same arguments answers; nothing where nothing flows. */
+  static Answer answer(
+      double alpha, double beta, double openShare, double peak, double mean, double inertia) {
+    double fast = Restriction.flow(alpha, beta, peak);
+    if (fast == 0) {
+      return new Answer(0, 0);
+    }
+    double steep = 2 * alpha * fast + beta;
+    double quick = openShare * fast;
+    double quickByAlpha = -quick * fast / steep;
+    double quickByBeta = -quick / steep;
+    if (mean <= 0) {
+      return new Answer(quickByAlpha / quick, quickByBeta / quick);
+    }
+    double root = Math.sqrt(beta * beta + 4 * alpha * mean);
+    double slow = 2 * mean / (beta + root);
+    double slowByAlpha = -slow * slow / root;
+    double slowByBeta = -slow / root;
+    double weight = WEAK;
+    double weightByAlpha = 0;
+    double weightByBeta = 0;
+    if (slow > quick) {
+      double x = inertia / (root + FRICTION * beta);
+      double u = x * (LINEAR + SQUARE * x);
+      double byRoot =
+          -(LINEAR + 2 * SQUARE * x) * x / (root + FRICTION * beta) / ((1 + u) * (1 + u));
+      weight = u / (1 + u);
+      weightByAlpha = byRoot * 2 * mean / root;
+      weightByBeta = byRoot * (beta / root + FRICTION);
+    }
+    double flow = quick + weight * (slow - quick);
+    double more = slow - quick;
+    return new Answer(
+        ((1 - weight) * quickByAlpha + weight * slowByAlpha + weightByAlpha * more) / flow,
+        ((1 - weight) * quickByBeta + weight * slowByBeta + weightByBeta * more) / flow);
+  }
+}
