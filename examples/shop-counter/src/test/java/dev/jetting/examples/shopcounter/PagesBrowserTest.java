@@ -168,7 +168,19 @@ class PagesBrowserTest extends BrowserTests {
     browser.follow("form[action$='/log'] button");
     browser.expectText(".log", "New plug, <b>brown</b> at full throttle");
     browser.expectNothingToObjectTo();
+    browser.keep("log");
     expectToFitAPhone();
+  }
+
+  @Test
+  void firstPageAndNewMachine_haveNothingToObjectTo() {
+    open("mild-all-round");
+    browser.go(counter.address("/"));
+    browser.expectNothingToObjectTo();
+    browser.keep("machines");
+    browser.go(counter.address("/machines/new"));
+    browser.expectNothingToObjectTo();
+    browser.keep("new-machine");
   }
 
   @Test
@@ -192,6 +204,7 @@ class PagesBrowserTest extends BrowserTests {
   void pageForPrograms_leadsToTheDescription() {
     browser.go(counter.address("/api"));
     browser.expectNothingToObjectTo();
+    browser.keep("programs");
     expectToFitAPhone();
     browser.follow("a[href='/api/openapi.json']");
     browser.expectText("body", "openapi");
