@@ -56,7 +56,7 @@ class PictureBrowserTest extends BrowserTests {
   @Test
   void finding_pointsAtItsPlace() {
     browser.press(".found .point");
-    browser.expectText("#where", "7/64");
+    browser.expectText("#where", "3/32");
   }
 
   @Test
