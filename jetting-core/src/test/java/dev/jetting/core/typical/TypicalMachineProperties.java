@@ -58,7 +58,7 @@ class TypicalMachineProperties {
         TypicalMachine.setup(
             TypicalMachine.engine(cubicCentimetres, tune), size * bore(cubicCentimetres), kind);
     assertThat(MixtureModel.of(setup).at(ThrottleOpening.CLOSED).chargeShare())
-        .isBetween(0.25, 0.47);
+        .isBetween(0.25, 0.55);
   }
 
   /** A carburettor in proportion to the engine runs on jets in proportion to it. */
