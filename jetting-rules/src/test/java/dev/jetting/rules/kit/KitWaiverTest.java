@@ -87,7 +87,8 @@ class KitWaiverTest {
 
   @Test
   void coverageBelowTheLeast_canBeAccepted_upToWhatItWas() {
-    KitValidation open = VALIDATOR.validate(Shop.kit(), KitDepth.COVERAGE);
+    Kit poor = Shop.kitOf("pilot 55", "slide 40", "tube 266", "needle", "main 126");
+    KitValidation open = VALIDATOR.validate(poor, KitDepth.COVERAGE);
     RankedFinding coverage =
         open.findings().stream()
             .filter(found -> found.ruleId().equals("kit-coverage"))
@@ -107,13 +108,13 @@ class KitWaiverTest {
             waiver.band());
 
     assertThat(open.passes()).isFalse();
-    KitValidation waived = waiving(List.of(waiver)).validate(Shop.kit(), KitDepth.COVERAGE);
+    KitValidation waived = waiving(List.of(waiver)).validate(poor, KitDepth.COVERAGE);
     assertThat(waived.passes()).isTrue();
     assertThat(waived.unusedWaivers()).isEmpty();
-    KitValidation short_ = waiving(List.of(proud)).validate(Shop.kit(), KitDepth.COVERAGE);
+    KitValidation short_ = waiving(List.of(proud)).validate(poor, KitDepth.COVERAGE);
     assertThat(short_.passes()).isFalse();
     assertThat(short_.unusedWaivers().get(0).why()).startsWith("fuel 1: accepted to ");
-    assertThat(waiving(List.of(waiver)).validate(Shop.kit(), KitDepth.SETTING).unusedWaivers())
+    assertThat(waiving(List.of(waiver)).validate(poor, KitDepth.SETTING).unusedWaivers())
         .isEmpty();
   }
 
