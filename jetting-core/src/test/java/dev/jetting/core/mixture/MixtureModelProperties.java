@@ -145,8 +145,9 @@ class MixtureModelProperties {
           double up = lnLambda(setup.withSetting(made.apply(off)), throttle, speed);
           double down = lnLambda(setup.withSetting(made.apply(-off)), throttle, speed);
           if (Math.max(up, down) < StrictMath.log(99)) { // beyond it λ is held
+            // Near where the fuel cuts in the slope itself changes over the step.
             assertThat((up - down) / (2 * off))
-                .isCloseTo(slope, within(1e-4 * Math.abs(slope) + 1e-5));
+                .isCloseTo(slope, within(1e-3 * Math.abs(slope) + 1e-5));
           }
         });
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.units.Pressure;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ThrottleOpening;
 import net.jqwik.api.Assume;
@@ -57,8 +58,8 @@ class TypicalMachineProperties {
     Setup setup =
         TypicalMachine.setup(
             TypicalMachine.engine(cubicCentimetres, tune), size * bore(cubicCentimetres), kind);
-    assertThat(MixtureModel.of(setup).at(ThrottleOpening.CLOSED).chargeShare())
-        .isBetween(0.25, 0.55);
+    assertThat(MixtureModel.of(setup).at(ThrottleOpening.CLOSED).depression())
+        .isBetween(Pressure.ofHectopascals(125), Pressure.ofHectopascals(170));
   }
 
   /** A carburettor in proportion to the engine runs on jets in proportion to it. */
