@@ -169,8 +169,7 @@ public record ModelUncertainty(
         onThisMachine.remove(MachineValue.INLET_KIND)
             && setup.engine().induction().kind() == InductionKind.UNKNOWN;
     GuessSpread guesses = GuessSpread.of(setup, onThisMachine);
-    double left =
-        Math.sqrt(square(guesses.residual()) + (unknown ? square(UNKNOWN_INLET) : 0));
+    double left = Math.sqrt(square(guesses.residual()) + (unknown ? square(UNKNOWN_INLET) : 0));
     return toBuilder()
         .pilot(guessed(pilot, guesses.of(ErrorSource.PILOT)))
         .needle(guessed(needle, guesses.of(ErrorSource.NEEDLE)))

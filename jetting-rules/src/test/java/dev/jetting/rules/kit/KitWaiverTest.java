@@ -114,8 +114,7 @@ class KitWaiverTest {
     KitValidation short_ = waiving(List.of(proud)).validate(poor, KitDepth.COVERAGE);
     assertThat(short_.passes()).isFalse();
     assertThat(short_.unusedWaivers().get(0).why()).startsWith("fuel 1: accepted to ");
-    assertThat(waiving(List.of(waiver)).validate(poor, KitDepth.SETTING).unusedWaivers())
-        .isEmpty();
+    assertThat(waiving(List.of(waiver)).validate(poor, KitDepth.SETTING).unusedWaivers()).isEmpty();
   }
 
   @Test
