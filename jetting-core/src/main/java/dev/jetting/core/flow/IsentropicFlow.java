@@ -56,25 +56,4 @@ public final class IsentropicFlow {
     double rest = -StrictMath.expm1((gamma - 1) / gamma * lnRatio);
     return Math.sqrt(2 * gamma / (gamma - 1) * squared * rest);
   }
-
-  /**
-   * The drop 1 − r behind a nozzle, where r is the root of c Ψ(r) = r. A pump draws through the
-   * nozzle and takes the same volume at any pressure, at the temperature before the nozzle.
-   *
-   * <p>Calculated: with x = r^((γ−1)/γ) and B = c² 2γ/(γ−1) the square of the balance is x² = B
-   * (1−x), a quadratic, and its one root between 0 and 1 is x = 1 − 2/(2 + B + √(B(B+4))). Once x
-   * falls to 2/(γ+1) the nozzle chokes, Ψ is held and r is c times it.
-   *
-   * @param capacity c, what the nozzle passes where Ψ is 1 by what the pump takes at the pressure
-   *     before the nozzle; zero or more, infinite for a pump that stands still
-   * @param gamma ratio of specific heats, above 1
-   * @return 1 − r, 0 to 1; a small drop keeps its digits
-   */
-  public static double dropBehindPump(double capacity, double gamma) {
-    double square = capacity * capacity * (2 * gamma / (gamma - 1));
-    double missing = 2 / (2 + square + Math.sqrt(square * (square + 4)));
-    return missing < (gamma - 1) / (gamma + 1)
-        ? -StrictMath.expm1(gamma / (gamma - 1) * StrictMath.log1p(-missing))
-        : 1 - capacity * psiOfDrop(1, gamma);
-  }
 }

@@ -56,27 +56,4 @@ class IsentropicFlowTest {
     assertThat(IsentropicFlow.psiOfDrop(drop, GAMMA) / Math.sqrt(2 * drop))
         .isCloseTo(1, within(1e-11));
   }
-
-  @Test
-  void dropBehindPump_ofANozzleThatIsWide_isTheIncompressibleOne() {
-    // Ψ = √(2 drop) for a small drop, and r is 1 less the drop, so drop = 1/(2c²) up to
-    // terms of its own size, 5e-13: digits are lost only if the form cancels.
-    assertThat(IsentropicFlow.dropBehindPump(1e6, GAMMA) * 2e12).isCloseTo(1, within(1e-11));
-  }
-
-  @Test
-  void dropBehindPump_atTheEnds_isAllOrNothing() {
-    assertThat(IsentropicFlow.dropBehindPump(0, GAMMA)).isEqualTo(1);
-    assertThat(IsentropicFlow.dropBehindPump(Double.POSITIVE_INFINITY, GAMMA)).isZero();
-  }
-
-  @Test
-  void dropBehindPump_whereTheNozzleBeginsToChoke_isTheCriticalOne() {
-    double critical = IsentropicFlow.criticalRatio(GAMMA);
-    double capacity = critical / IsentropicFlow.psi(critical, GAMMA);
-
-    for (double c : new double[] {capacity * (1 - 1e-9), capacity, capacity * (1 + 1e-9)}) {
-      assertThat(1 - IsentropicFlow.dropBehindPump(c, GAMMA)).isCloseTo(critical, within(1e-8));
-    }
-  }
 }
