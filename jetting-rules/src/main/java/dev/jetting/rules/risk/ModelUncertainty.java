@@ -52,10 +52,10 @@ public record ModelUncertainty(
     Coefficient needleTolerance,
     Set<MachineValue> guessed) {
 
-  /** Of a jet, mm. */
   /** What a kind of inlet that nobody stated adds to the spread of ln λ (assumed, see CYCLE.md). */
   private static final double UNKNOWN_INLET = 0.085;
 
+  /** Of a jet, mm. */
   private static final double LARGEST_BORE = 10;
 
   /** Of a jet's bore, mm: with the tolerance of its kind still no more than a bore. */

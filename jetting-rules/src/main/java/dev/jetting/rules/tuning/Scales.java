@@ -24,8 +24,6 @@ final class Scales {
 
   private static final List<ThrottleOpening> OPENINGS = AssessedSetting.openings();
 
-  /** Far less risk than anybody accepts, and far more than rounding. */
-
   /**
    * A rise of the risk that is none, by what is accepted (assumed): most parts have a hair of a say
    * at every opening.
