@@ -74,10 +74,10 @@ public record SetupSheet(
 
   /**
    * Returns the risk model with which this sheet is assessed: wider by what its typical values may
-   * be off. A model that is already wider for them stays as it is.
+   * be off, and by an inlet of unknown kind. A model that is already wider for them stays as it is.
    *
    * @param measured limits, spreads and steps for a measured machine
-   * @return the wider model; the same one where nothing is typical
+   * @return the wider model; the same one where nothing is typical and the inlet is known
    */
   public RiskModel riskModel(RiskModel measured) {
     return measured.withGuesses(setup, guessed());

@@ -29,10 +29,22 @@ public record MainPath(
    * (assumed): a column as long as the bore is wide in a needle jet of a tenth of it, and about as
    * much again in jet and ring. It is meant to be the same for every jet.
    */
-  public static final double COLUMN_BY_BORE = 230;
+  private static final double COLUMN_BY_BORE = 230;
 
   /** Standard acceleration of free fall, m/s² (exact by definition, ISO 80000-3). */
   public static final double GRAVITY = 9.80665;
+
+  /**
+   * Inertance of the column of fuel from the main jet to the mouth: ρ l/A, l/A falling with the
+   * bore of the slide (assumed).
+   *
+   * @param density ρ of the fuel, kg/m³, more than zero
+   * @param bore bore of the slide, m, more than zero
+   * @return I, kg/m⁴
+   */
+  public static double inertance(double density, double bore) {
+    return density * COLUMN_BY_BORE / bore;
+  }
 
   /**
    * Suction at the needle jet's mouth: Δp (i_F + κ i_U)/S.

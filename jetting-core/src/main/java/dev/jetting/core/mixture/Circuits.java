@@ -111,7 +111,7 @@ final class Circuits {
         head(carburettor.needleJetHead()),
         fuelDensity,
         fuelViscosity,
-        fuelDensity * MainPath.COLUMN_BY_BORE / bore());
+        MainPath.inertance(fuelDensity, bore()));
   }
 
   PilotPath pilot(Shift shift) {

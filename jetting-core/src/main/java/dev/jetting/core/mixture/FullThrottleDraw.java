@@ -96,8 +96,7 @@ public final class FullThrottleDraw {
     double density = leastDensity(setup, days, fuels);
     double mainAlpha = density / 2 * mainResistance(setting, flow);
     double pilotAlpha = density / 2 * jetResistance(setting.pilotJet(), flow.pilotJetLength());
-    double inertance =
-        density * MainPath.COLUMN_BY_BORE / (setting.carburettor().bore().millimetres() * MM);
+    double inertance = MainPath.inertance(density, setting.carburettor().bore().millimetres() * MM);
     double main = 0;
     double pilot = 0;
     for (Air day : days) {

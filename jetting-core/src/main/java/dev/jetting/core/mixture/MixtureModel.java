@@ -23,9 +23,9 @@ import org.jspecify.annotations.Nullable;
  * <p>Physics on mean values, from geometry and a few named coefficients. MODEL.md of this module
  * has the equations and their sources. Immutable and safe for any number of threads.
  *
- * <p>Not a prediction to the percent for an engine that nobody has measured: the level is
- * calibrated by hand, and what a part changes is known better than where it starts from. Not for
- * acceleration, cold starts or four-strokes.
+ * <p>Not a prediction to the percent for an engine that nobody has measured: the level is set by
+ * trial, and what a part changes is known better than where it starts from. Not for acceleration,
+ * cold starts or four-strokes.
  */
 public final class MixtureModel {
 

@@ -7,9 +7,9 @@ import org.jspecify.annotations.Nullable;
  * How the passages of a carburettor family flow: the numbers of the mixture model that no ruler
  * gives.
  *
- * <p>{@link #assumed()} is the library's own set, calibrated by hand so that one common-practice
- * setting lands in the usual band; none of it is a measurement of a real carburettor. Somebody with
- * a flow bench replaces it.
+ * <p>{@link #assumed()} is the library's own set, set by trial so that a common-practice setting
+ * and its neighbours land in the usual band; none of it is a measurement of a real carburettor.
+ * Somebody with a flow bench replaces it.
  *
  * @param upstreamGap C_U, discharge coefficient of the gap on the filter side of the slide
  * @param downstreamGap C_D, discharge coefficient of the gap on the engine side
@@ -39,7 +39,7 @@ public record FlowCoefficients(
     Coefficient pilotJetLength) {
 
   private static final String BY_HAND =
-      "calibrated by hand so that a common-practice setting lands in the usual band; not measured";
+      "set by trial so that a common-practice setting and its neighbours land in the usual band; not measured";
 
   private static final FlowCoefficients ASSUMED =
       new FlowCoefficients(

@@ -18,11 +18,8 @@ import java.util.Objects;
 public record KitCoverage(
     Probability share, double standardError, List<Extra> extras, List<String> used) {
 
-  /**
-   * Share of engines for which a kit should have a right setting (assumed). Engines differ by what
-   * the model leaves out, so even a full drawer does not serve them all.
-   */
-  public static final Probability LEAST = Probability.of(0.85);
+  /** Share of engines for which a kit should have a right setting: the trade's aim (assumed). */
+  public static final Probability LEAST = Probability.of(0.95);
 
   /**
    * A part that the kit does not have.

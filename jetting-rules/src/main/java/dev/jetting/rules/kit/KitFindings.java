@@ -76,7 +76,7 @@ final class KitFindings {
     danger(
         "kit-screw-kind",
         amiss(subject)
-            .with("told", word("kit.screw.", meantFor))
+            .with("meantFor", word("kit.screw.", meantFor))
             .with("has", word("kit.screw.", has))
             .says(words("kit.screw-kind"), remedy("kit.screw-kind.remedy")));
   }

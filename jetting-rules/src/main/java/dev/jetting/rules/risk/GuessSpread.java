@@ -38,6 +38,9 @@ record GuessSpread(Map<ErrorSource, Double> sources, double residual) {
   }
 
   static GuessSpread of(Setup setup, Collection<MachineValue> guessed) {
+    if (guessed.isEmpty()) {
+      return new GuessSpread(Map.of(), 0);
+    }
     List<Sensitivities> sensitivities = sensitivities(setup);
     double[] left = new double[OPENINGS.size()];
     Map<ErrorSource, Double> variances = new EnumMap<>(ErrorSource.class);

@@ -64,6 +64,8 @@ public record ModelUncertainty(
   private static final String GUESSED =
       "this machine's typical values, which nobody measured, by how much a wrong guess matters";
 
+  private static final String NO_INLET = "an inlet of unknown kind (assumed)";
+
   private static final ModelUncertainty ASSUMED =
       new ModelUncertainty(
           Coefficient.assumed(0.06, "1", "small passages, dirt and burrs; not measured"),
@@ -169,19 +171,19 @@ public record ModelUncertainty(
         onThisMachine.remove(MachineValue.INLET_KIND)
             && setup.engine().induction().kind() == InductionKind.UNKNOWN;
     GuessSpread guesses = GuessSpread.of(setup, onThisMachine);
-    double left = Math.sqrt(square(guesses.residual()) + (unknown ? square(UNKNOWN_INLET) : 0));
+    Coefficient rest = guessed(residual, guesses.residual(), GUESSED);
     return toBuilder()
-        .pilot(guessed(pilot, guesses.of(ErrorSource.PILOT)))
-        .needle(guessed(needle, guesses.of(ErrorSource.NEEDLE)))
-        .main(guessed(main, guesses.of(ErrorSource.MAIN)))
-        .air(guessed(air, guesses.of(ErrorSource.AIR)))
-        .residual(guessed(residual, left))
+        .pilot(guessed(pilot, guesses.of(ErrorSource.PILOT), GUESSED))
+        .needle(guessed(needle, guesses.of(ErrorSource.NEEDLE), GUESSED))
+        .main(guessed(main, guesses.of(ErrorSource.MAIN), GUESSED))
+        .air(guessed(air, guesses.of(ErrorSource.AIR), GUESSED))
+        .residual(unknown ? guessed(rest, UNKNOWN_INLET, NO_INLET) : rest)
         .guessed(Sets.union(guessed, more))
         .build();
   }
 
-  private static Coefficient guessed(Coefficient spread, double guesses) {
-    Coefficient wider = wider(spread, guesses, GUESSED);
+  private static Coefficient guessed(Coefficient spread, double guesses, String why) {
+    Coefficient wider = wider(spread, guesses, why);
     return wider.value() > 1 ? Coefficient.calculated(1, wider.unit(), wider.note()) : wider;
   }
 

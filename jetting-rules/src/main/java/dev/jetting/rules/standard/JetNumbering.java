@@ -80,7 +80,7 @@ final class JetNumbering {
           .with("jet", name())
           .with("flow", Argument.exact(flow.cubicCentimetresPerMinute(), "cm³/min"))
           .with("likely", new Measure(likely, "mm"))
-          .with("reckoned", margin.measured())
+          .with("usedHere", margin.measured())
           .with("side", Remedies.side(smaller))
           .says(
               Message.of("rule.jet-numbering.finding"),

@@ -241,7 +241,7 @@ class RowsTest {
     row.put("screwKind", "mixture");
     row.put("screwTurns", "1 1/2");
     row.put("slide", "slide 40");
-    row.put("idleLift", "1.3 mm");
+    row.put("idleLift", "2 mm");
     row.put("needleJet", "tube 266");
     row.put("needle", "needle");
     row.put("clip", "2 of 5 from top");

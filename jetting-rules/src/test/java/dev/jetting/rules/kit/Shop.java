@@ -158,7 +158,7 @@ public final class Shop {
         "pilot 55",
         new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)),
         "slide 40",
-        Length.ofMillimetres(1.3),
+        Length.ofMillimetres(2),
         "tube 266",
         "needle",
         ClipPosition.fromTop(2, 5),

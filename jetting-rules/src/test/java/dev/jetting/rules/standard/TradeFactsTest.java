@@ -51,8 +51,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  * no source). {@code TRADE-FACTS.md} beside this class lists them.
  *
  * <p>Each test says whether the fact comes out by prediction, or whether it had a hand in choosing
- * a number. The level of the mixture, which decides the all-round setting, was calibrated by hand
- * on that very setting; what a change of a part does was not.
+ * a number. The level of the mixture, which decides the all-round setting, was set by trial on that
+ * very setting; what a change of a part does was not.
  */
 class TradeFactsTest {
 
