@@ -17,7 +17,7 @@ import java.util.stream.Stream;
  * Goes once through what an outsider uses, with nothing there but the published artifacts and what
  * they need to run. Ends with an exception where something does not hold.
  *
- * <p>Arguments: {@code module-path} or {@code class-path}, and a setup sheet.
+ * <p>Arguments: {@code module-path}, {@code class-path} or {@code linked}, and a setup sheet.
  */
 public final class Main {
 
@@ -26,14 +26,15 @@ public final class Main {
   /**
    * Runs the consumer.
    *
-   * @param args {@code module-path} or {@code class-path}, and the file of a setup sheet
+   * @param args {@code module-path}, {@code class-path} or {@code linked}, and the file of a setup
+   *     sheet
    * @throws IOException if the file cannot be read
    */
   public static void main(String[] args) throws IOException {
     Path sheet = Path.of(args[1]);
-    boolean modules = args[0].equals("module-path");
+    boolean modules = !args[0].equals("class-path");
     Stream.of(Report.class, AssessedSetting.class, SheetJson.class, Main.class)
-        .forEach(type -> check(type.getModule().isNamed() == modules, type + " on the " + args[0]));
+        .forEach(type -> check(type.getModule().isNamed() == modules, type + ", " + args[0]));
     Stream.of("org.jspecify.annotations.NullMarked", "org.junit.jupiter.api.Test")
         .forEach(name -> check(isAbsent(name), name + " is absent"));
 
@@ -45,7 +46,7 @@ public final class Main {
     check(!report.passes(), "the demo that is lean in the middle does not pass");
     check(ReportText.of(report).contains("DANGER"), "the text warns");
     check(ReportJson.read(ReportJson.write(report)).equals(report), "JSON reads back equal");
-    System.out.println("consumer on the " + args[0] + ": as it should be");
+    System.out.println("consumer, " + args[0] + ": as it should be");
   }
 
   private static boolean isAbsent(String name) {
