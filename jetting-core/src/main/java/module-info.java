@@ -28,4 +28,8 @@ module dev.jetting.core {
       dev.jetting.rules;
   exports dev.jetting.core.flow to
       dev.jetting.core.cycle;
+
+  // The search computes many settings at once, by the same equations.
+  exports dev.jetting.core.mixture.table to
+      dev.jetting.rules;
 }

@@ -17,7 +17,7 @@ module dev.jetting.rules {
   exports dev.jetting.rules.advice;
   exports dev.jetting.rules.json;
   exports dev.jetting.rules.kit;
-  exports dev.jetting.rules.laws;
+  exports dev.jetting.rules.render;
   exports dev.jetting.rules.risk;
   exports dev.jetting.rules.search;
   exports dev.jetting.rules.standard;

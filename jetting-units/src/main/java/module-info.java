@@ -9,5 +9,6 @@ module dev.jetting.units {
   exports dev.jetting.units;
   exports dev.jetting.units.number to
       dev.jetting.core,
-      dev.jetting.rules;
+      dev.jetting.rules,
+      dev.jetting.rules.testkit;
 }

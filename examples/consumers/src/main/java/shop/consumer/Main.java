@@ -2,11 +2,11 @@ package shop.consumer;
 
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Report;
-import dev.jetting.rules.ReportText;
 import dev.jetting.rules.RulePack;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.json.ReportJson;
 import dev.jetting.rules.json.SheetJson;
+import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.standard.StandardRulebook;
 import java.io.IOException;
 import java.nio.file.Files;

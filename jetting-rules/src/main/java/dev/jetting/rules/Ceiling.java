@@ -1,5 +1,7 @@
 package dev.jetting.rules;
 
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.Objects;
 
 /**
@@ -26,6 +28,17 @@ public record Ceiling(String engine, String carburettor, Measure measured, Throt
     Objects.requireNonNull(carburettor, "carburettor");
     Objects.requireNonNull(measured, "measured");
     Objects.requireNonNull(band, "band");
+  }
+
+  /**
+   * Says what is accepted at most.
+   *
+   * @return the measured value and its throttle band
+   */
+  public Message words() {
+    return Message.of("waiver.ceiling")
+        .with("measured", measured.argument())
+        .with("band", Argument.words(band.words()));
   }
 
   static Ceiling of(SetupSheet sheet, Finding finding) {

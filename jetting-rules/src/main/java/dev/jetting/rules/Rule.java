@@ -9,6 +9,7 @@ import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
 import dev.jetting.rules.text.Wording;
+import dev.jetting.units.OneLine;
 import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Map;
@@ -38,6 +39,8 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class Rule {
+
+  private static final int LONGEST_SHOWN = 79;
 
   private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
@@ -82,7 +85,7 @@ public final class Rule {
     if (!ID.matcher(Objects.requireNonNull(id, "id")).matches()) {
       throw new IllegalArgumentException(
           "rule id \""
-              + TextPage.shortened(id)
+              + OneLine.shown(id, LONGEST_SHOWN)
               + "\": allowed lower-case words joined by hyphens, as in lean-anywhere");
     }
     return id;
@@ -356,7 +359,7 @@ public final class Rule {
     if (limit == null) {
       throw new IllegalArgumentException(
           "limit \""
-              + TextPage.shortened(name)
+              + OneLine.shown(name, LONGEST_SHOWN)
               + "\" of rule "
               + id()
               + ": allowed "
@@ -369,7 +372,7 @@ public final class Rule {
               + " "
               + Decimals.shortest(other.value())
               + " "
-              + TextPage.shortened(other.unit())
+              + OneLine.shown(other.unit(), LONGEST_SHOWN)
               + ": allowed a number "
               + (limit.value() > 0 ? "above 0 " : "")
               + "in the unit "

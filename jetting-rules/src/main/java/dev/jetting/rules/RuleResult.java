@@ -1,5 +1,6 @@
 package dev.jetting.rules;
 
+import dev.jetting.rules.text.Wording;
 import java.util.List;
 import java.util.Objects;
 
@@ -38,6 +39,16 @@ public record RuleResult(
     Objects.requireNonNull(outcome, "outcome");
     tags = List.copyOf(tags);
     Objects.requireNonNull(link, "link");
+  }
+
+  /**
+   * Returns the title in another language, by the key {@code rule.ID.title}.
+   *
+   * @param wording the words of the language
+   * @return one line for people; the rule's own where the wording has none
+   */
+  public String title(Wording wording) {
+    return Rule.title(ruleId, title, wording);
   }
 
   RuleResult withOutcome(Outcome other) {

@@ -6,6 +6,7 @@ import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.OneLine;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
@@ -22,6 +23,8 @@ import java.util.stream.Stream;
  * rule. Immutable; what comes of an evaluation does not depend on the order of the rules.
  */
 public final class Rulebook {
+
+  private static final int LONGEST_SHOWN = 79;
 
   private final String name;
   private final String version;
@@ -146,7 +149,7 @@ public final class Rulebook {
       Set<String> names = new TreeSet<>();
       rules.forEach(rule -> names.addAll(rule.limits().keySet()));
       throw new IllegalArgumentException(
-          "limit \"" + TextPage.shortened(name) + "\": allowed " + names);
+          "limit \"" + OneLine.shown(name, LONGEST_SHOWN) + "\": allowed " + names);
     }
     return holding(
         rules.stream()

@@ -61,8 +61,12 @@ public record RulebookEdition(
     return name + " " + version + (changed() ? ", changed: " + changes : "");
   }
 
-  /** A message for each kind of change. */
-  List<Message> changesInWords() {
+  /**
+   * Says what was changed.
+   *
+   * @return a message for each kind of change; none where nothing was changed
+   */
+  public List<Message> changesInWords() {
     return Stream.of(
             Kind.LEFT_OUT, Kind.REPLACED, Kind.OTHER_SEVERITY, Kind.OTHER_LIMITS, Kind.ADDED)
         .flatMap(kind -> words(kind).stream())
@@ -98,7 +102,8 @@ public record RulebookEdition(
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
-  String shortDigest() {
+  /** {@return the first digits of the digest, enough for people to compare} */
+  public String shortDigest() {
     return digest.substring(0, SHOWN_DIGITS);
   }
 }

@@ -1,5 +1,7 @@
 package dev.jetting.rules;
 
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Optional;
 
@@ -49,6 +51,24 @@ public record ThrottleBand(ThrottleOpening from, ThrottleOpening to) {
    */
   public static ThrottleBand at(ThrottleOpening throttle) {
     return new ThrottleBand(throttle, throttle);
+  }
+
+  /**
+   * Says where the band is.
+   *
+   * @return words such as "from 1/8 to 1/2 throttle"
+   */
+  public Message words() {
+    if (equals(WHOLE)) {
+      return Message.of("band.whole");
+    }
+    if (from.equals(to)) {
+      return Message.of("band.at").with("throttle", Argument.throttle(to));
+    }
+    boolean closed = from.equals(ThrottleOpening.CLOSED);
+    return Message.of("band")
+        .with("from", closed ? Argument.word("band.closed") : Argument.opening(from))
+        .with("to", Argument.throttle(to));
   }
 
   /**

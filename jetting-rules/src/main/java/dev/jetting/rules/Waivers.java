@@ -72,12 +72,8 @@ record Waivers(List<Waiver> waivers, Optional<LocalDate> day) {
           .with("carburettor", Argument.name(ceiling.carburettor()));
     }
     return Message.of("waiver.exceeded")
-        .with("accepted", at(ceiling.measured(), ceiling.band()))
-        .with("now", at(finding.measured(), finding.band()));
-  }
-
-  private static Argument at(Measure measured, ThrottleBand band) {
-    return Argument.words(ReportWords.ceiling(measured, band));
+        .with("accepted", Argument.words(ceiling.words()))
+        .with("now", Argument.words(Ceiling.of(sheet, finding).words()));
   }
 
   private boolean holds(Waiver waiver) {

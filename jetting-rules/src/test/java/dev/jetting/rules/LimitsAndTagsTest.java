@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.RulebookChange.Kind;
 import dev.jetting.rules.laws.LawKit;
+import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.standard.StandardRulebook;
 import java.nio.file.Files;
 import java.nio.file.Path;

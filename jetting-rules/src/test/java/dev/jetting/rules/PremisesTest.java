@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.rules.render.ReportMarkdown;
+import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.text.Message;
 import dev.jetting.units.Pressure;

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.RulebookChange.Kind;
+import dev.jetting.rules.render.ReportMarkdown;
+import dev.jetting.rules.render.ReportText;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

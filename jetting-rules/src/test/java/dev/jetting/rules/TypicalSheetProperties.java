@@ -6,6 +6,8 @@ import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.arbitraries.SheetArbitraries;
 import dev.jetting.rules.json.ReportJson;
 import dev.jetting.rules.json.SheetJson;
+import dev.jetting.rules.render.ReportMarkdown;
+import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.standard.StandardRulebook;
 import java.util.Set;

@@ -7,6 +7,8 @@ import dev.jetting.core.parts.Intake;
 import dev.jetting.core.typical.MachineValue;
 import dev.jetting.rules.advice.Adviser;
 import dev.jetting.rules.json.ReportJson;
+import dev.jetting.rules.render.ReportMarkdown;
+import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.search.Choices;
 import dev.jetting.rules.search.FoundSetting;

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import dev.jetting.core.air.Air;
 import dev.jetting.rules.Verdict.Ruling;
+import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;

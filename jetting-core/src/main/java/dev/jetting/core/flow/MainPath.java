@@ -88,8 +88,8 @@ public record MainPath(
       return PulsedFlow.flow(alpha, beta, openShare, peak, mean, inertia);
     }
 
-    PulsedFlow.Answer answer(Restriction all) {
-      return PulsedFlow.answer(all.alpha(), all.beta(), openShare, peak, mean, inertia);
+    PulsedFlow.Sensitivity sensitivity(Restriction all) {
+      return PulsedFlow.sensitivity(all.alpha(), all.beta(), openShare, peak, mean, inertia);
     }
   }
 
@@ -118,7 +118,7 @@ public record MainPath(
    * @param byNeedle ∂ ln Q/∂ of the needle's diameter, 1/m, zero or less
    * @param byMainJet ∂ ln Q/∂ of the main jet's bore, 1/m, zero or more
    */
-  public record Answers(
+  public record Sensitivities(
       double ring, double jet, double byNeedleJet, double byNeedle, double byMainJet) {}
 
   /**
@@ -160,8 +160,9 @@ public record MainPath(
    * @param fuel the fuel of this path
    * @return its answers
    */
-  public Answers answers(Fuel fuel) {
-    return answers(NeedleAnnulus.Ring.of(fuel.ring, needleJet, fuel.needle), mainJet, fuel.drive);
+  public Sensitivities sensitivities(Fuel fuel) {
+    return sensitivities(
+        NeedleAnnulus.Ring.of(fuel.ring, needleJet, fuel.needle), mainJet, fuel.drive);
   }
 
   /**
@@ -172,15 +173,15 @@ public record MainPath(
    * @param drive what drives the fuel
    * @return its answers
    */
-  public static Answers answers(NeedleAnnulus.Ring ring, Jet mainJet, Drive drive) {
+  public static Sensitivities sensitivities(NeedleAnnulus.Ring ring, Jet mainJet, Drive drive) {
     Restriction own = ring.restriction();
-    PulsedFlow.Answer answer = drive.answer(own.then(mainJet.restriction()));
-    return new Answers(
-        answer.to(passing(own)),
-        answer.to(passing(mainJet.restriction())),
-        answer.to(ring.byJet()),
-        answer.to(ring.byNeedle()),
-        answer.to(mainJet.byBore()));
+    PulsedFlow.Sensitivity sensitivity = drive.sensitivity(own.then(mainJet.restriction()));
+    return new Sensitivities(
+        sensitivity.to(passing(own)),
+        sensitivity.to(passing(mainJet.restriction())),
+        sensitivity.to(ring.byJet()),
+        sensitivity.to(ring.byNeedle()),
+        sensitivity.to(mainJet.byBore()));
   }
 
   /** How a restriction changes with the logarithm of what it passes. */

@@ -93,7 +93,7 @@ public record PilotPath(
     double byFuel = fuelDensity * mixed + fuel + air;
     Restriction own = jet.restriction();
     double steepness = 2 * own.alpha() * flow + own.beta();
-    return own.answer(jet.byBore(), flow) * byWell * steepness / (byWell * steepness + byFuel);
+    return own.sensitivity(jet.byBore(), flow) * byWell * steepness / (byWell * steepness + byFuel);
   }
 
   /** E, Pa. */

@@ -54,7 +54,7 @@ public final class PulsedFlow {
    * @param byAlpha ∂ ln Q/∂ α, zero or less
    * @param byBeta ∂ ln Q/∂ β, zero or less
    */
-  record Answer(double byAlpha, double byBeta) {
+  record Sensitivity(double byAlpha, double byBeta) {
 
     /** ∂ ln Q/∂ s of a change ∂α/∂s, ∂β/∂s. */
     double to(Restriction change) {
@@ -63,18 +63,18 @@ public final class PulsedFlow {
   }
 
   /** How the flow of the same arguments answers; nothing where nothing flows. */
-  static Answer answer(
+  static Sensitivity sensitivity(
       double alpha, double beta, double openShare, double peak, double mean, double inertia) {
     double fast = Restriction.flow(alpha, beta, peak);
     if (fast == 0) {
-      return new Answer(0, 0);
+      return new Sensitivity(0, 0);
     }
     double steep = 2 * alpha * fast + beta;
     double quick = openShare * fast;
     double quickByAlpha = -quick * fast / steep;
     double quickByBeta = -quick / steep;
     if (mean <= 0) {
-      return new Answer(quickByAlpha / quick, quickByBeta / quick);
+      return new Sensitivity(quickByAlpha / quick, quickByBeta / quick);
     }
     double root = Math.sqrt(beta * beta + 4 * alpha * mean);
     double slow = 2 * mean / (beta + root);
@@ -94,7 +94,7 @@ public final class PulsedFlow {
     }
     double flow = quick + weight * (slow - quick);
     double more = slow - quick;
-    return new Answer(
+    return new Sensitivity(
         ((1 - weight) * quickByAlpha + weight * slowByAlpha + weightByAlpha * more) / flow,
         ((1 - weight) * quickByBeta + weight * slowByBeta + weightByBeta * more) / flow);
   }

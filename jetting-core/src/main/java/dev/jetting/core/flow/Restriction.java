@@ -61,7 +61,7 @@ public record Restriction(double alpha, double beta) {
    * @param flow Q, m³/s
    * @return ∂ ln Q/∂ s; 0 where nothing flows
    */
-  double answer(Restriction change, double flow) {
+  double sensitivity(Restriction change, double flow) {
     return flow == 0 ? 0 : -(change.alpha * flow + change.beta) / (2 * alpha * flow + beta);
   }
 }

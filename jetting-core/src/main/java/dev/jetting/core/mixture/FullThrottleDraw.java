@@ -8,6 +8,7 @@ import dev.jetting.core.flow.PulsedFlow;
 import dev.jetting.core.flow.Restriction;
 import dev.jetting.core.flow.ShortOrifice;
 import dev.jetting.core.fuel.Fuel;
+import dev.jetting.core.mixture.table.AirSides;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.FlowCoefficients;
 import dev.jetting.core.parts.Needle;

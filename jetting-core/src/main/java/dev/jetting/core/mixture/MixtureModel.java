@@ -4,12 +4,15 @@ import dev.jetting.core.checks.Checks;
 import dev.jetting.core.flow.AirSide;
 import dev.jetting.core.flow.MainPath;
 import dev.jetting.core.flow.PilotPath;
-import dev.jetting.core.mixture.Circuits.Shift;
+import dev.jetting.core.mixture.table.Circuits;
+import dev.jetting.core.mixture.table.Circuits.Shift;
+import dev.jetting.core.mixture.table.MixtureTable;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Length;
 import dev.jetting.units.MassFlow;
 import dev.jetting.units.Pressure;
+import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -224,10 +227,16 @@ public final class MixtureModel {
     return Arrays.stream(MeteringPart.values())
         .map(
             part -> {
-              double step = circuits.richerSign(part) * steps.of(part);
+              double step = richerSign(part) * steps.of(part);
               return new Move(part, way(new Shift(part, step)), way(new Shift(part, -step)));
             })
         .toList();
+  }
+
+  /** +1 where a bigger number of the part is richer, −1 where a smaller one is. */
+  private int richerSign(MeteringPart part) {
+    boolean airScrew = setup.setting().carburettor().pilot().screwKind() == ScrewKind.AIR;
+    return part == MeteringPart.SCREW && airScrew ? -1 : part.richerSign();
   }
 
   private Way way(Shift shift) {
@@ -309,7 +318,7 @@ public final class MixtureModel {
         flows.main.flow(),
         flows.pilotFuel,
         pilot.byBore(flows.well),
-        main.answers(flows.main));
+        main.sensitivities(flows.main));
     return new FuelSensitivities(
         local.lnLambda(), local.pilot(), local.needle(), local.main(), local.sizes());
   }

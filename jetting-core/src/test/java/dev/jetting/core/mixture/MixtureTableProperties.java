@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import dev.jetting.core.SetupArbitraries;
+import dev.jetting.core.mixture.table.MixtureTable;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;

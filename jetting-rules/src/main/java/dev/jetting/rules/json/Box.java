@@ -27,9 +27,9 @@ record Box(Map<Variable, Interval> numbers, Map<String, Texts> texts, List<Again
   static final Box WHOLE = new Box(Map.of(), Map.of(), List.of());
 
   /** A number of a setting: a measure, and what is taken of it where. */
-  record Variable(Gauge.Numeric gauge, Optional<Take> take, ThrottleBand where) {
+  record Variable(MeasureDefinition.Numeric gauge, Optional<Take> take, ThrottleBand where) {
     static Variable of(Source source, ThrottleBand band) {
-      return source.gauge() instanceof Gauge.Swept
+      return source.gauge() instanceof MeasureDefinition.Swept
           ? new Variable(
               source.gauge(),
               Optional.of(source.take()),
@@ -38,7 +38,7 @@ record Box(Map<Variable, Interval> numbers, Map<String, Texts> texts, List<Again
     }
 
     Interval range() {
-      Interval range = GaugeRanges.of(gauge);
+      Interval range = MeasureRanges.of(gauge);
       return take.equals(Optional.of(Take.MEAN)) ? range.widened() : range;
     }
 

@@ -29,7 +29,7 @@ public final class CatalogueJson {
           Catalogue.class,
           JettingModule.ofTexts(),
           CatalogueForm.HEADER,
-          new Limits(16_000_000, 32));
+          new DocumentLimits(16_000_000, 32));
 
   private CatalogueJson() {}
 

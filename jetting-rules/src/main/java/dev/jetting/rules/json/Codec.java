@@ -30,7 +30,7 @@ final class Codec<T> {
 
   private final Class<T> type;
   private final Map<String, String> header;
-  private final Limits limits;
+  private final DocumentLimits limits;
   private final JsonFactory factory;
   private final ObjectReader reader;
   private final ObjectWriter writer;
@@ -40,7 +40,7 @@ final class Codec<T> {
    * @param header fields of the root that are looked at before anything else, with the one value
    *     that each must have, as it is written
    */
-  Codec(Class<T> type, JettingModule module, Map<String, String> header, Limits limits) {
+  Codec(Class<T> type, JettingModule module, Map<String, String> header, DocumentLimits limits) {
     this.type = type;
     this.header = header;
     this.limits = limits;

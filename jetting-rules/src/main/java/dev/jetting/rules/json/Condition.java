@@ -5,8 +5,8 @@ import static java.util.stream.Collectors.joining;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.ThrottleBand;
-import dev.jetting.rules.json.Gauge.Reading;
 import dev.jetting.rules.json.Judgement.Violation;
+import dev.jetting.rules.json.MeasureDefinition.Reading;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.units.TradeStyle;
@@ -90,7 +90,7 @@ sealed interface Condition {
   }
 
   /** A text that is one of some. */
-  record OneOf(Gauge.Word gauge, List<String> texts) implements Condition {
+  record OneOf(MeasureDefinition.Word gauge, List<String> texts) implements Condition {
     @Override
     public Judgement judge(AssessedSetting setting, boolean wanted) {
       String text = gauge.text().apply(setting);
@@ -161,16 +161,19 @@ sealed interface Condition {
    * @param take what to take of a measure that has a number at each opening; not read of another
    * @param within where to take it; not read of another
    */
-  record Source(Gauge.Numeric gauge, Take take, ThrottleBand within) {
+  record Source(MeasureDefinition.Numeric gauge, Take take, ThrottleBand within) {
     Optional<Reading> read(AssessedSetting setting) {
-      if (gauge instanceof Gauge.Swept swept) {
+      if (gauge instanceof MeasureDefinition.Swept swept) {
         return swept.read(setting, take, within);
       }
-      return ((Gauge.Plain) gauge).number().apply(setting).map(n -> new Reading(n, span(setting)));
+      return ((MeasureDefinition.Plain) gauge)
+          .number()
+          .apply(setting)
+          .map(n -> new Reading(n, span(setting)));
     }
 
     String words() {
-      return gauge instanceof Gauge.Swept
+      return gauge instanceof MeasureDefinition.Swept
           ? Enums.name(take) + " " + gauge.words() + " " + Source.words(within)
           : gauge.words();
     }

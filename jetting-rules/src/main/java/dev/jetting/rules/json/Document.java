@@ -43,7 +43,7 @@ final class Document {
   }
 
   /** A factory of strict parsers, and of generators that print numbers alike on every JDK. */
-  static JsonFactory factory(Limits limits) {
+  static JsonFactory factory(DocumentLimits limits) {
     return JsonFactory.builder()
         .streamReadConstraints(limits.constraints())
         .errorReportConfiguration(
@@ -62,7 +62,7 @@ final class Document {
    *
    * @throws JsonInputException if it is too large, not JSON, or has a field twice
    */
-  static Document of(String text, JsonFactory factory, Limits limits) {
+  static Document of(String text, JsonFactory factory, DocumentLimits limits) {
     if (text.length() > limits.characters()) {
       throw new JsonInputException(
           Path.ROOT.toString(), "the document is too large", "", limits.toString(), 1, 1);
@@ -130,7 +130,7 @@ final class Document {
    * stops depends on its buffers.
    */
   private static JsonInputException unreadable(
-      JsonProcessingException e, JsonParser parser, Limits limits) {
+      JsonProcessingException e, JsonParser parser, DocumentLimits limits) {
     boolean tooLarge = e instanceof StreamConstraintsException;
     JsonLocation at = tooLarge ? parser.currentTokenLocation() : place(e, parser);
     String where = "line " + at.getLineNr() + ", column " + at.getColumnNr();

@@ -30,7 +30,7 @@ record Judgement(List<Violation> violations, Set<String> missing, Optional<Margi
    * @param most whether the limit is the most allowed; else it is the least
    */
   record Violation(
-      Gauge gauge,
+      MeasureDefinition gauge,
       Measure measured,
       Measure limit,
       boolean most,

@@ -20,7 +20,8 @@ import java.util.Objects;
 public final class KitJson {
 
   private static final Codec<Kit> CODEC =
-      new Codec<>(Kit.class, JettingModule.ofTexts(), KitForm.HEADER, new Limits(1_000_000, 16));
+      new Codec<>(
+          Kit.class, JettingModule.ofTexts(), KitForm.HEADER, new DocumentLimits(1_000_000, 16));
 
   private KitJson() {}
 

@@ -24,7 +24,7 @@ public final class KitValidationJson {
           KitValidation.class,
           new JettingModule(),
           Map.of("schemaVersion", String.valueOf(KitValidation.SCHEMA_VERSION)),
-          new Limits(16_000_000, 32));
+          new DocumentLimits(16_000_000, 32));
 
   private KitValidationJson() {}
 

@@ -23,7 +23,7 @@ public final class KitWaiversJson {
           KitWaiversForm.class,
           new JettingModule(),
           KitWaiversForm.HEADER,
-          new Limits(1_000_000, 12));
+          new DocumentLimits(1_000_000, 12));
 
   private KitWaiversJson() {}
 

@@ -47,7 +47,7 @@ record KnownTexts(Map<String, Set<String>> byMeasure) {
         catalogue.parts().stream()
             .flatMap(
                 part ->
-                    part.shape() instanceof PartShape.Rod rod
+                    part.shape() instanceof PartShape.NeedleShape rod
                         ? Stream.of(rod.needle().id())
                         : Stream.empty()));
     return new KnownTexts(found.buildOrThrow());

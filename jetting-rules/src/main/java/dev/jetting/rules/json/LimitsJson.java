@@ -34,7 +34,10 @@ public final class LimitsJson {
 
   private static final Codec<LimitsForm> CODEC =
       new Codec<>(
-          LimitsForm.class, JettingModule.ofTexts(), LimitsForm.HEADER, new Limits(100_000, 8));
+          LimitsForm.class,
+          JettingModule.ofTexts(),
+          LimitsForm.HEADER,
+          new DocumentLimits(100_000, 8));
 
   private LimitsJson() {}
 

@@ -88,10 +88,10 @@ record PartForm(
         part.id(),
         part.description(),
         part.series(),
-        as(PartShape.BoredJet.class, shape).map(PartShape.BoredJet::bore),
-        as(PartShape.FlowedJet.class, shape).map(PartShape.FlowedJet::flow),
-        as(PartShape.Tube.class, shape).map(PartShape.Tube::needleJet),
-        as(PartShape.Rod.class, shape).map(rod -> RodForm.of(rod.needle())),
+        as(PartShape.JetByBore.class, shape).map(PartShape.JetByBore::bore),
+        as(PartShape.JetByFlow.class, shape).map(PartShape.JetByFlow::flow),
+        as(PartShape.NeedleJetShape.class, shape).map(PartShape.NeedleJetShape::needleJet),
+        as(PartShape.NeedleShape.class, shape).map(rod -> RodForm.of(rod.needle())),
         as(PartShape.Slide.class, shape).map(PartShape.Slide::cutaway),
         as(PartShape.PilotScrew.class, shape),
         as(PartShape.Valve.class, shape).map(PartShape.Valve::floatValve),
@@ -104,10 +104,10 @@ record PartForm(
 
   Part part() {
     PartShape shape =
-        bore.<PartShape>map(PartShape.BoredJet::new)
-            .or(() -> flow.map(PartShape.FlowedJet::new))
-            .or(() -> needleJet.map(PartShape.Tube::new))
-            .or(() -> needle.map(rod -> new PartShape.Rod(rod.needle(id))))
+        bore.<PartShape>map(PartShape.JetByBore::new)
+            .or(() -> flow.map(PartShape.JetByFlow::new))
+            .or(() -> needleJet.map(PartShape.NeedleJetShape::new))
+            .or(() -> needle.map(rod -> new PartShape.NeedleShape(rod.needle(id))))
             .or(() -> cutaway.map(PartShape.Slide::new))
             .or(() -> screw)
             .or(() -> floatValve.map(PartShape.Valve::new))

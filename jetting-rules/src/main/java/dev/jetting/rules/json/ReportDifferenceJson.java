@@ -21,7 +21,7 @@ public final class ReportDifferenceJson {
           DifferenceDocument.class,
           new JettingModule(),
           DifferenceDocument.HEADER,
-          new Limits(16_000_000, 32));
+          new DocumentLimits(16_000_000, 32));
 
   private ReportDifferenceJson() {}
 

@@ -25,7 +25,7 @@ public final class ReportJson {
           Report.class,
           new JettingModule(),
           Map.of("schemaVersion", String.valueOf(Report.SCHEMA_VERSION)),
-          new Limits(16_000_000, 200));
+          new DocumentLimits(16_000_000, 200));
 
   private ReportJson() {}
 

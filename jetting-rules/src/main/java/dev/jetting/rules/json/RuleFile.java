@@ -105,7 +105,7 @@ public final class RuleFile {
           RuleFile.class,
           JettingModule.ofRuleFiles(),
           RuleFileForm.HEADER,
-          new Limits(1_000_000, 40));
+          new DocumentLimits(1_000_000, 40));
 
   private final RuleFileForm form;
   private final List<Rule> rules;

@@ -247,13 +247,13 @@ final class RuleFileReader {
 
     private Condition onMeasure(Path path, ConditionForm form) {
       String name = form.measure().orElseThrow();
-      Gauge gauge = gauge(path.child("measure"), name);
-      return gauge instanceof Gauge.Word word
+      MeasureDefinition gauge = gauge(path.child("measure"), name);
+      return gauge instanceof MeasureDefinition.Word word
           ? onText(path, form, word)
-          : onNumber(path, form, (Gauge.Numeric) gauge);
+          : onNumber(path, form, (MeasureDefinition.Numeric) gauge);
     }
 
-    private static Condition onText(Path path, ConditionForm form, Gauge.Word word) {
+    private static Condition onText(Path path, ConditionForm form, MeasureDefinition.Word word) {
       boolean numeric =
           Stream.of(form.take(), form.within(), form.atMost(), form.atLeast())
               .anyMatch(Optional::isPresent);
@@ -269,7 +269,7 @@ final class RuleFileReader {
       return new Condition.OneOf(word, List.copyOf(texts));
     }
 
-    private Condition onNumber(Path path, ConditionForm form, Gauge.Numeric gauge) {
+    private Condition onNumber(Path path, ConditionForm form, MeasureDefinition.Numeric gauge) {
       if (form.is().isPresent() || form.oneOf().isPresent()) {
         throw new Misplaced(
             path, "condition on " + gauge.name() + ", which is a number", "atMost and atLeast");
@@ -298,7 +298,7 @@ final class RuleFileReader {
 
     private Limit scaled(Path path, Source source, Threshold.OtherMeasure other) {
       Path named = path.child("measure");
-      if (!(gauge(named, other.measure()) instanceof Gauge.Numeric gauge)) {
+      if (!(gauge(named, other.measure()) instanceof MeasureDefinition.Numeric gauge)) {
         throw new Misplaced(named, other.measure() + " is a text", "a measure that is a number");
       }
       source
@@ -320,14 +320,17 @@ final class RuleFileReader {
     }
 
     private Source source(
-        Path path, Gauge.Numeric gauge, Optional<Take> take, Optional<ThrottleBand> within) {
-      if (gauge instanceof Gauge.Swept && take.isEmpty()) {
+        Path path,
+        MeasureDefinition.Numeric gauge,
+        Optional<Take> take,
+        Optional<ThrottleBand> within) {
+      if (gauge instanceof MeasureDefinition.Swept && take.isEmpty()) {
         throw new Misplaced(
             path.child("take"),
             gauge.name() + " has a number at each throttle opening",
             String.join(", ", Enums.names(Take.class)));
       }
-      if (gauge instanceof Gauge.Plain && (take.isPresent() || within.isPresent())) {
+      if (gauge instanceof MeasureDefinition.Plain && (take.isPresent() || within.isPresent())) {
         throw new Misplaced(
             path, "take or within on " + gauge.name() + ", which is one number", "neither of them");
       }
@@ -343,15 +346,17 @@ final class RuleFileReader {
       return new Source(gauge, take.orElse(Take.HIGHEST), within.orElse(ThrottleBand.WHOLE));
     }
 
-    private static Gauge gauge(Path path, String name) {
-      return Gauges.named(name)
+    private static MeasureDefinition gauge(Path path, String name) {
+      return MeasureDefinitions.named(name)
           .orElseThrow(
               () ->
                   new Misplaced(
                       path,
-                      "unknown measure " + Quote.quoted(name) + Nearest.hint(name, Gauges.names()),
+                      "unknown measure "
+                          + Quote.quoted(name)
+                          + Nearest.hint(name, MeasureDefinitions.names()),
                       "the measures of the schema, such as "
-                          + String.join(", ", Nearest.of(name, Gauges.names(), 4))));
+                          + String.join(", ", Nearest.of(name, MeasureDefinitions.names(), 4))));
     }
   }
 }

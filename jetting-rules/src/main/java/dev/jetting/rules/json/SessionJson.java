@@ -28,7 +28,7 @@ public final class SessionJson {
           TuningSession.class,
           JettingModule.ofTexts(),
           SessionForm.HEADER,
-          new Limits(16_000_000, 64));
+          new DocumentLimits(16_000_000, 64));
 
   private SessionJson() {}
 

@@ -66,7 +66,10 @@ public final class SheetJson {
 
   private static final Codec<SetupSheet> CODEC =
       new Codec<>(
-          SetupSheet.class, JettingModule.ofTexts(), SheetForm.HEADER, new Limits(1_000_000, 32));
+          SetupSheet.class,
+          JettingModule.ofTexts(),
+          SheetForm.HEADER,
+          new DocumentLimits(1_000_000, 32));
 
   private SheetJson() {}
 

@@ -117,7 +117,7 @@ public final class Catalogue {
     PartSeries its = known(part.series(), "part", part.id());
     boolean byFlow = its.bench().isPresent();
     boolean suits =
-        part.shape().suits(its.kind()) && part.shape() instanceof PartShape.FlowedJet == byFlow;
+        part.shape().suits(its.kind()) && part.shape() instanceof PartShape.JetByFlow == byFlow;
     if (!suits) {
       throw new IllegalArgumentException(
           "part "
@@ -128,10 +128,10 @@ public final class Catalogue {
               + its.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')
               + (byFlow ? " numbered by flow" : " not numbered by flow"));
     }
-    if (part.shape() instanceof PartShape.FlowedJet jet) {
+    if (part.shape() instanceof PartShape.JetByFlow jet) {
       return its.bench().map(bench -> bench.boreOf(jet.flow()));
     }
-    return part.shape() instanceof PartShape.BoredJet jet
+    return part.shape() instanceof PartShape.JetByBore jet
         ? Optional.of(new Uncertain<>(jet.bore(), jet.bore(), jet.bore()))
         : Optional.empty();
   }

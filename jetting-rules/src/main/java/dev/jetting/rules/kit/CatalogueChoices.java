@@ -5,7 +5,7 @@ import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.search.Choice;
 import dev.jetting.rules.search.Choices;
-import dev.jetting.rules.search.HungNeedle;
+import dev.jetting.rules.search.NeedlePosition;
 import dev.jetting.rules.search.PartKind;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.ScrewTurns;
@@ -119,7 +119,7 @@ public final class CatalogueChoices {
 
   private double uncertainty(Part part) {
     boolean jet =
-        part.shape() instanceof PartShape.BoredJet || part.shape() instanceof PartShape.FlowedJet;
+        part.shape() instanceof PartShape.JetByBore || part.shape() instanceof PartShape.JetByFlow;
     return jet ? catalogue.boreUncertainty(part) : 0;
   }
 
@@ -128,15 +128,15 @@ public final class CatalogueChoices {
   }
 
   private static NeedleJet needleJet(Part part) {
-    return ((PartShape.Tube) part.shape()).needleJet();
+    return ((PartShape.NeedleJetShape) part.shape()).needleJet();
   }
 
   private static Needle bareNeedle(Part part) {
-    return ((PartShape.Rod) part.shape()).needle();
+    return ((PartShape.NeedleShape) part.shape()).needle();
   }
 
-  private static HungNeedle needle(Part part) {
-    return HungNeedle.inAnyGroove(bareNeedle(part));
+  private static NeedlePosition needle(Part part) {
+    return NeedlePosition.inAnyGroove(bareNeedle(part));
   }
 
   /** {@return the choices; needles may hang in any groove} */

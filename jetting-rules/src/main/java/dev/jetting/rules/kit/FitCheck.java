@@ -79,16 +79,16 @@ final class FitCheck {
     double widest = 0;
     double thickest = 0;
     for (Part part : included.values()) {
-      if (part.shape() instanceof PartShape.Tube tube) {
+      if (part.shape() instanceof PartShape.NeedleJetShape tube) {
         widest = Math.max(widest, tube.needleJet().bore().millimetres());
-      } else if (part.shape() instanceof PartShape.Rod rod) {
+      } else if (part.shape() instanceof PartShape.NeedleShape rod) {
         thickest = Math.max(thickest, rod.needle().cylinder().millimetres());
       }
     }
     for (int i = 0; widest > 0 && thickest >= widest && i < kit.parts().size(); i++) {
       Part part = included.get(kit.parts().get(i));
       if (part != null
-          && part.shape() instanceof PartShape.Rod rod
+          && part.shape() instanceof PartShape.NeedleShape rod
           && rod.needle().cylinder().millimetres() >= widest) {
         findings.needleForNoNeedleJet(subject(i), rod.needle(), widest);
       }

@@ -42,7 +42,7 @@ public record Part(
         "description", "description of part " + id, description, Catalogue.LONGEST_TITLE);
     Checks.id("series", "series of part " + id, series);
     Objects.requireNonNull(shape, "shape");
-    if (shape instanceof PartShape.Rod rod && !rod.needle().id().equals(id)) {
+    if (shape instanceof PartShape.NeedleShape rod && !rod.needle().id().equals(id)) {
       throw new IllegalArgumentException(
           "id of needle " + rod.needle().id() + ": allowed that of the part, " + id);
     }

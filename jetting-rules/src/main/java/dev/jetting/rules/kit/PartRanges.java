@@ -20,16 +20,16 @@ final class PartRanges {
    */
   static void check(String at, PartSeries series, PartShape shape) {
     boolean pilot = series.kind() == SeriesKind.PILOT_JET;
-    if (shape instanceof PartShape.BoredJet jet && pilot) {
+    if (shape instanceof PartShape.JetByBore jet && pilot) {
       SizeRanges.pilotJet(at + "bore", jet.bore());
-    } else if (shape instanceof PartShape.BoredJet jet) {
+    } else if (shape instanceof PartShape.JetByBore jet) {
       SizeRanges.mainJet(at + "bore", jet.bore());
-    } else if (shape instanceof PartShape.FlowedJet jet) {
+    } else if (shape instanceof PartShape.JetByFlow jet) {
       JetBore bore = series.bench().orElseThrow().boreOf(jet.flow()).value();
-      flowed(at + "flow", jet, () -> check(at, series, new PartShape.BoredJet(bore)));
-    } else if (shape instanceof PartShape.Tube tube) {
+      flowed(at + "flow", jet, () -> check(at, series, new PartShape.JetByBore(bore)));
+    } else if (shape instanceof PartShape.NeedleJetShape tube) {
       SizeRanges.needleJet(at + "needleJet", tube.needleJet());
-    } else if (shape instanceof PartShape.Rod rod) {
+    } else if (shape instanceof PartShape.NeedleShape rod) {
       SizeRanges.needle(at + "needle", rod.needle());
     } else if (shape instanceof PartShape.Slide slide) {
       SizeRanges.cutaway(at + "cutaway", slide.cutaway());
@@ -41,7 +41,7 @@ final class PartRanges {
   }
 
   /** A jet numbered by its flow is refused by its flow, with the bore that it comes to. */
-  private static void flowed(String field, PartShape.FlowedJet jet, Runnable check) {
+  private static void flowed(String field, PartShape.JetByFlow jet, Runnable check) {
     try {
       check.run();
     } catch (InvalidValueException e) {

@@ -133,15 +133,15 @@ public final class PartRows {
     return switch (series.kind()) {
       case PILOT_JET, MAIN_JET ->
           series.bench().isPresent()
-              ? new PartShape.FlowedJet(row.required("flow", JetFlow::parse))
-              : new PartShape.BoredJet(row.required("bore", JetBore::parse));
+              ? new PartShape.JetByFlow(row.required("flow", JetFlow::parse))
+              : new PartShape.JetByBore(row.required("bore", JetBore::parse));
       case NEEDLE_JET ->
-          new PartShape.Tube(
+          new PartShape.NeedleJetShape(
               new NeedleJet(
                   row.required("bore", Diameter::parse),
                   row.optional("neck", Length::parse).orElse(Length.ofMillimetres(0))));
       case SLIDE -> new PartShape.Slide(row.required("cutaway", Cutaway::parse));
-      case NEEDLE -> new PartShape.Rod(row.made("*", () -> needle(row, id)));
+      case NEEDLE -> new PartShape.NeedleShape(row.made("*", () -> needle(row, id)));
       case SCREW ->
           row.made(
               "areaPerTurn",

@@ -26,13 +26,13 @@ public sealed interface PartShape {
    *
    * @param bore the bore
    */
-  record BoredJet(JetBore bore) implements PartShape {
+  record JetByBore(JetBore bore) implements PartShape {
     /**
      * Checks for null.
      *
      * @param bore the bore
      */
-    public BoredJet {
+    public JetByBore {
       Objects.requireNonNull(bore, "bore");
     }
 
@@ -47,13 +47,13 @@ public sealed interface PartShape {
    *
    * @param flow the flow on that bench
    */
-  record FlowedJet(JetFlow flow) implements PartShape {
+  record JetByFlow(JetFlow flow) implements PartShape {
     /**
      * Checks for null.
      *
      * @param flow the flow on that bench
      */
-    public FlowedJet {
+    public JetByFlow {
       Objects.requireNonNull(flow, "flow");
     }
 
@@ -68,13 +68,13 @@ public sealed interface PartShape {
    *
    * @param needleJet its geometry
    */
-  record Tube(NeedleJet needleJet) implements PartShape {
+  record NeedleJetShape(NeedleJet needleJet) implements PartShape {
     /**
      * Checks for null.
      *
      * @param needleJet its geometry
      */
-    public Tube {
+    public NeedleJetShape {
       Objects.requireNonNull(needleJet, "needleJet");
     }
 
@@ -89,13 +89,13 @@ public sealed interface PartShape {
    *
    * @param needle its geometry
    */
-  record Rod(Needle needle) implements PartShape {
+  record NeedleShape(Needle needle) implements PartShape {
     /**
      * Checks for null.
      *
      * @param needle its geometry
      */
-    public Rod {
+    public NeedleShape {
       Objects.requireNonNull(needle, "needle");
     }
 

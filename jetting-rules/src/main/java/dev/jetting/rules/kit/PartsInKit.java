@@ -34,8 +34,11 @@ final class PartsInKit {
     return new PartsAtHand(
         of(parts, SeriesKind.PILOT_JET, catalogue::boreOf),
         of(fitting, SeriesKind.SLIDE, part -> ((PartShape.Slide) part.shape()).cutaway()),
-        of(fitting, SeriesKind.NEEDLE_JET, part -> ((PartShape.Tube) part.shape()).needleJet()),
-        of(fitting, SeriesKind.NEEDLE, part -> ((PartShape.Rod) part.shape()).needle()),
+        of(
+            fitting,
+            SeriesKind.NEEDLE_JET,
+            part -> ((PartShape.NeedleJetShape) part.shape()).needleJet()),
+        of(fitting, SeriesKind.NEEDLE, part -> ((PartShape.NeedleShape) part.shape()).needle()),
         of(parts, SeriesKind.MAIN_JET, catalogue::boreOf));
   }
 

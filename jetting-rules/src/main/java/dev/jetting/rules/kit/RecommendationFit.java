@@ -44,10 +44,10 @@ final class RecommendationFit {
     Optional<Part> pilotJet = part("pilotJet", says.pilotJet(), SeriesKind.PILOT_JET);
     Optional<PartShape.Slide> slide =
         shape("slide", says.slide(), SeriesKind.SLIDE, PartShape.Slide.class);
-    Optional<PartShape.Tube> tube =
-        shape("needleJet", says.needleJet(), SeriesKind.NEEDLE_JET, PartShape.Tube.class);
-    Optional<PartShape.Rod> rod =
-        shape("needle", says.needle(), SeriesKind.NEEDLE, PartShape.Rod.class);
+    Optional<PartShape.NeedleJetShape> tube =
+        shape("needleJet", says.needleJet(), SeriesKind.NEEDLE_JET, PartShape.NeedleJetShape.class);
+    Optional<PartShape.NeedleShape> rod =
+        shape("needle", says.needle(), SeriesKind.NEEDLE, PartShape.NeedleShape.class);
     Optional<Part> mainJet = part("mainJet", says.mainJet(), SeriesKind.MAIN_JET);
     Optional<Carburettor> carburettor = family.flatMap(this::carburettor);
     boolean hangs = hangs(tube, rod);
@@ -121,7 +121,8 @@ final class RecommendationFit {
     return part(field, id, kind).map(part -> type.cast(part.shape()));
   }
 
-  private boolean hangs(Optional<PartShape.Tube> tube, Optional<PartShape.Rod> rod) {
+  private boolean hangs(
+      Optional<PartShape.NeedleJetShape> tube, Optional<PartShape.NeedleShape> rod) {
     boolean hangs = true;
     if (rod.isPresent() && says.clip().grooves() != rod.get().needle().grooves()) {
       findings.clip(at("clip"), says.clip(), rod.get().needle());
@@ -198,7 +199,7 @@ final class RecommendationFit {
   }
 
   private static Optional<JetFlow> flow(Part jet) {
-    return jet.shape() instanceof PartShape.FlowedJet flowed
+    return jet.shape() instanceof PartShape.JetByFlow flowed
         ? Optional.of(flowed.flow())
         : Optional.empty();
   }

@@ -34,7 +34,7 @@ public record Choices(
     List<ScrewTurns> screws,
     List<Choice<Cutaway>> cutaways,
     List<Choice<NeedleJet>> needleJets,
-    List<Choice<HungNeedle>> needles,
+    List<Choice<NeedlePosition>> needles,
     List<Choice<JetBore>> mainJets) {
 
   private static final double QUARTER_TURN = 0.25;
@@ -86,8 +86,8 @@ public record Choices(
         ownAndMore(setting.cutaway(), parts.cutaways()),
         ownAndMore(setting.needleJet(), parts.needleJets()),
         ownAndMore(
-            HungNeedle.inAnyGroove(setting.needle()),
-            parts.needles().stream().map(HungNeedle::inAnyGroove).toList()),
+            NeedlePosition.inAnyGroove(setting.needle()),
+            parts.needles().stream().map(NeedlePosition::inAnyGroove).toList()),
         ownAndMore(setting.mainJet(), parts.mainJets()));
   }
 
@@ -158,20 +158,20 @@ public record Choices(
             .orElse(Choice.ofOwned(part)));
   }
 
-  private Choice<HungNeedle> own(Needle needle) {
+  private Choice<NeedlePosition> own(Needle needle) {
     return needles.stream()
         .filter(choice -> choice.part().needle().equals(needle))
         .findFirst()
-        .orElse(Choice.ofOwned(HungNeedle.inAnyGroove(needle)));
+        .orElse(Choice.ofOwned(NeedlePosition.inAnyGroove(needle)));
   }
 
-  private List<Choice<HungNeedle>> inGroove(ClipPosition clip) {
+  private List<Choice<NeedlePosition>> inGroove(ClipPosition clip) {
     return needles.stream()
         .filter(choice -> choice.part().clips().contains(clip))
         .map(
             choice ->
                 new Choice<>(
-                    new HungNeedle(choice.part().needle(), List.of(clip)),
+                    new NeedlePosition(choice.part().needle(), List.of(clip)),
                     choice.owned(),
                     choice.price()))
         .toList();
@@ -228,7 +228,7 @@ public record Choices(
    * @return the changed choices
    * @throws IllegalArgumentException if there is none or one twice
    */
-  public Choices withNeedles(List<Choice<HungNeedle>> others) {
+  public Choices withNeedles(List<Choice<NeedlePosition>> others) {
     return new Choices(pilotJets, screws, cutaways, needleJets, others, mainJets);
   }
 

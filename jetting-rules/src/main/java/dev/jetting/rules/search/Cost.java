@@ -11,7 +11,7 @@ public enum Cost {
     return this == NEW_PARTS ? newParts : price;
   }
 
-  long of(Candidate candidate) {
+  long of(SettingCandidate candidate) {
     return of(candidate.newParts(), candidate.price());
   }
 }

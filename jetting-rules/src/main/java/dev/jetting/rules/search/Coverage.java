@@ -1,6 +1,6 @@
 package dev.jetting.rules.search;
 
-import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.core.mixture.table.MixtureTable;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
@@ -42,7 +42,7 @@ public record Coverage(
     List<PartUse> use,
     List<ExtraPart> extras,
     List<ExtraPart> together,
-    Ending ending) {
+    SearchEnding ending) {
 
   /**
    * Checks the numbers.
@@ -68,7 +68,7 @@ public record Coverage(
 
   /** {@return whether every engine was looked at to the end} */
   public boolean complete() {
-    return ending == Ending.COMPLETE;
+    return ending == SearchEnding.COMPLETE;
   }
 
   /** {@return the share of engines that are covered, 0 to 1} */
@@ -125,7 +125,7 @@ public record Coverage(
   }
 
   /** What was found for one engine: its best setting, or what would make one right. */
-  private record Fit(@Nullable Pick best, BitSet lacking) {}
+  private record Fit(@Nullable ChoiceIndices best, BitSet lacking) {}
 
   private static Coverage of(
       SetupSheet sheet, Extras extras, RiskModel riskModel, int engines, Run run) {
@@ -135,7 +135,8 @@ public record Coverage(
     }
     RiskModel wider = sheet.riskModel(riskModel);
     List<Drawn> drawn = new Draws(wider.uncertainty()).first(engines);
-    Limits limits = new Limits(sheet, wider, sheet.riding().acceptedRisk(), wider.untried());
+    SearchLimits limits =
+        new SearchLimits(sheet, wider, sheet.riding().acceptedRisk(), wider.untried());
     Work work = new Work(run, engines);
     AtomicReferenceArray<@Nullable Fit> fits = new AtomicReferenceArray<>(engines);
     work.pieces(
@@ -160,9 +161,9 @@ public record Coverage(
 
   /** Null if the work was stopped before the engine was looked at to the end. */
   private static @Nullable Fit fit(
-      SetupSheet sheet, Extras extras, Limits limits, Drawn engine, Work work) {
+      SetupSheet sheet, Extras extras, SearchLimits limits, Drawn engine, Work work) {
     EngineSweep sweep = sweep(sheet, Extras.none(extras.own()), limits, engine, work);
-    Pick best = sweep.best();
+    ChoiceIndices best = sweep.best();
     BitSet lacking = new BitSet();
     if (!sweep.isCut() && best == null && !extras.parts().isEmpty()) {
       sweep = sweep(sheet, extras, limits, engine, work);
@@ -172,7 +173,7 @@ public record Coverage(
   }
 
   private static EngineSweep sweep(
-      SetupSheet sheet, Extras extras, Limits limits, Drawn engine, Work work) {
+      SetupSheet sheet, Extras extras, SearchLimits limits, Drawn engine, Work work) {
     Space space =
         new Space(
             sheet,
@@ -182,8 +183,8 @@ public record Coverage(
     return new EngineSweep(space, extras, limits, engine, work);
   }
 
-  private static Coverage summed(int engines, Extras extras, List<Fit> fits, Ending ending) {
-    List<Pick> best = new ArrayList<>();
+  private static Coverage summed(int engines, Extras extras, List<Fit> fits, SearchEnding ending) {
+    List<ChoiceIndices> best = new ArrayList<>();
     for (Fit fit : fits) {
       if (fit.best != null) {
         best.add(fit.best);
@@ -191,12 +192,12 @@ public record Coverage(
     }
     Choices own = extras.own();
     List<PartUse> use = new ArrayList<>();
-    count(use, PartKind.PILOT_JET, own.pilotJets().size(), best, Pick::pilotJet);
-    count(use, PartKind.SCREW, own.screws().size(), best, Pick::screw);
-    count(use, PartKind.SLIDE, own.cutaways().size(), best, Pick::cutaway);
-    count(use, PartKind.NEEDLE_JET, own.needleJets().size(), best, Pick::needleJet);
-    count(use, PartKind.NEEDLE, own.needles().size(), best, Pick::needle);
-    count(use, PartKind.MAIN_JET, own.mainJets().size(), best, Pick::mainJet);
+    count(use, PartKind.PILOT_JET, own.pilotJets().size(), best, ChoiceIndices::pilotJet);
+    count(use, PartKind.SCREW, own.screws().size(), best, ChoiceIndices::screw);
+    count(use, PartKind.SLIDE, own.cutaways().size(), best, ChoiceIndices::cutaway);
+    count(use, PartKind.NEEDLE_JET, own.needleJets().size(), best, ChoiceIndices::needleJet);
+    count(use, PartKind.NEEDLE, own.needles().size(), best, ChoiceIndices::needle);
+    count(use, PartKind.MAIN_JET, own.mainJets().size(), best, ChoiceIndices::mainJet);
     List<BitSet> lacking = fits.stream().map(Fit::lacking).toList();
     List<ExtraPart> alone = new ArrayList<>();
     for (Extras.Part part : extras.parts()) {
@@ -208,7 +209,11 @@ public record Coverage(
   }
 
   private static void count(
-      List<PartUse> use, PartKind kind, int size, List<Pick> best, ToIntFunction<Pick> index) {
+      List<PartUse> use,
+      PartKind kind,
+      int size,
+      List<ChoiceIndices> best,
+      ToIntFunction<ChoiceIndices> index) {
     int[] engines = new int[size];
     best.forEach(pick -> engines[index.applyAsInt(pick)]++);
     for (int i = 0; i < size; i++) {

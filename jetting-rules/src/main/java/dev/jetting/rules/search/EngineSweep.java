@@ -1,8 +1,8 @@
 package dev.jetting.rules.search;
 
-import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.core.mixture.table.MixtureTable;
 import dev.jetting.rules.search.Draws.Drawn;
-import dev.jetting.rules.search.Space.Hung;
+import dev.jetting.rules.search.Space.NeedleGroove;
 import dev.jetting.rules.search.Space.Slide;
 import java.util.BitSet;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +16,7 @@ final class EngineSweep {
 
   private final Space space;
   private final Extras extras;
-  private final Limits limits;
+  private final SearchLimits limits;
   private final Drawn engine;
   private final Work work;
 
@@ -26,10 +26,10 @@ final class EngineSweep {
   private final double[] wantedFuel;
 
   private double bestDistance = Double.POSITIVE_INFINITY;
-  private @Nullable Pick best;
+  private @Nullable ChoiceIndices best;
   private boolean cut;
 
-  EngineSweep(Space space, Extras extras, Limits limits, Drawn engine, Work work) {
+  EngineSweep(Space space, Extras extras, SearchLimits limits, Drawn engine, Work work) {
     this.space = space;
     this.extras = extras;
     this.limits = limits;
@@ -43,7 +43,7 @@ final class EngineSweep {
   }
 
   /** The right setting nearest to need, of the choices without extras; null if there is none. */
-  @Nullable Pick best() {
+  @Nullable ChoiceIndices best() {
     sweep(null);
     return best;
   }
@@ -66,7 +66,7 @@ final class EngineSweep {
       }
       prepare(slide);
       for (int jet = 0; jet < space.choices.needleJets().size(); jet++) {
-        for (Hung h : space.hung) {
+        for (NeedleGroove h : space.hung) {
           int extra = extras.ofRing(s, jet, h.needle());
           if (work.stopped()) {
             cut = true;
@@ -102,7 +102,7 @@ final class EngineSweep {
       Slide slide,
       int s,
       int jet,
-      Hung h,
+      NeedleGroove h,
       int m,
       MixtureTable.Ring[] rings,
       @Nullable BitSet lacking) {
@@ -147,7 +147,7 @@ final class EngineSweep {
     return true;
   }
 
-  private void offer(Pick pick, double[] pilotFuel) {
+  private void offer(ChoiceIndices pick, double[] pilotFuel) {
     double sum = 0;
     for (int i = 0; i < space.openings; i++) {
       double off = StrictMath.log(wantedFuel[i] / (main[0][i] + pilotFuel[i]));

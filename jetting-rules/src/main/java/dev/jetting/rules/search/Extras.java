@@ -44,7 +44,7 @@ record Extras(Choices all, Choices own, Indices indices) {
             extra(own.pilotJets(), more.pilotJets(), p -> p),
             extra(own.cutaways(), more.cutaways(), p -> p),
             extra(own.needleJets(), more.needleJets(), p -> p),
-            extra(own.needles(), more.needles(), HungNeedle::needle),
+            extra(own.needles(), more.needles(), NeedlePosition::needle),
             extra(own.mainJets(), more.mainJets(), p -> p));
     Choices all =
         new Choices(

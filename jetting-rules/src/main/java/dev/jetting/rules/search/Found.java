@@ -14,7 +14,7 @@ import java.util.Objects;
  *     that were looked at
  */
 public record Found(
-    List<FoundSetting> settings, long combinations, long impossible, Ending ending) {
+    List<FoundSetting> settings, long combinations, long impossible, SearchEnding ending) {
 
   /**
    * Copies the list.
@@ -31,6 +31,6 @@ public record Found(
 
   /** {@return whether every combination was looked at} */
   public boolean complete() {
-    return ending == Ending.COMPLETE;
+    return ending == SearchEnding.COMPLETE;
   }
 }

@@ -22,7 +22,7 @@ import java.util.Optional;
  */
 public record FoundSetting(
     Setting setting,
-    Pick pick,
+    ChoiceIndices pick,
     Standing standing,
     Probability leanRisk,
     double distance,

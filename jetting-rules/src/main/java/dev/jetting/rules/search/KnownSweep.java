@@ -2,9 +2,9 @@ package dev.jetting.rules.search;
 
 import dev.jetting.core.calibration.AirCase;
 import dev.jetting.core.calibration.Normal;
-import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.core.mixture.table.MixtureTable;
 import dev.jetting.rules.risk.ModelUncertainty;
-import dev.jetting.rules.search.Space.Hung;
+import dev.jetting.rules.search.Space.NeedleGroove;
 import dev.jetting.rules.search.Space.Slide;
 
 /**
@@ -17,11 +17,11 @@ final class KnownSweep implements Sweeping {
   private static final Normal STANDARD = new Normal(0, 1);
 
   private final Space space;
-  private final Limits limits;
+  private final SearchLimits limits;
   private final ModelUncertainty[][] parts;
   private final Sweep.Bounds bounds;
   private final KnownOverrun overrun;
-  private final Keeper keeper;
+  private final SettingCollector keeper;
   private final Work work;
   private final int middle;
   private final MixtureTable.Ring[] rings;
@@ -33,11 +33,11 @@ final class KnownSweep implements Sweeping {
 
   KnownSweep(
       Space space,
-      Limits limits,
+      SearchLimits limits,
       ModelUncertainty[][] parts,
       Sweep.Bounds bounds,
       KnownOverrun overrun,
-      Keeper keeper,
+      SettingCollector keeper,
       Work work) {
     this.space = space;
     this.limits = limits;
@@ -62,7 +62,7 @@ final class KnownSweep implements Sweeping {
     int slideIndex = index / needleJets;
     int needleJet = index % needleJets;
     Slide slide = space.slide(slideIndex);
-    for (Hung h : space.hung) {
+    for (NeedleGroove h : space.hung) {
       if (work.stopped()) {
         return;
       }
@@ -75,7 +75,7 @@ final class KnownSweep implements Sweeping {
   }
 
   /** Goes through the main jets; returns how many it came to before the stop. */
-  private int mains(Slide slide, int slideIndex, int needleJet, Hung h) {
+  private int mains(Slide slide, int slideIndex, int needleJet, NeedleGroove h) {
     for (int d = 0; d < rings.length; d++) {
       rings[d] = space.ring(slide, d, needleJet, h);
     }
@@ -89,7 +89,7 @@ final class KnownSweep implements Sweeping {
     return m;
   }
 
-  private void setting(Slide slide, int slideIndex, int needleJet, Hung h, int m, int p) {
+  private void setting(Slide slide, int slideIndex, int needleJet, NeedleGroove h, int m, int p) {
     int newParts =
         bounds.cutaway().newParts()[slideIndex]
             + bounds.needleJet().newParts()[needleJet]
@@ -119,7 +119,7 @@ final class KnownSweep implements Sweeping {
     double risk = leanRisk(slide, m, p, limit.risk());
     if (risk <= limit.risk()) {
       keeper.offer(
-          new Candidate(
+          new SettingCandidate(
               standing(tooRich, risk > limits.accepted || leanOverrun),
               risk,
               distance,

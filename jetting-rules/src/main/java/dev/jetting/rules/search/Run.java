@@ -7,8 +7,8 @@ import java.util.function.BooleanSupplier;
 /**
  * How a search is run: on which threads, until when, and with which listener. The result does not
  * depend on it, unless the search is cancelled or the caller's thread is interrupted. The search
- * then ends within one setting or engine and leaves the interrupt status set; the {@link Ending} is
- * in the result.
+ * then ends within one setting or engine and leaves the interrupt status set; the {@link
+ * SearchEnding} is in the result.
  *
  * <p>An exception from the caller's own code ends the search with a {@link CallbackException};
  * errors pass unchanged.

@@ -3,7 +3,7 @@ package dev.jetting.rules.search;
 import com.google.common.base.Suppliers;
 import dev.jetting.core.calibration.AirCase;
 import dev.jetting.core.calibration.Calibration;
-import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.core.mixture.table.MixtureTable;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
@@ -177,7 +177,7 @@ public final class SettingSearch {
     return "needle jet " + TradeStyle.diameter(needleJet.bore());
   }
 
-  private static String named(HungNeedle needle) {
+  private static String named(NeedlePosition needle) {
     String id = needle.needle().id();
     return id.startsWith("needle ") ? id : "needle " + id;
   }
@@ -199,7 +199,7 @@ public final class SettingSearch {
       throw new IllegalArgumentException("number of settings " + count + ": allowed 1 to 10000");
     }
     double accepted = spendable().value();
-    return search(() -> new Best(count, accepted), Best::kept, run).found;
+    return search(() -> new BestCollector(count, accepted), BestCollector::kept, run).found;
   }
 
   /**
@@ -224,7 +224,8 @@ public final class SettingSearch {
     }
     double accepted = spendable().value();
     double highest = Math.max(HIGHEST_RISK, accepted);
-    return search(() -> new Front(accepted, highest, cost), Front::kept, run).found;
+    return search(() -> new ParetoCollector(accepted, highest, cost), ParetoCollector::kept, run)
+        .found;
   }
 
   /**
@@ -235,7 +236,7 @@ public final class SettingSearch {
    * @return the risk model
    * @throws IndexOutOfBoundsException if there are no such choices
    */
-  public RiskModel riskModel(Pick pick) {
+  public RiskModel riskModel(ChoiceIndices pick) {
     return riskModel(
         choices.pilotJets().get(pick.pilotJet()), choices.mainJets().get(pick.mainJet()));
   }
@@ -250,12 +251,12 @@ public final class SettingSearch {
   /** What a keeper has kept. */
   @FunctionalInterface
   interface Kept<K> {
-    List<Candidate> of(K keeper);
+    List<SettingCandidate> of(K keeper);
   }
 
-  <K extends Keeper> Searched search(Supplier<K> keepers, Kept<K> kept, Run run) {
+  <K extends SettingCollector> Searched search(Supplier<K> keepers, Kept<K> kept, Run run) {
     Costs costs = Costs.of(choices);
-    Limits limits = new Limits(sheet, riskModel, spendable(), known);
+    SearchLimits limits = new SearchLimits(sheet, riskModel, spendable(), known);
     List<Double> airCases = limits.airCases.stream().map(AirCase::z).toList();
     Space space =
         new Space(
@@ -307,8 +308,8 @@ public final class SettingSearch {
         .toArray(ModelUncertainty[][]::new);
   }
 
-  private FoundSetting found(Space space, Candidate candidate) {
-    Pick pick = candidate.pick();
+  private FoundSetting found(Space space, SettingCandidate candidate) {
+    ChoiceIndices pick = candidate.pick();
     return new FoundSetting(
         space.setting(pick),
         pick,
@@ -318,9 +319,9 @@ public final class SettingSearch {
         newParts(pick));
   }
 
-  private List<NewPart> newParts(Pick pick) {
+  private List<NewPart> newParts(ChoiceIndices pick) {
     List<NewPart> parts = new ArrayList<>();
-    Choice<HungNeedle> needle = choices.needles().get(pick.needle());
+    Choice<NeedlePosition> needle = choices.needles().get(pick.needle());
     var pilotJet = choices.pilotJets().get(pick.pilotJet());
     var cutaway = choices.cutaways().get(pick.cutaway());
     var needleJet = choices.needleJets().get(pick.needleJet());

@@ -1,8 +1,8 @@
 package dev.jetting.rules.search;
 
 import dev.jetting.core.air.Air;
-import dev.jetting.core.mixture.MixtureTable;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.mixture.table.MixtureTable;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
@@ -22,12 +22,12 @@ import org.jspecify.annotations.Nullable;
 final class Space {
 
   /** A needle hung in one of its grooves, by the indices of the choices. */
-  record Hung(int needle, int clip) {}
+  record NeedleGroove(int needle, int clip) {}
 
   final Choices choices;
   final Setup setup;
   final List<Air> days;
-  final List<Hung> hung;
+  final List<NeedleGroove> hung;
   final int screws;
   final int pilots;
   final int mains;
@@ -86,7 +86,7 @@ final class Space {
     for (int needle = 0; needle < choices.needles().size(); needle++) {
       int clips = choices.needles().get(needle).part().clips().size();
       for (int clip = 0; clip < clips; clip++) {
-        hung.add(new Hung(needle, clip));
+        hung.add(new NeedleGroove(needle, clip));
       }
     }
     screws = choices.screws().size();
@@ -157,12 +157,12 @@ final class Space {
   }
 
   /** The ring on a day. */
-  MixtureTable.Ring ring(Slide slide, int day, int needleJet, Hung h) {
-    HungNeedle needle = choices.needles().get(h.needle).part();
+  MixtureTable.Ring ring(Slide slide, int day, int needleJet, NeedleGroove h) {
+    NeedlePosition needle = choices.needles().get(h.needle).part();
     return slide.day[day].ring(jet(needleJet), needle.needle(), needle.clips().get(h.clip));
   }
 
-  boolean fits(int needleJet, Hung h) {
+  boolean fits(int needleJet, NeedleGroove h) {
     return choices.needles().get(h.needle).part().needle().cylinder().millimetres()
         < jet(needleJet).bore().millimetres();
   }
@@ -189,7 +189,7 @@ final class Space {
         continue;
       }
       for (int jet = 0; jet < choices.needleJets().size(); jet++) {
-        for (Hung h : hung) {
+        for (NeedleGroove h : hung) {
           count += fits(jet, h) ? 0 : each;
         }
       }
@@ -197,13 +197,14 @@ final class Space {
     return count;
   }
 
-  Pick pick(int slide, int needleJet, Hung h, int pilot, int main) {
-    return new Pick(pilot / screws, pilot % screws, slide, needleJet, h.needle, h.clip, main);
+  ChoiceIndices pick(int slide, int needleJet, NeedleGroove h, int pilot, int main) {
+    return new ChoiceIndices(
+        pilot / screws, pilot % screws, slide, needleJet, h.needle, h.clip, main);
   }
 
-  Setting setting(Pick pick) {
+  Setting setting(ChoiceIndices pick) {
     Setting s = setup.setting();
-    HungNeedle needle = choices.needles().get(pick.needle()).part();
+    NeedlePosition needle = choices.needles().get(pick.needle()).part();
     ClipPosition clip = needle.clips().get(pick.clip());
     return new Setting(
         s.carburettor(),

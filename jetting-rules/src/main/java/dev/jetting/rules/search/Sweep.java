@@ -1,9 +1,9 @@
 package dev.jetting.rules.search;
 
 import dev.jetting.core.calibration.Normal;
-import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.core.mixture.table.MixtureTable;
 import dev.jetting.rules.risk.ModelUncertainty;
-import dev.jetting.rules.search.Space.Hung;
+import dev.jetting.rules.search.Space.NeedleGroove;
 import dev.jetting.rules.search.Space.Slide;
 
 /**
@@ -42,9 +42,9 @@ final class Sweep implements Sweeping {
   private static final Normal STANDARD = new Normal(0, 1);
 
   private final Space space;
-  private final Limits limits;
+  private final SearchLimits limits;
   private final Bounds bounds;
-  private final Keeper keeper;
+  private final SettingCollector keeper;
   private final Work work;
 
   /** The spreads with the tolerances of the jets, by pilot jet and main jet. */
@@ -76,10 +76,10 @@ final class Sweep implements Sweeping {
 
   Sweep(
       Space space,
-      Limits limits,
+      SearchLimits limits,
       ModelUncertainty[][] parts,
       Bounds bounds,
-      Keeper keeper,
+      SettingCollector keeper,
       Work work) {
     this.space = space;
     this.limits = limits;
@@ -112,7 +112,7 @@ final class Sweep implements Sweeping {
     if (slide != null) {
       prepare(slide);
     }
-    for (Hung h : space.hung) {
+    for (NeedleGroove h : space.hung) {
       if (work.stopped()) {
         return;
       }
@@ -125,7 +125,7 @@ final class Sweep implements Sweeping {
   }
 
   /** Goes through the main jets with one ring; returns how many it came to before the stop. */
-  private int blocks(Slide slide, int slideIndex, int needleJet, Hung h) {
+  private int blocks(Slide slide, int slideIndex, int needleJet, NeedleGroove h) {
     for (int d = 0; d < rings.length; d++) {
       rings[d] = space.ring(slide, d, needleJet, h);
     }
@@ -160,7 +160,7 @@ final class Sweep implements Sweeping {
   }
 
   /** All pilots with one ring and one main jet. */
-  private void block(Slide slide, int slideIndex, int needleJet, Hung h, int m) {
+  private void block(Slide slide, int slideIndex, int needleJet, NeedleGroove h, int m) {
     int newParts =
         bounds.cutaway.newParts()[slideIndex]
             + bounds.needleJet.newParts()[needleJet]
@@ -307,7 +307,14 @@ final class Sweep implements Sweeping {
   }
 
   private void setting(
-      Slide slide, int slideIndex, int needleJet, Hung h, int m, int p, int newParts, long price) {
+      Slide slide,
+      int slideIndex,
+      int needleJet,
+      NeedleGroove h,
+      int m,
+      int p,
+      int newParts,
+      long price) {
     boolean tooRich = isTooRich(slide.pilotFuel[0][p]);
     double furthest = keeper.furthest(tooRich);
     double least = leastDistance(slide.pilotFuel[0][p], furthest);
@@ -325,7 +332,7 @@ final class Sweep implements Sweeping {
       return;
     }
     keeper.offer(
-        new Candidate(
+        new SettingCandidate(
             standing(slide, p, risk > limits.accepted || leanOverrun),
             risk,
             distance(slide, p),

@@ -25,7 +25,7 @@ final class Work {
   private final long total;
   private long done;
   private final Thread caller = Thread.currentThread();
-  private final AtomicReference<Ending> stop = new AtomicReference<>(Ending.COMPLETE);
+  private final AtomicReference<SearchEnding> stop = new AtomicReference<>(SearchEnding.COMPLETE);
   private final AtomicReference<@Nullable Throwable> failure = new AtomicReference<>();
 
   Work(Run run, long total) {
@@ -35,18 +35,18 @@ final class Work {
 
   /** Whether to stop; once true it stays so. */
   boolean stopped() {
-    if (stop.get() == Ending.COMPLETE) {
+    if (stop.get() == SearchEnding.COMPLETE) {
       if (Thread.currentThread() == caller && caller.isInterrupted()) {
-        stop(Ending.INTERRUPTED);
+        stop(SearchEnding.INTERRUPTED);
       } else if (called("cancelled", () -> run.cancelled().getAsBoolean())) {
-        stop(Ending.CANCELLED);
+        stop(SearchEnding.CANCELLED);
       }
     }
-    return stop.get() != Ending.COMPLETE;
+    return stop.get() != SearchEnding.COMPLETE;
   }
 
-  private void stop(Ending why) {
-    stop.compareAndSet(Ending.COMPLETE, why);
+  private void stop(SearchEnding why) {
+    stop.compareAndSet(SearchEnding.COMPLETE, why);
   }
 
   /** What the caller's own code answers; what it throws is no fault of ours. */
@@ -69,12 +69,12 @@ final class Work {
   }
 
   /** Returns how the work ended; complete if all work has been reported as done. */
-  synchronized Ending ending() {
+  synchronized SearchEnding ending() {
     if (done == total) {
-      return Ending.COMPLETE;
+      return SearchEnding.COMPLETE;
     }
-    Ending why = Objects.requireNonNull(stop.get());
-    return why == Ending.COMPLETE ? Ending.CANCELLED : why;
+    SearchEnding why = Objects.requireNonNull(stop.get());
+    return why == SearchEnding.COMPLETE ? SearchEnding.CANCELLED : why;
   }
 
   /**
@@ -105,7 +105,7 @@ final class Work {
         break;
       } catch (InterruptedException e) {
         interrupted = true;
-        stop(Ending.INTERRUPTED);
+        stop(SearchEnding.INTERRUPTED);
       }
     }
     if (interrupted) {

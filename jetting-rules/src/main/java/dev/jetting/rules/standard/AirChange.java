@@ -15,7 +15,7 @@ final class AirChange {
 
   static final Rule RULE =
       RulePages.draft("air-change", "change", "weather")
-          .limit(Limits.CHANGE.name(), Limits.CHANGE.number())
+          .limit(RuleLimits.CHANGE.name(), RuleLimits.CHANGE.number())
           .judgingBy(AirChange::judge)
           .when(
               setting -> setting.sheet().provenance().air().isPresent(),

@@ -30,14 +30,14 @@ final class CarburettorTooBig {
       RulePages.draft("carburettor-too-big", "carburettor")
           .severity(Severity.NOTE)
           .within(FULL)
-          .limit(Limits.LOW_SPEED.name(), Limits.LOW_SPEED.number())
-          .limit(Limits.ON_THE_PIPE.name(), Limits.ON_THE_PIPE.number())
+          .limit(RuleLimits.LOW_SPEED.name(), RuleLimits.LOW_SPEED.number())
+          .limit(RuleLimits.ON_THE_PIPE.name(), RuleLimits.ON_THE_PIPE.number())
           .judgingBy(CarburettorTooBig::judge);
 
   private CarburettorTooBig() {}
 
   private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
-    double room = StrictMath.exp(Room.forLeaning(setting.profile().worst(), setting));
+    double room = StrictMath.exp(Headroom.forLeaning(setting.profile().worst(), setting));
     double lift = lift(setting);
     if (room == 1 || lift == 0) {
       return Outcome.notApplicable(Message.of("rule.carburettor-too-big.no-lift"));
@@ -79,12 +79,12 @@ final class CarburettorTooBig {
     double low = peak;
     for (int i = STEPS; i > 0; i--) {
       EngineSpeed speed = EngineSpeed.ofRpm(peak * i / STEPS);
-      if (engine.deliveryRatioAt(speed) < Limits.ON_THE_PIPE.in(limits) * best) {
+      if (engine.deliveryRatioAt(speed) < RuleLimits.ON_THE_PIPE.in(limits) * best) {
         break;
       }
       low = speed.rpm();
     }
-    return EngineSpeed.ofRpm(Math.max(low, peak * Limits.LOW_SPEED.in(limits)));
+    return EngineSpeed.ofRpm(Math.max(low, peak * RuleLimits.LOW_SPEED.in(limits)));
   }
 
   /** Pressure in Pa that lifts the fuel to the needle jet's mouth. */

@@ -27,7 +27,7 @@ final class CarburettorTooSmall {
       RulePages.draft("carburettor-too-small", "carburettor")
           .severity(Severity.NOTE)
           .within(FULL)
-          .limit(Limits.RESTRICTION.name(), Limits.RESTRICTION.number())
+          .limit(RuleLimits.RESTRICTION.name(), RuleLimits.RESTRICTION.number())
           .judgingBy(CarburettorTooSmall::judge);
 
   private CarburettorTooSmall() {}
@@ -36,7 +36,7 @@ final class CarburettorTooSmall {
     Setup open = setting.setup().withSetting(setting.setting().withIntake(Intake.openMouth()));
     MixturePoint peak = MixtureModel.of(open).at(ThrottleOpening.FULL);
     double lost = 1 - peak.chargeShare();
-    double limit = Limits.RESTRICTION.in(limits);
+    double limit = RuleLimits.RESTRICTION.in(limits);
     Margin margin =
         Margin.atMost("setting.carburettor", Measure.ratio(lost), Measure.ratio(limit), FULL);
     if (!margin.fails()) {

@@ -73,7 +73,7 @@ record Change(String subject, Message before, Message after, Optional<Message> r
       Map<String, Coefficient> limits,
       Supplier<Setup> former,
       Supplier<Setup> whole) {
-    double share = Limits.CHANGE.in(limits);
+    double share = RuleLimits.CHANGE.in(limits);
     MixtureModel model;
     MixtureModel proven;
     try {
@@ -117,12 +117,15 @@ record Change(String subject, Message before, Message after, Optional<Message> r
       AssessedSetting setting,
       double share) {
     return new At(
-        point, rise(point, former), rise(point, proven), share * Room.forLeaning(point, setting));
+        point,
+        rise(point, former),
+        rise(point, proven),
+        share * Headroom.forLeaning(point, setting));
   }
 
   /** By how much ln λ is higher at an opening now than in another setup. */
   static double rise(RiskPoint now, MixtureModel then) {
-    return Room.log(now.mixture().lambda(), then.at(now.mixture().throttle()).lambda());
+    return Headroom.log(now.mixture().lambda(), then.at(now.mixture().throttle()).lambda());
   }
 
   private Optional<Finding> finding(List<At> side) {

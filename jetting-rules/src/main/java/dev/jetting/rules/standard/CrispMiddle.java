@@ -26,7 +26,7 @@ final class CrispMiddle {
   static final Rule RULE =
       RulePages.draft("crisp-but-lean-middle", "mixture")
           .within(MIDDLE)
-          .limit(Limits.CRISP.name(), Limits.CRISP.number())
+          .limit(RuleLimits.CRISP.name(), RuleLimits.CRISP.number())
           .judgingBy(CrispMiddle::judge);
 
   private CrispMiddle() {}
@@ -38,9 +38,9 @@ final class CrispMiddle {
     }
     RiskProfile profile = setting.profile();
     RidingProfile even = RidingProfile.even();
-    double mean = profile.mean(even, p -> Room.offset(p, setting)).orElse(0.0);
-    double room = profile.mean(even, p -> Room.forLeaning(p, setting)).orElse(0.0);
-    double limit = Limits.CRISP.in(limits) * room;
+    double mean = profile.mean(even, p -> Headroom.offset(p, setting)).orElse(0.0);
+    double room = profile.mean(even, p -> Headroom.forLeaning(p, setting)).orElse(0.0);
+    double limit = RuleLimits.CRISP.in(limits) * room;
     RiskPoint middle = setting.profile().nearest(HALF);
     Margin margin =
         Margin.atMost(

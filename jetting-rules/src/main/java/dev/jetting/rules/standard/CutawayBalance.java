@@ -25,7 +25,7 @@ final class CutawayBalance {
 
   static final Rule RULE =
       RulePages.draft("cutaway-balance", "mixture")
-          .limit(Limits.BALANCE.name(), Limits.BALANCE.number())
+          .limit(RuleLimits.BALANCE.name(), RuleLimits.BALANCE.number())
           .judgingBy(CutawayBalance::judge);
 
   private static final ThrottleOpening EIGHTH = ThrottleOpening.ofEighths(1);
@@ -41,7 +41,7 @@ final class CutawayBalance {
     double low = offset(setting, LOW);
     double middle = offset(setting, MIDDLE);
     double imbalance = low - middle;
-    double limit = Limits.BALANCE.in(limits);
+    double limit = RuleLimits.BALANCE.in(limits);
     Margin margin =
         Margin.atMost(
             "setting.cutaway", Measure.ratio(Math.abs(imbalance)), Measure.ratio(limit), BOTH);
@@ -68,7 +68,7 @@ final class CutawayBalance {
     return setting
         .within(band)
         .profile()
-        .mean(RidingProfile.even(), point -> Room.offset(point, setting))
+        .mean(RidingProfile.even(), point -> Headroom.offset(point, setting))
         .orElse(0.0);
   }
 }

@@ -24,7 +24,7 @@ final class EngineChange {
   static final Rule RULE =
       RulePages.draft("engine-change", "change")
           .severity(Severity.DANGER)
-          .limit(Limits.MAIN_UP.name(), Limits.MAIN_UP.number())
+          .limit(RuleLimits.MAIN_UP.name(), RuleLimits.MAIN_UP.number())
           .judgingBy(EngineChange::judge)
           .when(
               setting -> setting.sheet().provenance().namesEngine(),
@@ -40,7 +40,8 @@ final class EngineChange {
     JetBore proven = provenance.provenMainJet(setting.setting());
     double step = setting.riskModel().steps().of(MeteringPart.MAIN_JET);
     // To a tenth of a micrometre: no jet is drilled finer, and sums of decimals have rounding.
-    double least = Math.rint((proven.millimetres() + Limits.MAIN_UP.in(limits) * step) * 1e4) / 1e4;
+    double least =
+        Math.rint((proven.millimetres() + RuleLimits.MAIN_UP.in(limits) * step) * 1e4) / 1e4;
     JetBore now = setting.setting().mainJet();
     Margin margin =
         Margin.atLeast(
@@ -51,7 +52,11 @@ final class EngineChange {
     return margin.fails()
         ? Outcome.failed(
             finding(
-                margin, proven, JetBore.ofMillimetres(least), setting, Limits.MAIN_UP.in(limits)))
+                margin,
+                proven,
+                JetBore.ofMillimetres(least),
+                setting,
+                RuleLimits.MAIN_UP.in(limits)))
         : Outcome.passed(margin);
   }
 

@@ -16,7 +16,7 @@ final class FloatHeight {
 
   static final Rule RULE =
       RulePages.draft("float-level", "fuel-supply")
-          .limit(Limits.CHANGE.name(), Limits.CHANGE.number())
+          .limit(RuleLimits.CHANGE.name(), RuleLimits.CHANGE.number())
           .judgingBy(FloatHeight::judge);
 
   private FloatHeight() {}

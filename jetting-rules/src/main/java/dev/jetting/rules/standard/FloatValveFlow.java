@@ -29,7 +29,7 @@ final class FloatValveFlow {
       RulePages.draft("float-valve-flow", "fuel-supply")
           .severity(Severity.DANGER)
           .within(FULL)
-          .limit(Limits.FLOAT_VALVE_RESERVE.name(), Limits.FLOAT_VALVE_RESERVE.number())
+          .limit(RuleLimits.FLOAT_VALVE_RESERVE.name(), RuleLimits.FLOAT_VALVE_RESERVE.number())
           .judgingBy(FloatValveFlow::judge);
 
   private FloatValveFlow() {}
@@ -43,7 +43,7 @@ final class FloatValveFlow {
             .orElseThrow();
     FloatValve valve = setting.setting().carburettor().floatValve();
     double capacity = valve.greatestFlow().litresPerHour();
-    double limit = capacity / Limits.FLOAT_VALVE_RESERVE.in(limits);
+    double limit = capacity / RuleLimits.FLOAT_VALVE_RESERVE.in(limits);
     Margin margin =
         Margin.atMost(
             "setting.carburettor.floatValve",

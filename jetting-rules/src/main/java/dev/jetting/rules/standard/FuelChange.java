@@ -15,7 +15,7 @@ final class FuelChange {
 
   static final Rule RULE =
       RulePages.draft("fuel-change", "change")
-          .limit(Limits.CHANGE.name(), Limits.CHANGE.number())
+          .limit(RuleLimits.CHANGE.name(), RuleLimits.CHANGE.number())
           .judgingBy(FuelChange::judge)
           .when(
               setting -> setting.sheet().provenance().fuel().isPresent(),

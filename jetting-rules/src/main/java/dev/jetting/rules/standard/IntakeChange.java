@@ -18,7 +18,7 @@ final class IntakeChange {
 
   static final Rule RULE =
       RulePages.draft("intake-change", "change")
-          .limit(Limits.CHANGE.name(), Limits.CHANGE.number())
+          .limit(RuleLimits.CHANGE.name(), RuleLimits.CHANGE.number())
           .judgingBy(IntakeChange::judge)
           .when(setting -> proven(setting).isPresent(), Message.of("rule.intake-change.unknown"));
 

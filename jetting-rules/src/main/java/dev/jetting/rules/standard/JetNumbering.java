@@ -26,8 +26,8 @@ final class JetNumbering {
   static final Rule RULE =
       RulePages.draft("jet-numbering", "parts")
           .severity(Severity.DANGER)
-          .limit(Limits.BENCH_VELOCITY.name(), Limits.BENCH_VELOCITY.number())
-          .limit(Limits.BENCH_SPREAD.name(), Limits.BENCH_SPREAD.number())
+          .limit(RuleLimits.BENCH_VELOCITY.name(), RuleLimits.BENCH_VELOCITY.number())
+          .limit(RuleLimits.BENCH_SPREAD.name(), RuleLimits.BENCH_SPREAD.number())
           .judgingBy(JetNumbering::judge)
           .when(
               setting -> isByFlow(setting.sheet().provenance()),
@@ -59,7 +59,7 @@ final class JetNumbering {
   private static Numbered numbered(
       String jet, JetFlow flow, JetBore stated, Map<String, Coefficient> limits) {
     double likely = bore(flow, limits);
-    double spread = likely * Limits.BENCH_SPREAD.in(limits);
+    double spread = likely * RuleLimits.BENCH_SPREAD.in(limits);
     boolean smaller = likely < stated.millimetres();
     Measure measured = new Measure(stated.millimetres(), "mm");
     String subject = "setting." + jet + "Jet";
@@ -100,7 +100,7 @@ final class JetNumbering {
   /** Bore in mm that has a flow on the assumed bench. */
   private static double bore(JetFlow flow, Map<String, Coefficient> limits) {
     double cubicMillimetresPerSecond = flow.cubicCentimetresPerMinute() * 1000 / 60;
-    double area = cubicMillimetresPerSecond / (Limits.BENCH_VELOCITY.in(limits) * 1000);
+    double area = cubicMillimetresPerSecond / (RuleLimits.BENCH_VELOCITY.in(limits) * 1000);
     return Math.sqrt(4 / Math.PI * area);
   }
 }

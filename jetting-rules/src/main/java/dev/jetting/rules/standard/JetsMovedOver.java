@@ -19,7 +19,7 @@ final class JetsMovedOver {
 
   static final Rule RULE =
       RulePages.draft("jets-moved-over", "change")
-          .limit(Limits.CHANGE.name(), Limits.CHANGE.number())
+          .limit(RuleLimits.CHANGE.name(), RuleLimits.CHANGE.number())
           .judgingBy(JetsMovedOver::judge)
           .when(setting -> proven(setting).isPresent(), Message.of("rule.jets-moved-over.unknown"));
 

@@ -22,7 +22,7 @@ final class MainJetAuthority {
   static final Rule RULE =
       RulePages.draft("main-jet-authority", "parts")
           .within(FULL)
-          .limit(Limits.RING_BY_MAIN.name(), Limits.RING_BY_MAIN.number())
+          .limit(RuleLimits.RING_BY_MAIN.name(), RuleLimits.RING_BY_MAIN.number())
           .judgingBy(MainJetAuthority::judge);
 
   private MainJetAuthority() {}
@@ -36,7 +36,7 @@ final class MainJetAuthority {
         circle(setting.needleJet().bore().millimetres())
             - circle(setting.needle().diameterAt(down));
     double main = circle(setting.mainJet().millimetres());
-    double limit = Limits.RING_BY_MAIN.in(limits) * main;
+    double limit = RuleLimits.RING_BY_MAIN.in(limits) * main;
     Margin margin =
         Margin.atLeast(
             "setting.mainJet", new Measure(ring, "mm²"), new Measure(limit, "mm²"), FULL);

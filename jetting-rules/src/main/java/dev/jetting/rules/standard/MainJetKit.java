@@ -23,7 +23,7 @@ final class MainJetKit {
   static final Rule RULE =
       RulePages.draft("main-jet-kit", "parts-at-hand")
           .within(FULL)
-          .limit(Limits.RICHER_MAINS.name(), Limits.RICHER_MAINS.number())
+          .limit(RuleLimits.RICHER_MAINS.name(), RuleLimits.RICHER_MAINS.number())
           .judgingBy(MainJetKit::judge);
 
   private MainJetKit() {}
@@ -35,7 +35,7 @@ final class MainJetKit {
     }
     JetBore main = setting.setting().mainJet();
     long richer = kit.stream().distinct().filter(jet -> jet.compareTo(main) > 0).count();
-    double limit = Limits.RICHER_MAINS.in(limits);
+    double limit = RuleLimits.RICHER_MAINS.in(limits);
     Margin margin =
         Margin.atLeast(
             "parts.mainJets", new Measure(richer, "sizes"), new Measure(limit, "sizes"), FULL);

@@ -38,16 +38,16 @@ final class MixtureStep {
 
   static final Rule RULE =
       RulePages.draft("mixture-step", "mixture")
-          .limit(Limits.STEP.name(), Limits.STEP.number())
+          .limit(RuleLimits.STEP.name(), RuleLimits.STEP.number())
           .judgingBy(MixtureStep::judge);
 
   private MixtureStep() {}
 
   private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     List<RiskPoint> points = setting.profile().points();
-    double[] offsets = points.stream().mapToDouble(p -> Room.offset(p, setting)).toArray();
-    Optional<Step> hole = hole(points, offsets, setting, Limits.STEP.in(limits));
-    Optional<Step> jump = jump(points, offsets, Limits.STEP.in(limits));
+    double[] offsets = points.stream().mapToDouble(p -> Headroom.offset(p, setting)).toArray();
+    Optional<Step> hole = hole(points, offsets, setting, RuleLimits.STEP.in(limits));
+    Optional<Step> jump = jump(points, offsets, RuleLimits.STEP.in(limits));
     return Outcome.of(
         Stream.of(
                 hole.filter(Step::isBeyond).map(step -> holed(step, points, offsets)),
@@ -93,7 +93,7 @@ final class MixtureStep {
                     new Step(
                         i,
                         depth(i, points, offsets),
-                        share * Room.forLeaning(points.get(i), setting))));
+                        share * Headroom.forLeaning(points.get(i), setting))));
   }
 
   private static Finding holed(Step step, List<RiskPoint> points, double[] offsets) {
@@ -113,7 +113,9 @@ final class MixtureStep {
         IntStream.range(0, offsets.length)
             .filter(i -> isHeld(points.get(before(i, points))))
             .mapToObj(
-                i -> new Step(i, jumped(i, points, offsets), share * Room.inAll(points.get(i)))));
+                i ->
+                    new Step(
+                        i, jumped(i, points, offsets), share * Headroom.inAll(points.get(i)))));
   }
 
   private static Finding jumped(Step step, List<RiskPoint> points, double[] offsets) {

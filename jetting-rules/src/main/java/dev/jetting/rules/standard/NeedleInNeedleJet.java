@@ -28,7 +28,7 @@ final class NeedleInNeedleJet {
   static final Rule RULE =
       RulePages.draft("needle-in-needle-jet", "parts")
           .severity(Severity.DANGER)
-          .limit(Limits.CLEARANCE.name(), Limits.CLEARANCE.number())
+          .limit(RuleLimits.CLEARANCE.name(), RuleLimits.CLEARANCE.number())
           .judgingBy(NeedleInNeedleJet::judge);
 
   private NeedleInNeedleJet() {}
@@ -84,7 +84,7 @@ final class NeedleInNeedleJet {
     double idle = setting.idleLift().millimetres();
     double jet = setting.needleJet().bore().millimetres();
     double clearance = jet - needle.diameterAt(idle + hung(setting));
-    double limit = Limits.CLEARANCE.in(limits) * tolerance(assessed.riskModel().uncertainty());
+    double limit = RuleLimits.CLEARANCE.in(limits) * tolerance(assessed.riskModel().uncertainty());
     return Margin.atLeast(
         "setting.needleJet",
         new Measure(clearance, "mm"),

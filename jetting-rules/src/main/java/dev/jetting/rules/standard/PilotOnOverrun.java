@@ -48,7 +48,7 @@ final class PilotOnOverrun {
             .with("share", Argument.share(overrun.fuelShareOfOpen()))
             .says(
                 Message.of("rule.pilot-on-overrun.finding"),
-                Remedy.Aim.richer(ThrottleOpening.CLOSED, Room.log(overrun.lambda(), limit))
+                Remedy.Aim.richer(ThrottleOpening.CLOSED, Headroom.log(overrun.lambda(), limit))
                     .saying(Message.of("rule.pilot-on-overrun.remedy"))));
   }
 }

@@ -33,7 +33,7 @@ final class ProvenRoom {
   static final Rule RULE =
       RulePages.draft("proven-room", "change")
           .severity(Severity.DANGER)
-          .limit(Limits.PROVEN_ROOM.name(), Limits.PROVEN_ROOM.number())
+          .limit(RuleLimits.PROVEN_ROOM.name(), RuleLimits.PROVEN_ROOM.number())
           .judgingBy(ProvenRoom::judge)
           .when(
               setting -> setting.sheet().provenance().isProof(),
@@ -68,7 +68,7 @@ final class ProvenRoom {
       return Outcome.notEvaluated(Remedies.impossible("rule.proven-room.missing", e));
     }
     Calibration known = AssessedSetting.known(setting.sheet(), setting.riskModel());
-    double share = Limits.PROVEN_ROOM.in(limits);
+    double share = RuleLimits.PROVEN_ROOM.in(limits);
     List<Place> places =
         setting.profile().points().stream()
             .map(point -> place(point, then, around, known, share))

@@ -23,7 +23,7 @@ final class ScrewRange {
   static final Rule RULE =
       RulePages.draft("screw-range", "parts")
           .within(SMALL)
-          .limit(Limits.LEAST_TURNS.name(), Limits.LEAST_TURNS.number())
+          .limit(RuleLimits.LEAST_TURNS.name(), RuleLimits.LEAST_TURNS.number())
           .judgingBy(ScrewRange::judge);
 
   private static final Remedy BACK =
@@ -34,7 +34,7 @@ final class ScrewRange {
   private static Outcome judge(AssessedSetting setting, Map<String, Coefficient> limits) {
     double turns = setting.setting().screw().turns().turns();
     double most = setting.setting().carburettor().pilot().mostTurns().turns();
-    double least = Limits.LEAST_TURNS.in(limits);
+    double least = RuleLimits.LEAST_TURNS.in(limits);
     Measure measured = new Measure(turns, "turns");
     Margin out = Margin.atMost("setting.screw", measured, new Measure(most, "turns"), SMALL);
     if (out.fails()) {

@@ -42,11 +42,11 @@ final class ChangeChooser {
    */
   static final double SHARE_FOR_NEARER = 0.5;
 
-  private final Scales scales;
+  private final SettingScorer scales;
   private final List<Alternative> others;
 
   ChangeChooser(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
-    scales = new Scales(sheet, riskModel, sheet.calibration(riskModel, calibration));
+    scales = new SettingScorer(sheet, riskModel, sheet.calibration(riskModel, calibration));
     others = Alternatives.to(sheet.setup().setting(), sheet.parts());
   }
 
@@ -60,7 +60,7 @@ final class ChangeChooser {
     return scales.excess(scales.setting(), 0).isPresent();
   }
 
-  Scales scales() {
+  SettingScorer scales() {
     return scales;
   }
 

@@ -30,10 +30,10 @@ final class SignedChange {
   private static final double WORTH = 0.9;
 
   private final SetupSheet sheet;
-  private final Scales scales;
+  private final SettingScorer scales;
   private final Findings findings;
 
-  SignedChange(SetupSheet sheet, Scales scales, Findings findings) {
+  SignedChange(SetupSheet sheet, SettingScorer scales, Findings findings) {
     this.sheet = sheet;
     this.scales = scales;
     this.findings = findings;

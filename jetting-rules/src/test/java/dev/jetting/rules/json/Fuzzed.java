@@ -24,7 +24,7 @@ final class Fuzzed {
   }
 
   /** As large as the largest document of any reader may be. */
-  private static final Limits LARGEST = new Limits(16_000_000, 200);
+  private static final DocumentLimits LARGEST = new DocumentLimits(16_000_000, 200);
 
   private Fuzzed() {}
 

@@ -84,7 +84,7 @@ class JsonSchemasTest {
     Documents.assertIsPublished(
         "rule-limits.schema.json",
         SchemaWriter.of(
-            "rule-limits", "Limits of jetting rules", LimitsForm.class, LimitsForm.HEADER));
+            "rule-limits", "DocumentLimits of jetting rules", LimitsForm.class, LimitsForm.HEADER));
     Documents.assertIsPublished(
         "kit-waivers.schema.json",
         SchemaWriter.of(

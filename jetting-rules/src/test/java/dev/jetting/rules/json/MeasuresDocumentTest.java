@@ -40,17 +40,18 @@ class MeasuresDocumentTest {
 
   private static String table() {
     return "| measure | what it is | over throttle | written as |\n|---|---|---|---|\n"
-        + Gauges.all().stream().map(MeasuresDocumentTest::row).collect(joining());
+        + MeasureDefinitions.all().stream().map(MeasuresDocumentTest::row).collect(joining());
   }
 
-  private static String row(Gauge gauge) {
-    String written = gauge instanceof Gauge.Numeric number ? number.dimension().allowed() : "text";
+  private static String row(MeasureDefinition gauge) {
+    String written =
+        gauge instanceof MeasureDefinition.Numeric number ? number.dimension().allowed() : "text";
     return "| `"
         + gauge.name()
         + "` | "
         + gauge.words()
         + " | "
-        + (gauge instanceof Gauge.Swept ? "yes" : "")
+        + (gauge instanceof MeasureDefinition.Swept ? "yes" : "")
         + " | "
         + written
         + " |\n";

@@ -114,7 +114,8 @@ final class RuleFileArbitraries {
   }
 
   private static Arbitrary<ConditionForm> conditions(int deep) {
-    Arbitrary<ConditionForm> leaf = Arbitraries.of(List.copyOf(Gauges.all())).flatMap(g -> on(g));
+    Arbitrary<ConditionForm> leaf =
+        Arbitraries.of(List.copyOf(MeasureDefinitions.all())).flatMap(g -> on(g));
     if (deep == 0) {
       return leaf;
     }
@@ -155,11 +156,11 @@ final class RuleFileArbitraries {
         Optional.empty());
   }
 
-  private static Arbitrary<ConditionForm> on(Gauge gauge) {
-    return gauge instanceof Gauge.Numeric number ? onNumber(number) : onText(gauge);
+  private static Arbitrary<ConditionForm> on(MeasureDefinition gauge) {
+    return gauge instanceof MeasureDefinition.Numeric number ? onNumber(number) : onText(gauge);
   }
 
-  private static Arbitrary<ConditionForm> onText(Gauge gauge) {
+  private static Arbitrary<ConditionForm> onText(MeasureDefinition gauge) {
     return combine(texts().list().ofMinSize(1).ofMaxSize(3), Arbitraries.of(true, false))
         .as(
             (texts, one) ->
@@ -176,7 +177,7 @@ final class RuleFileArbitraries {
                     one ? Optional.empty() : Optional.of(texts)));
   }
 
-  private static Arbitrary<ConditionForm> onNumber(Gauge.Numeric gauge) {
+  private static Arbitrary<ConditionForm> onNumber(MeasureDefinition.Numeric gauge) {
     return combine(
             takes(gauge),
             withins(gauge),
@@ -198,24 +199,24 @@ final class RuleFileArbitraries {
                     Optional.empty()));
   }
 
-  private static Arbitrary<Optional<Take>> takes(Gauge.Numeric gauge) {
-    return gauge instanceof Gauge.Swept
+  private static Arbitrary<Optional<Take>> takes(MeasureDefinition.Numeric gauge) {
+    return gauge instanceof MeasureDefinition.Swept
         ? Arbitraries.of(Take.class).map(Optional::of)
         : Arbitraries.just(Optional.empty());
   }
 
-  private static Arbitrary<Optional<ThrottleBand>> withins(Gauge.Numeric gauge) {
-    return gauge instanceof Gauge.Swept
+  private static Arbitrary<Optional<ThrottleBand>> withins(MeasureDefinition.Numeric gauge) {
+    return gauge instanceof MeasureDefinition.Swept
         ? Arbitraries.of(ThrottleBand.eighths(1, 2), ThrottleBand.eighths(4, 7)).optional()
         : Arbitraries.just(Optional.empty());
   }
 
-  private static Arbitrary<Threshold> thresholds(Gauge.Numeric gauge) {
+  private static Arbitrary<Threshold> thresholds(MeasureDefinition.Numeric gauge) {
     List<String> texts = TEXTS.getOrDefault(gauge.dimension().unit(), List.of("0.9", "1", "0.05"));
-    List<Gauge.Numeric> alike =
-        Gauges.all().stream()
-            .filter(g -> g instanceof Gauge.Numeric)
-            .map(g -> (Gauge.Numeric) g)
+    List<MeasureDefinition.Numeric> alike =
+        MeasureDefinitions.all().stream()
+            .filter(g -> g instanceof MeasureDefinition.Numeric)
+            .map(g -> (MeasureDefinition.Numeric) g)
             .filter(g -> gauge.dimension().differsFrom(g.dimension()).isEmpty())
             .toList();
     Arbitrary<Threshold> stated =

@@ -334,11 +334,11 @@ class RuleFileTest {
 
   @Test
   void everyMeasure_canBeReadOnASetting() {
-    for (Gauge gauge : Gauges.all()) {
+    for (MeasureDefinition gauge : MeasureDefinitions.all()) {
       String condition =
-          gauge instanceof Gauge.Word
+          gauge instanceof MeasureDefinition.Word
               ? "{\"measure\": \"%s\", \"is\": \"x\"}"
-              : gauge instanceof Gauge.Swept
+              : gauge instanceof MeasureDefinition.Swept
                   ? "{\"measure\": \"%s\", \"take\": \"mean\", \"atMost\":"
                       + " {\"measure\": \"%<s\", \"take\": \"highest\"}}"
                   : "{\"measure\": \"%s\", \"atMost\": {\"measure\": \"%<s\"}}";

@@ -7,9 +7,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Report;
-import dev.jetting.rules.ReportText;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.text.Wording;
 import java.util.List;
 import java.util.Locale;

@@ -209,8 +209,10 @@ class RuleReviewTest {
   @Test
   void review_ofTooManyCases_keepsSilent() {
     List<String> measures =
-        Gauges.all().stream()
-            .filter(gauge -> gauge instanceof Gauge.Plain plain && plain.dimension() == LENGTH)
+        MeasureDefinitions.all().stream()
+            .filter(
+                gauge ->
+                    gauge instanceof MeasureDefinition.Plain plain && plain.dimension() == LENGTH)
             .map(gauge -> "{'measure': '" + gauge.name() + "', 'atMost': '2 mm'}")
             .limit(8)
             .toList();

@@ -293,7 +293,7 @@ final class SchemaWriter {
     definitions.put("textCondition", textCondition());
     for (Dimension dimension : Dimension.values()) {
       for (boolean swept : new boolean[] {false, true}) {
-        List<Gauge> gauges = gauges(dimension, swept);
+        List<MeasureDefinition> gauges = gauges(dimension, swept);
         if (!gauges.isEmpty()) {
           String name = conditionName(dimension, swept);
           definitions.put(name, numberCondition(dimension, swept, gauges));
@@ -315,16 +315,21 @@ final class SchemaWriter {
     return camel(dimension) + (swept ? "OverThrottle" : "") + "Condition";
   }
 
-  private static List<Gauge> gauges(Dimension dimension, boolean swept) {
-    return Gauges.all().stream()
-        .filter(g -> g instanceof Gauge.Numeric number && number.dimension() == dimension)
-        .filter(g -> g instanceof Gauge.Swept == swept)
+  private static List<MeasureDefinition> gauges(Dimension dimension, boolean swept) {
+    return MeasureDefinitions.all().stream()
+        .filter(
+            g -> g instanceof MeasureDefinition.Numeric number && number.dimension() == dimension)
+        .filter(g -> g instanceof MeasureDefinition.Swept == swept)
         .toList();
   }
 
   private static ObjectNode textCondition() {
     ObjectNode schema =
-        only("measure", described(Gauges.all().stream().filter(g -> g instanceof Gauge.Word)));
+        only(
+            "measure",
+            described(
+                MeasureDefinitions.all().stream()
+                    .filter(g -> g instanceof MeasureDefinition.Word)));
     ObjectNode properties = schema.withObject("/properties");
     properties.set("is", typed("string"));
     ObjectNode texts = typed("array").put("minItems", 1).put("maxItems", RuleFileReader.MOST_TEXTS);
@@ -333,7 +338,8 @@ final class SchemaWriter {
     return schema;
   }
 
-  private ObjectNode numberCondition(Dimension dimension, boolean swept, List<Gauge> gauges) {
+  private ObjectNode numberCondition(
+      Dimension dimension, boolean swept, List<MeasureDefinition> gauges) {
     ObjectNode schema = only("measure", described(gauges.stream()));
     ObjectNode properties = schema.withObject("/properties");
     if (swept) {
@@ -350,7 +356,7 @@ final class SchemaWriter {
     return schema;
   }
 
-  private static ObjectNode described(Stream<? extends Gauge> gauges) {
+  private static ObjectNode described(Stream<? extends MeasureDefinition> gauges) {
     ObjectNode schema = NODES.objectNode();
     ArrayNode choices = schema.putArray("oneOf");
     gauges.forEach(g -> choices.addObject().put("const", g.name()).put("description", g.words()));
@@ -376,16 +382,16 @@ final class SchemaWriter {
     }
     ObjectNode other = object(Threshold.OtherMeasure.class, Threshold.OtherMeasure.class);
     List<String> comparable =
-        Gauges.all().stream()
-            .filter(g -> g instanceof Gauge.Numeric number && alike(dimension, number))
-            .map(Gauge::name)
+        MeasureDefinitions.all().stream()
+            .filter(g -> g instanceof MeasureDefinition.Numeric number && alike(dimension, number))
+            .map(MeasureDefinition::name)
             .toList();
     other.withObject("/properties").set("measure", among(comparable));
     forms.add(other);
     return limit;
   }
 
-  private static boolean alike(Dimension dimension, Gauge.Numeric other) {
+  private static boolean alike(Dimension dimension, MeasureDefinition.Numeric other) {
     return dimension.differsFrom(other.dimension()).isEmpty();
   }
 

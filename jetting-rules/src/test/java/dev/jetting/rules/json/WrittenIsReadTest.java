@@ -118,7 +118,7 @@ class WrittenIsReadTest {
               id,
               text(200),
               "mains",
-              new PartShape.BoredJet(JetBore.ofMillimetres(1 + i / 1e5)),
+              new PartShape.JetByBore(JetBore.ofMillimetres(1 + i / 1e5)),
               Optional.empty()));
     }
     Catalogue catalogue = Shop.CATALOGUE.withParts(more);

@@ -8,10 +8,10 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.search.Choice;
+import dev.jetting.rules.search.ChoiceIndices;
 import dev.jetting.rules.search.Choices;
 import dev.jetting.rules.search.FoundSetting;
 import dev.jetting.rules.search.PartKind;
-import dev.jetting.rules.search.Pick;
 import dev.jetting.rules.search.Run;
 import dev.jetting.rules.search.SettingSearch;
 import dev.jetting.units.JetBore;
@@ -50,7 +50,7 @@ class CatalogueChoicesTest {
 
     FoundSetting found = best(all.choices());
 
-    Pick pick = found.pick();
+    ChoiceIndices pick = found.pick();
     assertThat(all.parts(found.setting()))
         .extracting(Optional::of)
         .containsExactly(
@@ -166,7 +166,7 @@ class CatalogueChoicesTest {
         id,
         "main jet",
         series,
-        new PartShape.FlowedJet(JetFlow.ofCubicCentimetresPerMinute(200)),
+        new PartShape.JetByFlow(JetFlow.ofCubicCentimetresPerMinute(200)),
         Optional.of(new BigDecimal(price)));
   }
 
@@ -182,7 +182,7 @@ class CatalogueChoicesTest {
         id,
         "",
         "mains",
-        new PartShape.BoredJet(JetBore.ofHundredths(126)),
+        new PartShape.JetByBore(JetBore.ofHundredths(126)),
         Optional.of(new BigDecimal(price)));
   }
 

@@ -82,10 +82,10 @@ public final class KitArbitraries {
 
   private static Part renamed(Part part, String id) {
     PartShape shape = part.shape();
-    if (shape instanceof PartShape.Rod rod) {
+    if (shape instanceof PartShape.NeedleShape rod) {
       Needle n = rod.needle();
       shape =
-          new PartShape.Rod(
+          new PartShape.NeedleShape(
               new Needle(id, n.cylinder(), n.tapers(), n.grooves(), n.groovePitch(), n.tip()));
     }
     return new Part(id, part.description(), part.series(), shape, part.price());
@@ -128,7 +128,9 @@ public final class KitArbitraries {
             (shaped, id, description, price) ->
                 renamed(
                     new Part(
-                        shaped.shape() instanceof PartShape.Rod rod ? rod.needle().id() : id,
+                        shaped.shape() instanceof PartShape.NeedleShape rod
+                            ? rod.needle().id()
+                            : id,
                         description,
                         shaped.kind().name(),
                         shaped.shape(),
@@ -142,20 +144,20 @@ public final class KitArbitraries {
     Arbitrary<? extends PartShape> shapes =
         switch (kind) {
           case PILOT_JET ->
-              numbers(0.2, 1).map(JetBore::ofMillimetres).map(PartShape.BoredJet::new);
+              numbers(0.2, 1).map(JetBore::ofMillimetres).map(PartShape.JetByBore::new);
           case MAIN_JET ->
               numbers(50, 300)
                   .map(JetFlow::ofCubicCentimetresPerMinute)
-                  .map(PartShape.FlowedJet::new);
+                  .map(PartShape.JetByFlow::new);
           case SLIDE -> numbers(0, 10).map(Cutaway::ofMillimetres).map(PartShape.Slide::new);
           case NEEDLE_JET ->
               combine(numbers(1, 4), numbers(0, 5))
                   .as(
                       (bore, neck) ->
-                          new PartShape.Tube(
+                          new PartShape.NeedleJetShape(
                               new NeedleJet(
                                   Diameter.ofMillimetres(bore), Length.ofMillimetres(neck))));
-          case NEEDLE -> SheetArbitraries.needles().map(PartShape.Rod::new);
+          case NEEDLE -> SheetArbitraries.needles().map(PartShape.NeedleShape::new);
           case SCREW ->
               combine(Arbitraries.of(ScrewKind.class), numbers(0.01, 1))
                   .as((is, area) -> new PartShape.PilotScrew(is, Area.ofSquareMillimetres(area)));

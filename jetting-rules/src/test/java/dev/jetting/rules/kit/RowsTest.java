@@ -27,7 +27,7 @@ class RowsTest {
             2,
             Map.of("id", "main 128", "series", "mains", "bore", "128 hundredths", "price", "2.50"));
 
-    assertThat(part.shape()).isEqualTo(new PartShape.BoredJet(JetBore.ofHundredths(128)));
+    assertThat(part.shape()).isEqualTo(new PartShape.JetByBore(JetBore.ofHundredths(128)));
     assertThat(part.description()).isEqualTo("main 128");
     assertThat(part.price()).contains(new BigDecimal("2.5"));
   }
@@ -37,7 +37,7 @@ class RowsTest {
     Part part = PARTS.read(2, Map.of("id", "f", "series", "flow mains", "flow", "210 cc/min"));
 
     assertThat(part.shape())
-        .isEqualTo(new PartShape.FlowedJet(JetFlow.ofCubicCentimetresPerMinute(210)));
+        .isEqualTo(new PartShape.JetByFlow(JetFlow.ofCubicCentimetresPerMinute(210)));
     assertThat(part.price()).isEmpty();
   }
 
@@ -46,7 +46,7 @@ class RowsTest {
     Map<String, String> row = needle();
     row.put("tapers", "4.7 mm 0.029; 20 mm 0.05");
 
-    PartShape.Rod rod = (PartShape.Rod) PARTS.read(3, row).shape();
+    PartShape.NeedleShape rod = (PartShape.NeedleShape) PARTS.read(3, row).shape();
 
     assertThat(rod.needle().id()).isEqualTo("slow");
     assertThat(rod.needle().tapers())
@@ -84,11 +84,11 @@ class RowsTest {
     row.put("series", part.series());
     part.price().ifPresent(price -> row.put("price", price.toPlainString()));
     PartShape shape = part.shape();
-    if (shape instanceof PartShape.BoredJet jet) {
+    if (shape instanceof PartShape.JetByBore jet) {
       row.put("bore", jet.bore().toString());
-    } else if (shape instanceof PartShape.FlowedJet jet) {
+    } else if (shape instanceof PartShape.JetByFlow jet) {
       row.put("flow", jet.flow().toString());
-    } else if (shape instanceof PartShape.Tube tube) {
+    } else if (shape instanceof PartShape.NeedleJetShape tube) {
       row.put("bore", tube.needleJet().bore().toString());
       row.put("neck", tube.needleJet().neck().toString());
     } else if (shape instanceof PartShape.Slide slide) {
@@ -96,7 +96,7 @@ class RowsTest {
     } else if (shape instanceof PartShape.PilotScrew screw) {
       row.put("screwKind", screw.kind().name().toLowerCase(java.util.Locale.ROOT));
       row.put("areaPerTurn", screw.areaPerTurn().toString());
-    } else if (shape instanceof PartShape.Rod rod) {
+    } else if (shape instanceof PartShape.NeedleShape rod) {
       row.put("cylinder", rod.needle().cylinder().toString());
       row.put("tapers", "5.1 mm 0.0226");
       row.put("grooves", "5");

@@ -87,27 +87,35 @@ public final class Shop {
     List<Part> parts = new ArrayList<>();
     for (int bore : new int[] {50, 55, 60}) {
       parts.add(
-          part("pilot " + bore, "pilots", new PartShape.BoredJet(JetBore.ofHundredths(bore))));
+          part("pilot " + bore, "pilots", new PartShape.JetByBore(JetBore.ofHundredths(bore))));
     }
     for (int tenths : new int[] {35, 40, 45}) {
       parts.add(part("slide " + tenths, "slides", new PartShape.Slide(Cutaway.ofTenths(tenths))));
     }
     for (int bore : new int[] {264, 266, 268}) {
       parts.add(
-          part("tube " + bore, "tubes", new PartShape.Tube(TwoHundred.needleJet(bore / 100.0))));
+          part(
+              "tube " + bore,
+              "tubes",
+              new PartShape.NeedleJetShape(TwoHundred.needleJet(bore / 100.0))));
     }
-    parts.add(part("tube narrow", "tubes", new PartShape.Tube(TwoHundred.needleJet(2.49))));
-    parts.add(part("needle", "needles", new PartShape.Rod(TwoHundred.NEEDLE)));
-    parts.add(part("leaner needle", "needles", new PartShape.Rod(TwoHundred.LEANER_NEEDLE)));
     parts.add(
-        part("thick needle", "needles", new PartShape.Rod(TwoHundred.needle("thick needle", 2.7))));
+        part("tube narrow", "tubes", new PartShape.NeedleJetShape(TwoHundred.needleJet(2.49))));
+    parts.add(part("needle", "needles", new PartShape.NeedleShape(TwoHundred.NEEDLE)));
+    parts.add(
+        part("leaner needle", "needles", new PartShape.NeedleShape(TwoHundred.LEANER_NEEDLE)));
+    parts.add(
+        part(
+            "thick needle",
+            "needles",
+            new PartShape.NeedleShape(TwoHundred.needle("thick needle", 2.7))));
     for (int bore = 96; bore <= 150; bore += 6) {
-      parts.add(part("main " + bore, "mains", new PartShape.BoredJet(JetBore.ofHundredths(bore))));
+      parts.add(part("main " + bore, "mains", new PartShape.JetByBore(JetBore.ofHundredths(bore))));
     }
     parts.add(
-        part("other 126", "mains of others", new PartShape.BoredJet(JetBore.parse("1.26 mm"))));
+        part("other 126", "mains of others", new PartShape.JetByBore(JetBore.parse("1.26 mm"))));
     parts.add(
-        part("flow 200", "flow mains", new PartShape.FlowedJet(JetFlow.parse("200 cm³/min"))));
+        part("flow 200", "flow mains", new PartShape.JetByFlow(JetFlow.parse("200 cm³/min"))));
     parts.add(
         part(
             "air screw",

@@ -30,8 +30,8 @@ class LawKitTest {
           "No main jet over 128.",
           experiment ->
               experiment.before().setting().mainJet().millimetres() > 1.28
-                  ? Verdict.violated("", "a big main jet")
-                  : Verdict.held());
+                  ? LawVerdict.violated("", "a big main jet")
+                  : LawVerdict.held());
 
   @Test
   void hold_aLawOfTheTestersOwn_isTriedAsTheOthersAre() {
@@ -160,7 +160,7 @@ class LawKitTest {
     assertThat(shrinker.differences(LawKit.plainSheet())).isEmpty();
     // The odd sheet shares only the flow coefficients, the unknown float level and that no value is
     // typical, and six parts that its proven engine and setting have in them.
-    assertThat(Pieces.ALL.size() - shrinker.differences(odd).size()).isEqualTo(3 + 6);
+    assertThat(SheetPropertyTable.ALL.size() - shrinker.differences(odd).size()).isEqualTo(3 + 6);
     Trial shrunk = shrinker.shrunk(Trial.of(odd), trial -> true);
     assertThat(shrunk.sheet()).isEqualTo(LawKit.plainSheet());
   }

@@ -637,10 +637,10 @@ class LawsTest {
     Candidate lean = Candidate.of(BIG_MAIN).declaring("big-main", Monotone.leanSide(0));
 
     assertThat(Laws.monotone().check(lean, Trial.of(Odd.SHEET, change)).status())
-        .isEqualTo(Verdict.Status.VIOLATED);
+        .isEqualTo(LawVerdict.Status.VIOLATED);
     assertThat(Laws.monotone().check(lean, Trial.of(Odd.SHEET)).status())
-        .isEqualTo(Verdict.Status.NOT_TRIED);
+        .isEqualTo(LawVerdict.Status.NOT_TRIED);
     assertThat(Laws.neverBroken().check(lean, Trial.of(Odd.SHEET)).status())
-        .isEqualTo(Verdict.Status.HELD);
+        .isEqualTo(LawVerdict.Status.HELD);
   }
 }

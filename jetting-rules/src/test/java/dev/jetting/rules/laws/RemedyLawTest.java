@@ -30,14 +30,14 @@ class RemedyLawTest {
   void remedies_ofTheStandardRulebook_onALeanMainJet_hold() {
     Candidate standard = Candidate.of(StandardRulebook.rulebook());
 
-    assertThat(LAW.check(standard, on(1.06)).status()).isEqualTo(Verdict.Status.HELD);
+    assertThat(LAW.check(standard, on(1.06)).status()).isEqualTo(LawVerdict.Status.HELD);
   }
 
   @Test
   void remedies_whereNothingIsFound_isNotTried() {
     Candidate standard = Candidate.of(StandardRulebook.rulebook());
 
-    assertThat(LAW.check(standard, on(1.26)).status()).isEqualTo(Verdict.Status.NOT_TRIED);
+    assertThat(LAW.check(standard, on(1.26)).status()).isEqualTo(LawVerdict.Status.NOT_TRIED);
   }
 
   /** A rule that passes a setting at first sight and finds worse at the second. */
@@ -47,9 +47,9 @@ class RemedyLawTest {
     Rule moody = Rule.named("moody").judging(setting -> moody(setting, looks));
     Candidate candidate = Candidate.of(Rulebook.of("moody", "1", List.of(moody)));
 
-    Verdict verdict = LAW.check(candidate, on(1.06));
+    LawVerdict verdict = LAW.check(candidate, on(1.06));
 
-    assertThat(verdict.status()).isEqualTo(Verdict.Status.VIOLATED);
+    assertThat(verdict.status()).isEqualTo(LawVerdict.Status.VIOLATED);
     assertThat(verdict.toString()).contains("carries the finding it is for from");
   }
 

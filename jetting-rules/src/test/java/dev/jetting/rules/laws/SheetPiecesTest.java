@@ -91,7 +91,7 @@ class SheetPiecesTest {
   void allPieces_makeTheOtherSheet() {
     SetupSheet made = PLAIN;
     for (int round = 0; round < 2; round++) {
-      for (Piece<?> piece : Pieces.ALL) {
+      for (SheetProperty<?> piece : SheetPropertyTable.ALL) {
         made = piece.taken(made, OTHER).orElse(made);
       }
     }
@@ -101,12 +101,12 @@ class SheetPiecesTest {
   /** A copy that resets what it does not mention would change another piece. */
   @Test
   void onePiece_changesNoOther() {
-    for (Piece<?> piece : Pieces.ALL) {
+    for (SheetProperty<?> piece : SheetPropertyTable.ALL) {
       SetupSheet taken = piece.taken(OTHER, PLAIN).orElse(OTHER);
-      List<Piece<?>> changed =
-          Pieces.ALL.stream()
+      List<SheetProperty<?>> changed =
+          SheetPropertyTable.ALL.stream()
               .filter(each -> each.differs(taken, OTHER))
-              .<Piece<?>>map(p -> p)
+              .<SheetProperty<?>>map(p -> p)
               .toList();
       assertThat(changed).as("changed by %s", piece.difference(PLAIN, OTHER)).hasSizeLessThan(2);
     }

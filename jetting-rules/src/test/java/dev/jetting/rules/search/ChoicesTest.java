@@ -62,10 +62,11 @@ class ChoicesTest {
         .hasMessage("main jet 1.3 mm twice: allowed once");
     assertThatThrownBy(() -> Choice.toBuy(BIGGER, new BigDecimal("-1")))
         .hasMessage("price -1 of 1.3 mm: allowed 0 or more");
-    assertThatThrownBy(() -> new HungNeedle(TwoHundred.NEEDLE, List.of(ClipPosition.fromTop(1, 3))))
+    assertThatThrownBy(
+            () -> new NeedlePosition(TwoHundred.NEEDLE, List.of(ClipPosition.fromTop(1, 3))))
         .hasMessage(
             "clip position 1 of 3 from top: allowed a count on the 5 grooves of needle needle");
-    assertThatThrownBy(() -> new HungNeedle(TwoHundred.NEEDLE, List.of()))
+    assertThatThrownBy(() -> new NeedlePosition(TwoHundred.NEEDLE, List.of()))
         .hasMessage("clip positions of needle needle: allowed at least one");
   }
 }

@@ -256,7 +256,8 @@ class CoverageTest {
 
   @Test
   void standardError_isThatOfAShare() {
-    Coverage coverage = new Coverage(400, 380, List.of(), List.of(), List.of(), Ending.COMPLETE);
+    Coverage coverage =
+        new Coverage(400, 380, List.of(), List.of(), List.of(), SearchEnding.COMPLETE);
     assertThat(coverage.share()).isEqualTo(0.95);
     assertThat(coverage.standardError()).isCloseTo(0.0109, within(1e-4)); // √(0.95·0.05/400)
   }

@@ -1,6 +1,6 @@
 package dev.jetting.rules.search;
 
-import dev.jetting.core.mixture.MixtureTable;
+import dev.jetting.core.mixture.table.MixtureTable;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
@@ -20,7 +20,7 @@ final class Plain {
 
   /** A setting with the numbers of its assessment. */
   record Weighed(
-      Pick pick,
+      ChoiceIndices pick,
       Standing standing,
       double leanRisk,
       double distance,
@@ -59,7 +59,8 @@ final class Plain {
               int clips = choices.needles().get(needle).part().clips().size();
               for (int clip = 0; clip < clips; clip++) {
                 for (int main = 0; main < choices.mainJets().size(); main++) {
-                  weigh(new Pick(pilot, screw, slide, jet, needle, clip, main)).ifPresent(all::add);
+                  weigh(new ChoiceIndices(pilot, screw, slide, jet, needle, clip, main))
+                      .ifPresent(all::add);
                 }
               }
             }
@@ -70,7 +71,7 @@ final class Plain {
     return all;
   }
 
-  private Optional<Weighed> weigh(Pick pick) {
+  private Optional<Weighed> weigh(ChoiceIndices pick) {
     Setting setting;
     try {
       setting =
@@ -127,7 +128,7 @@ final class Plain {
         .map(w -> leanOnOverrunOnly(w, overrun));
   }
 
-  private final List<Pick> leanOverrun = new ArrayList<>();
+  private final List<ChoiceIndices> leanOverrun = new ArrayList<>();
 
   private Weighed leanOnOverrunOnly(Weighed weighed, boolean overrun) {
     if (overrun) {

@@ -67,12 +67,13 @@ class SettingSearchProperties {
         new NeedleJet(
             Diameter.ofMillimetres(s.needleJet().bore().millimetres() + 0.01 * richer),
             s.needleJet().neck());
-    List<HungNeedle> hung =
+    List<NeedlePosition> hung =
         Stream.of(n, thicker)
-            .map(needle -> new HungNeedle(needle, HungNeedle.inAnyGroove(needle).clips()))
+            .map(needle -> new NeedlePosition(needle, NeedlePosition.inAnyGroove(needle).clips()))
             .map(
                 h ->
-                    new HungNeedle(h.needle(), h.clips().subList(0, Math.min(2, h.clips().size()))))
+                    new NeedlePosition(
+                        h.needle(), h.clips().subList(0, Math.min(2, h.clips().size()))))
             .toList();
     return new Choices(
         jets(

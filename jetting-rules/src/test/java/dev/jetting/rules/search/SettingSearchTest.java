@@ -46,7 +46,8 @@ class SettingSearchTest {
   /** 15·5·4·25·20 settings. The bounds must leave few to compute. */
   @Test
   void bounds_passOverNearlyAll() {
-    var searched = SEARCH.search(() -> new Best(10, 0.05), Best::kept, Run.alone());
+    var searched =
+        SEARCH.search(() -> new BestCollector(10, 0.05), BestCollector::kept, Run.alone());
     assertThat(searched.found().combinations()).isEqualTo(150_000);
     assertThat(searched.workedOut()).isBetween(10L, 7_500L);
     assertThat(searched.found().settings()).hasSize(10).isSortedAccordingTo(byDistance());
@@ -113,7 +114,7 @@ class SettingSearchTest {
         List.of(good.screw().turns()),
         Shelf.toBuy(2, 3.5, 0.5, Cutaway::ofMillimetres),
         List.of(Choice.toBuy(good.needleJet())),
-        List.of(Choice.toBuy(HungNeedle.inAnyGroove(good.needle()))),
+        List.of(Choice.toBuy(NeedlePosition.inAnyGroove(good.needle()))),
         mainJets);
   }
 
@@ -145,7 +146,7 @@ class SettingSearchTest {
     assertThat(picks(plain)).as("the proof changes the answer").isNotEqualTo(picks(unproven));
   }
 
-  private static List<Pick> picks(List<Plain.Weighed> weighed) {
+  private static List<ChoiceIndices> picks(List<Plain.Weighed> weighed) {
     return weighed.stream().map(Plain.Weighed::pick).toList();
   }
 
@@ -174,7 +175,10 @@ class SettingSearchTest {
     var searched =
         SettingSearch.of(Shelf.SHEET, rich, RISK)
             .spending(1)
-            .search(() -> new Front(0.05, 0.25, Cost.NEW_PARTS), Front::kept, Run.alone());
+            .search(
+                () -> new ParetoCollector(0.05, 0.25, Cost.NEW_PARTS),
+                ParetoCollector::kept,
+                Run.alone());
     assertThat(searched.found().settings()).noneMatch(f -> f.standing() == Standing.RIGHT);
     assertThat(searched.workedOut()).isBetween(10L, 37_500L);
   }
@@ -184,8 +188,8 @@ class SettingSearchTest {
    */
   @Test
   void front_takesTheRightSettingAfterOthersThatBeatIt() {
-    HungNeedle hung =
-        new HungNeedle(
+    NeedlePosition hung =
+        new NeedlePosition(
             TwoHundred.NEEDLE, List.of(ClipPosition.fromTop(3, 5), ClipPosition.fromTop(2, 5)));
     Choices choices =
         around(List.of(Choice.toBuy(JetBore.ofMillimetres(1.36))))
@@ -346,10 +350,11 @@ class SettingSearchTest {
     Thread.currentThread().interrupt();
     Found found = SEARCH.best(5, Run.alone());
     assertThat(Thread.interrupted()).isTrue();
-    assertThat(found.ending()).isEqualTo(Ending.INTERRUPTED);
+    assertThat(found.ending()).isEqualTo(SearchEnding.INTERRUPTED);
     assertThat(found.complete()).isFalse();
-    assertThat(SEARCH.best(5, Run.alone().until(() -> true)).ending()).isEqualTo(Ending.CANCELLED);
-    assertThat(SEARCH.best(1, Run.alone()).ending()).isEqualTo(Ending.COMPLETE);
+    assertThat(SEARCH.best(5, Run.alone().until(() -> true)).ending())
+        .isEqualTo(SearchEnding.CANCELLED);
+    assertThat(SEARCH.best(1, Run.alone()).ending()).isEqualTo(SearchEnding.COMPLETE);
   }
 
   @Test
@@ -367,7 +372,7 @@ class SettingSearchTest {
                 });
     Found found = SEARCH.best(5, run);
     assertThat(Thread.interrupted()).isTrue();
-    assertThat(found.ending()).isEqualTo(Ending.INTERRUPTED);
+    assertThat(found.ending()).isEqualTo(SearchEnding.INTERRUPTED);
     assertThat(asked.get()).isBetween(700, 710);
   }
 
@@ -381,7 +386,7 @@ class SettingSearchTest {
         Shelf.of(1, 1, 1, 2, 1, 1)
             .allOwned()
             .withNeedleJets(Shelf.of(1, 1, 1, 2, 1, 1).needleJets())
-            .withNeedles(List.of(Choice.toBuy(HungNeedle.inAnyGroove(Shelf.needle(0)))));
+            .withNeedles(List.of(Choice.toBuy(NeedlePosition.inAnyGroove(Shelf.needle(0)))));
     assertThatThrownBy(
             () ->
                 SettingSearch.of(Shelf.SHEET, three, RISK)

@@ -52,7 +52,7 @@ final class Shelf {
         toBuy(slides, 3, 0.5, Cutaway::ofMillimetres),
         toBuy(needleJets, 2.62, 0.02, bore -> NeedleJet.of(Diameter.ofMillimetres(bore))),
         IntStream.range(0, needles)
-            .mapToObj(i -> Choice.toBuy(HungNeedle.inAnyGroove(needle(i))))
+            .mapToObj(i -> Choice.toBuy(NeedlePosition.inAnyGroove(needle(i))))
             .toList(),
         toBuy(mains, 0.90, 0.02, JetBore::ofMillimetres));
   }

@@ -35,7 +35,7 @@ class OutsideTest {
               "Rule.java",
               "kit/KitWaivers.java",
               "kit/PartRows.java",
-              "search/HungNeedle.java",
+              "search/NeedlePosition.java",
               "tuning/Evidence.java",
               "tuning/Meanings.java",
               // The pages of the standard rules are documents.
@@ -52,7 +52,7 @@ class OutsideTest {
           "risk/ModelUncertainty.java",
           "risk/RiddenSpeeds.java",
           "risk/UphillRisk.java",
-          "standard/Limits.java");
+          "standard/RuleLimits.java");
 
   private static final Pattern COMMENT = Pattern.compile("/\\*.*?\\*/|//[^\\n]*", Pattern.DOTALL);
   private static final Pattern JOINT = Pattern.compile("\"\\s*\\+\\s*\"");

@@ -97,7 +97,7 @@ class NextChangeProperties {
   void change_ofAnUnsafeSetting_takesRiskAway(@ForAll("sessions") TuningSession session) {
     SetupSheet now = session.now();
     var calibration = calibration(session);
-    Scales scales = new Scales(now, RISK, calibration);
+    SettingScorer scales = new SettingScorer(now, RISK, calibration);
     double before = scales.excess(now.setup().setting(), Double.MAX_VALUE).orElseThrow();
     if (before > 0) {
       change(session)
@@ -112,7 +112,7 @@ class NextChangeProperties {
   @Property(tries = 20)
   void scales_givenUpOrNot_sayTheSame(@ForAll("sessions") TuningSession session) {
     SetupSheet now = session.now();
-    Scales scales = new Scales(now, RISK, calibration(session));
+    SettingScorer scales = new SettingScorer(now, RISK, calibration(session));
     Setting setting = now.setup().setting();
     double excess = scales.excess(setting, Double.MAX_VALUE).orElseThrow();
     double distance = scales.distance(setting, Double.MAX_VALUE).orElseThrow();

@@ -7,7 +7,7 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.laws.LawKit;
 import dev.jetting.rules.search.Choice;
 import dev.jetting.rules.search.Choices;
-import dev.jetting.rules.search.HungNeedle;
+import dev.jetting.rules.search.NeedlePosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.JetBore;
@@ -47,7 +47,7 @@ final class Parts {
         toBuy(slides, 3, 0.5, Cutaway::ofMillimetres),
         toBuy(needleJets, 2.62, 0.02, bore -> NeedleJet.of(Diameter.ofMillimetres(bore))),
         IntStream.range(0, needles)
-            .mapToObj(i -> Choice.toBuy(HungNeedle.inAnyGroove(needle(i))))
+            .mapToObj(i -> Choice.toBuy(NeedlePosition.inAnyGroove(needle(i))))
             .toList(),
         toBuy(mains, 1.00, 0.02, JetBore::ofMillimetres));
   }

@@ -6,7 +6,7 @@ import dev.jetting.rules.search.Choice;
 import dev.jetting.rules.search.Choices;
 import dev.jetting.rules.search.Cost;
 import dev.jetting.rules.search.Found;
-import dev.jetting.rules.search.HungNeedle;
+import dev.jetting.rules.search.NeedlePosition;
 import dev.jetting.rules.search.Run;
 import dev.jetting.rules.search.SettingSearch;
 import dev.jetting.units.ClipPosition;
@@ -68,7 +68,7 @@ public class SearchBenchmark {
     for (Choice<JetBore> pilot : choices.pilotJets()) {
       for (var slide : choices.cutaways()) {
         for (var jet : choices.needleJets()) {
-          for (Choice<HungNeedle> needle : choices.needles()) {
+          for (Choice<NeedlePosition> needle : choices.needles()) {
             for (ClipPosition clip : needle.part().clips()) {
               for (Choice<JetBore> main : choices.mainJets()) {
                 var setting =

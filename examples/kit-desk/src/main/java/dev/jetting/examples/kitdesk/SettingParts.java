@@ -69,7 +69,7 @@ record SettingParts(
   }
 
   private static Optional<JetFlow> flow(Part jet) {
-    return jet.shape() instanceof PartShape.FlowedJet flowed
+    return jet.shape() instanceof PartShape.JetByFlow flowed
         ? Optional.of(flowed.flow())
         : Optional.empty();
   }

@@ -8,7 +8,7 @@ import dev.jetting.rules.kit.Part;
 import dev.jetting.rules.kit.PartShape;
 import dev.jetting.rules.search.Choice;
 import dev.jetting.rules.search.Choices;
-import dev.jetting.rules.search.HungNeedle;
+import dev.jetting.rules.search.NeedlePosition;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -29,10 +29,10 @@ record SheetParts(Setting setting) {
     if (part.shape() instanceof PartShape.Slide slide) {
       return slide.cutaway().equals(setting.cutaway());
     }
-    if (part.shape() instanceof PartShape.Tube tube) {
+    if (part.shape() instanceof PartShape.NeedleJetShape tube) {
       return tube.needleJet().equals(setting.needleJet());
     }
-    if (part.shape() instanceof PartShape.Rod rod) {
+    if (part.shape() instanceof PartShape.NeedleShape rod) {
       return isNeedle(rod.needle());
     }
     return switch (catalogue.kind(part)) {
@@ -66,7 +66,7 @@ record SheetParts(Setting setting) {
         .withNeedles(
             needleIsThere
                 ? choices.needles()
-                : with(choices.needles(), HungNeedle.inAnyGroove(setting.needle())))
+                : with(choices.needles(), NeedlePosition.inAnyGroove(setting.needle())))
         .withMainJets(with(choices.mainJets(), setting.mainJet()));
   }
 

@@ -2,11 +2,11 @@ package dev.jetting.examples.quickstart;
 
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Report;
-import dev.jetting.rules.ReportMarkdown;
-import dev.jetting.rules.ReportText;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.advice.Adviser;
 import dev.jetting.rules.json.ReportJson;
+import dev.jetting.rules.render.ReportMarkdown;
+import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.text.Wording;
 import java.io.IOException;

@@ -1,0 +1,147 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.air.Air;
+import dev.jetting.core.calibration.CalibratedModel;
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Weighs settings of one sheet against each other: how safe by all days of the sheet, as a report
+ * judges them, how near to what is needed by today's. A sum over the throttle range is given up as
+ * soon as it is sure to be above what the caller asks for: most settings fail early, and each
+ * opening costs some ten solutions of the model.
+ */
+final class SettingScorer {
+
+  private static final List<ThrottleOpening> OPENINGS = AssessedSetting.openings();
+
+  /**
+   * A rise of the risk that is none, by what is accepted (assumed): most parts have a hair of a say
+   * at every opening.
+   */
+  private static final double TRIFLE = 0.01;
+
+  private final SetupSheet sheet;
+  private final RiskModel riskModel;
+  private final Calibration calibration;
+  private final List<Double> weights;
+
+  SettingScorer(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
+    this.sheet = sheet;
+    this.riskModel = riskModel;
+    this.calibration = calibration;
+    weights = sheet.riding().profile().weights(OPENINGS);
+  }
+
+  /** The setting of the sheet. */
+  Setting setting() {
+    return sheet.setup().setting();
+  }
+
+  RiskProfile profile(Setting setting) {
+    return riskModel.profile(
+        model(setting, sheet.setup().air()), OPENINGS, calibration, sheet.riding().speeds());
+  }
+
+  /**
+   * By how much the lean risks are above what is accepted, in sum over openings and days, and ln λ
+   * on the overrun above its limit: 0 where a setting is safe, falling with every opening that is
+   * made safer; empty where it is above {@code most}.
+   */
+  OptionalDouble excess(Setting setting, double most) {
+    double sum = overrunExcess(setting);
+    double accepted = sheet.riding().acceptedRisk().value();
+    for (Air day : sheet.days()) {
+      CalibratedModel engine = calibration.on(model(setting, day));
+      for (int i = 0; i < OPENINGS.size() && sum <= most; i++) {
+        sum += Math.max(0, riskModel.leanRisk(engine, OPENINGS.get(i)).value() - accepted);
+      }
+    }
+    return atMost(most, sum);
+  }
+
+  /**
+   * Whether a setting takes no lean risk above a share of what is accepted that the sheet's setting
+   * does not have there already.
+   */
+  boolean keepsInHand(Setting setting, double share) {
+    double accepted = sheet.riding().acceptedRisk().value();
+    double most = share * accepted;
+    double trifle = TRIFLE * accepted;
+    for (Air day : sheet.days()) {
+      CalibratedModel now = calibration.on(model(setting(), day));
+      CalibratedModel then = calibration.on(model(setting, day));
+      for (ThrottleOpening throttle : OPENINGS) {
+        double risk = riskModel.leanRisk(then, throttle).value();
+        if (risk > most && risk > riskModel.leanRisk(now, throttle).value() + trifle) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /** The point of the highest lean risk on any day. */
+  RiskPoint worst(Setting setting) {
+    return sheet.days().stream()
+        .map(
+            day ->
+                riskModel
+                    .profile(model(setting, day), OPENINGS, calibration, sheet.riding().speeds())
+                    .worst())
+        .reduce((a, b) -> b.leanRisk().isMoreThan(a.leanRisk()) ? b : a)
+        .orElseThrow();
+  }
+
+  /**
+   * The mean of |ln (λ by λ needed)| over the riding, leaner than needed counting more; empty where
+   * it is above {@code most}.
+   */
+  OptionalDouble distance(Setting setting, double most) {
+    CalibratedModel engine = calibration.on(model(setting, sheet.setup().air()));
+    double all = weights.stream().mapToDouble(weight -> weight).sum();
+    double sum = 0;
+    for (int i = 0; i < OPENINGS.size() && !(sum / all > most); i++) {
+      ThrottleOpening throttle = OPENINGS.get(i);
+      double need = sheet.setup().engine().need().at(throttle).value();
+      double lean = StrictMath.log(engine.expected(throttle).value() / need);
+      sum += weights.get(i) * (lean > 0 ? RiskProfile.LEAN_WEIGHT * lean : -lean);
+    }
+    return atMost(most, all == 0 ? 0 : sum / all);
+  }
+
+  /** Whether a setting is nowhere leaner than the sheet's by more than {@code most} in ln λ. */
+  boolean leansAtMost(double most, Setting setting) {
+    CalibratedModel now = calibration.on(model(setting(), sheet.setup().air()));
+    CalibratedModel then = calibration.on(model(setting, sheet.setup().air()));
+    return OPENINGS.stream()
+        .allMatch(
+            throttle ->
+                StrictMath.log(then.expected(throttle).value() / now.expected(throttle).value())
+                    <= most);
+  }
+
+  private static OptionalDouble atMost(double most, double value) {
+    return value <= most ? OptionalDouble.of(value) : OptionalDouble.empty();
+  }
+
+  private double overrunExcess(Setting setting) {
+    SetupSheet other = sheet.withSetup(sheet.setup().withSetting(setting));
+    double limit = riskModel.limits().overrun(sheet.setup().engine().need()).value();
+    double lambda = AssessedSetting.leanestOverrun(other, calibration).lambda().value();
+    return Math.max(0, StrictMath.log(lambda / limit));
+  }
+
+  private MixtureModel model(Setting setting, Air day) {
+    return MixtureModel.of(sheet.setup().withSetting(setting).withAir(day));
+  }
+}

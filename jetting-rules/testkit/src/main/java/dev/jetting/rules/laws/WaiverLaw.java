@@ -1,0 +1,88 @@
+package dev.jetting.rules.laws;
+
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.Report;
+import dev.jetting.rules.Rulebook;
+import dev.jetting.rules.Severity;
+import dev.jetting.rules.Waiver;
+import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.Probability;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * All findings waived before a part is changed: what then passes is no worse than what was waived.
+ */
+final class WaiverLaw {
+
+  /** Any day does: the waivers do not expire. */
+  private static final LocalDate DAY = LocalDate.of(2000, 1, 1);
+
+  private WaiverLaw() {}
+
+  static LawVerdict check(Experiment experiment) {
+    Optional<AssessedSetting> after = experiment.after();
+    if (after.isEmpty()) {
+      return LawVerdict.notTried("no change that can be done");
+    }
+    Rulebook rulebook = experiment.candidate().rulebook();
+    Report before = rulebook.evaluate(experiment.before());
+    List<Waiver> waivers =
+        before.findings().stream()
+            .map(finding -> Waiver.of(before, finding).by("law kit").because("as it is"))
+            .toList();
+    Report changed = rulebook.evaluate(after.get(), waivers, DAY);
+    if (!changed.passes()) {
+      return LawVerdict.held();
+    }
+    Map<String, Double> accepted = dangers(before);
+    for (Map.Entry<String, Double> danger : dangers(changed).entrySet()) {
+      double was = accepted.getOrDefault(danger.getKey(), 0.0);
+      if (danger.getValue() > was * (1 + 1e-12)) {
+        return LawVerdict.violated(
+            danger.getKey(),
+            "a danger accepted at "
+                + Numbers.text(was)
+                + " beyond its limit passes at "
+                + Numbers.text(danger.getValue()));
+      }
+    }
+    double risk = highest(changed);
+    double known = Math.max(highest(before), changed.sheet().riding().acceptedRisk().value());
+    return risk > known
+        ? LawVerdict.violated(
+            "",
+            "a lean risk of "
+                + Numbers.text(risk)
+                + " passes where "
+                + Numbers.text(known)
+                + " was the highest that was known")
+        : LawVerdict.held();
+  }
+
+  /** How far the worst finding of danger of each rule is beyond its limit. */
+  private static Map<String, Double> dangers(Report report) {
+    Map<String, Double> dangers = new TreeMap<>();
+    for (RankedFinding ranked : report.findings()) {
+      if (ranked.severity() == Severity.DANGER) {
+        double beyond = Math.max(0, -ranked.finding().margin().value());
+        dangers.merge(ranked.ruleId(), beyond, Math::max);
+      }
+    }
+    return dangers;
+  }
+
+  private static double highest(Report report) {
+    return Stream.of(report.profile(), report.coldestDay(), report.hottestDay())
+        .map(RiskProfile::worst)
+        .map(point -> point.leanRisk())
+        .mapToDouble(Probability::value)
+        .max()
+        .orElse(0);
+  }
+}
