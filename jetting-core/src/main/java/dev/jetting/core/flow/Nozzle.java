@@ -24,7 +24,7 @@ public record Nozzle(
    */
   public double factor(double u) {
     double away = 1 - u;
-    return (closed + (open - closed) * StrictMath.pow(u, exponent))
+    return (closed + (open - closed) * StrictMath.exp(exponent * StrictMath.log(u)))
         * Math.max(0, 1 - neckEffect * neckRatio * away * away);
   }
 }

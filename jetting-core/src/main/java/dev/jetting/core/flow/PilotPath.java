@@ -36,6 +36,12 @@ public record PilotPath(
   /** (p₀ − w) by the pressure at which a gas that keeps its temperature chokes: √e. */
   private static final double CHOKED = Math.sqrt(Math.E);
 
+  private static final int NEWTON_STEPS = 40;
+  private static final int MOST_STEPS = 200;
+
+  /** Of w; the error left after it is about its square. */
+  private static final double SMALL_STEP = 1e-9;
+
   /**
    * The state of the pilot circuit.
    *
@@ -55,17 +61,49 @@ public record PilotPath(
    */
   public State at(double depression, double liftAboveIdle) {
     double area = outlet + progression * uncovered(liftAboveIdle);
-    double well =
-        Roots.ofFalling(
-            w -> {
-              double fuel = fuelFlow(w);
-              double air = bleedFlow(w);
-              return area * area * 2 * expansion(w, depression)
-                  - (fuel + air) * (fuel / fuelDensity + air / airDensity);
-            },
-            0,
-            depression);
+    double well = well(area, depression);
     return new State(well, fuelFlow(well), area, depression);
+  }
+
+  /**
+   * The root of the balance, by Newton's method within a bracket: where a step would leave it, and
+   * after many, the bracket is halved. It ends where the next step would be below rounding.
+   */
+  private double well(double area, double depression) {
+    double low = 0;
+    double high = depression;
+    double well = depression / 2;
+    for (int i = 0; i < MOST_STEPS && low < well && well < high; i++) {
+      double fuel = fuelFlow(well);
+      double air = bleedFlow(well);
+      double mixed = fuel / fuelDensity + air / airDensity;
+      double left = 2 * area * area * expansion(well, depression) - (fuel + air) * mixed;
+      if (left > 0) {
+        low = well;
+      } else {
+        high = well;
+      }
+      double steepness = -byWell(area, depression, well, air, mixed, fuel + air);
+      if (fuel > 0) {
+        Restriction own = jet.restriction();
+        double flow = fuel / fuelDensity;
+        steepness -= (fuelDensity * mixed + fuel + air) / (2 * own.alpha() * flow + own.beta());
+      }
+      double next = well - left / steepness;
+      if (Math.abs(next - well) <= SMALL_STEP * well) {
+        return next;
+      }
+      boolean inside = low < next && next < high;
+      well = inside && i < NEWTON_STEPS ? next : (low + high) / 2;
+    }
+    return well;
+  }
+
+  /** How fast the balance's left side less its right one falls with w, the fuel held. */
+  private double byWell(
+      double area, double depression, double well, double air, double mixed, double flow) {
+    return 2 * area * area * expansionByWell(well, depression)
+        + air / (2 * well) * (mixed + flow / airDensity);
   }
 
   /**
@@ -87,9 +125,7 @@ public record PilotPath(
     double air = bleedFlow(well);
     double flow = fuel / fuelDensity;
     double mixed = flow + air / airDensity;
-    double byWell =
-        2 * state.outlet * state.outlet * expansionByWell(well, state.depression)
-            + air / (2 * well) * (mixed + (fuel + air) / airDensity);
+    double byWell = byWell(state.outlet, state.depression, well, air, mixed, fuel + air);
     double byFuel = fuelDensity * mixed + fuel + air;
     Restriction own = jet.restriction();
     double steepness = 2 * own.alpha() * flow + own.beta();

@@ -149,16 +149,19 @@ public final class Pulsation {
       double[][] heights) {
 
     double[] out(double[] offset, double gap, double speed, double delivery) {
+      double[] steps = new double[offset.length];
+      for (int j = 0; j < steps.length; j++) {
+        double z = offset[j] + byGap[j] * gap + bySpeed[j] * speed + byDelivery[j] * delivery;
+        steps[j] = z / Math.sqrt(1 + z * z);
+      }
       double[] out = new double[OUTPUTS];
       for (int o = 0; o < OUTPUTS; o++) {
-        out[o] = heights[o][0];
-      }
-      for (int j = 0; j < offset.length; j++) {
-        double z = offset[j] + byGap[j] * gap + bySpeed[j] * speed + byDelivery[j] * delivery;
-        double step = z / Math.sqrt(1 + z * z);
-        for (int o = 0; o < OUTPUTS; o++) {
-          out[o] += heights[o][j + 1] * step;
+        double[] of = heights[o];
+        double sum = of[0];
+        for (int j = 0; j < steps.length; j++) {
+          sum += of[j + 1] * steps[j];
         }
+        out[o] = sum;
       }
       return out;
     }
