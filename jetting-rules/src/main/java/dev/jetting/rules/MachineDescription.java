@@ -214,7 +214,7 @@ public final class MachineDescription {
     /**
      * Sets one value.
      *
-     * @param value what opens the inlet; a piston port where it is not set
+     * @param value what opens the inlet; unknown where it is not set, which widens the band
      * @return this builder
      */
     public Builder induction(InductionKind value) {

@@ -11,7 +11,7 @@ package dev.jetting.core.flow;
  * @param head height of the mouth over the fuel level, m
  * @param density ρ of the fuel, kg/m³
  * @param viscosity μ of the fuel, Pa s
- * @param inertance I of the column of fuel from the main jet to the mouth, kg/m⁴
+ * @param column the fuel from the main jet to the mouth, by its inertia
  */
 public record MainPath(
     Nozzle nozzle,
@@ -22,29 +22,10 @@ public record MainPath(
     double head,
     double density,
     double viscosity,
-    double inertance) {
-
-  /**
-   * Length by area of the fuel's way from the main jet to the mouth, times the bore of the slide
-   * (assumed): a column as long as the bore is wide in a needle jet of a tenth of it, and about as
-   * much again in jet and ring. It is meant to be the same for every jet.
-   */
-  private static final double COLUMN_BY_BORE = 230;
+    FuelColumn column) {
 
   /** Standard acceleration of free fall, m/s² (exact by definition, ISO 80000-3). */
   public static final double GRAVITY = 9.80665;
-
-  /**
-   * Inertance of the column of fuel from the main jet to the mouth: ρ l/A, l/A falling with the
-   * bore of the slide (assumed).
-   *
-   * @param density ρ of the fuel, kg/m³, more than zero
-   * @param bore bore of the slide, m, more than zero
-   * @return I, kg/m⁴
-   */
-  public static double inertance(double density, double bore) {
-    return density * COLUMN_BY_BORE / bore;
-  }
 
   /**
    * Suction at the needle jet's mouth: Δp (i_F + κ i_U)/S.
@@ -106,7 +87,7 @@ public record MainPath(
         air.openShare(),
         suction - headPressure,
         air.openShare() * suction - headPressure,
-        air.revolutions() * inertance);
+        air.revolutions() * density * column.lengthByArea(air.lift()));
   }
 
   /**

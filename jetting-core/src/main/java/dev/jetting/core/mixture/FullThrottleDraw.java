@@ -3,12 +3,14 @@ package dev.jetting.core.mixture;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.flow.AirSide;
+import dev.jetting.core.flow.FuelColumn;
 import dev.jetting.core.flow.MainPath;
 import dev.jetting.core.flow.PulsedFlow;
 import dev.jetting.core.flow.Restriction;
 import dev.jetting.core.flow.ShortOrifice;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.table.AirSides;
+import dev.jetting.core.mixture.table.Circuits;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.FlowCoefficients;
 import dev.jetting.core.parts.Needle;
@@ -39,8 +41,6 @@ public final class FullThrottleDraw {
 
   /** What rounding may move the needle by, and more, mm. */
   private static final double HAIR = 1e-6;
-
-  private static final double MM = 1e-3;
 
   private static final double SQUARE_MM = 1e-6;
 
@@ -97,7 +97,7 @@ public final class FullThrottleDraw {
     double density = leastDensity(setup, days, fuels);
     double mainAlpha = density / 2 * mainResistance(setting, flow);
     double pilotAlpha = density / 2 * jetResistance(setting.pilotJet(), flow.pilotJetLength());
-    double inertance = MainPath.inertance(density, setting.carburettor().bore().millimetres() * MM);
+    FuelColumn column = Circuits.column(setting);
     double main = 0;
     double pilot = 0;
     for (Air day : days) {
@@ -105,7 +105,7 @@ public final class FullThrottleDraw {
           AirSides.of(setup.engine(), setting, day, 0, 1).at(1, delivery, peak.rpm() / 60);
       double suction = MainPath.suction(open, flow.nozzleOpen().value());
       double share = open.openShare();
-      double inertia = open.revolutions() * inertance;
+      double inertia = open.revolutions() * density * column.lengthByArea(open.lift());
       main =
           Math.max(main, PulsedFlow.flow(mainAlpha, 0, share, suction, share * suction, inertia));
       pilot =

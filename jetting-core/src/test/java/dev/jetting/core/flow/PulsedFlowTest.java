@@ -54,6 +54,25 @@ class PulsedFlowTest {
     assertThat(closed / volume).isCloseTo(1, within(0.08));
   }
 
+  /**
+   * A stream 1 + k sin t that does not turn back: fuel that follows at once is as rich as under the
+   * steady stream, fuel that feels the mean richer by √(1 + k²/2). Known of carburettors of
+   * single-cylinder engines (from memory), and derived: suction is as the square of the stream.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.3, 0.7, 1})
+  void fuelUnderASineStream_isRicherByTheInertialLimit(double k) {
+    double mean = (1 + k * k / 2) * PEAK;
+    double share = PEAK / mean; // of the square wave with the same mean and mean root
+    double steady = new Restriction(ALPHA, 0).flow(PEAK);
+
+    double quick = PulsedFlow.flow(ALPHA, 0, share, mean / share, mean, 0);
+    double slow = PulsedFlow.flow(ALPHA, 0, share, mean / share, mean, 1e13);
+
+    assertThat(quick / steady).isCloseTo(1, within(1e-9));
+    assertThat(slow / steady).isCloseTo(Math.sqrt(1 + k * k / 2), within(1e-6));
+  }
+
   @Test
   void headAbovePeak_stopsTheFuel() {
     assertThat(PulsedFlow.flow(ALPHA, BETA, SHARE, -1, -1, 1e9)).isZero();

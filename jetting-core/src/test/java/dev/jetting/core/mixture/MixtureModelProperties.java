@@ -14,6 +14,7 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Map;
 import java.util.function.DoubleFunction;
+import java.util.function.DoubleUnaryOperator;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.domains.Domain;
@@ -142,14 +143,20 @@ class MixtureModelProperties {
     double off = 1e-5;
     slopes.forEach(
         (made, slope) -> {
-          double up = lnLambda(setup.withSetting(made.apply(off)), throttle, speed);
-          double down = lnLambda(setup.withSetting(made.apply(-off)), throttle, speed);
-          if (Math.max(up, down) < StrictMath.log(99)) { // beyond it λ is held
-            // Near where the fuel cuts in the slope itself changes over the step.
-            assertThat((up - down) / (2 * off))
-                .isCloseTo(slope, within(1e-3 * Math.abs(slope) + 1e-5));
-          }
+          DoubleUnaryOperator of =
+              step -> lnLambda(setup.withSetting(made.apply(step)), throttle, speed);
+          if (Math.max(of.applyAsDouble(off), of.applyAsDouble(-off)) < StrictMath.log(99)) {
+            double wide = difference(of, off);
+            double narrow = difference(of, off / 2);
+            // Where the fuel cuts in the slope changes over the step: by what halving it moves.
+            assertThat((4 * narrow - wide) / 3)
+                .isCloseTo(slope, within(1e-4 * Math.abs(slope) + Math.abs(narrow - wide) + 1e-5));
+          } // beyond it λ is held
         });
+  }
+
+  private static double difference(DoubleUnaryOperator of, double off) {
+    return (of.applyAsDouble(off) - of.applyAsDouble(-off)) / (2 * off);
   }
 
   private static double lnLambda(Setup setup, ThrottleOpening throttle, EngineSpeed speed) {

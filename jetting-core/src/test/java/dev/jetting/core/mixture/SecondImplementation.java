@@ -92,7 +92,13 @@ final class SecondImplementation {
     double friction = ringFriction + jetDropSlope(0, mainBore, mainLength, fuelRho, mu);
     double steep =
         ringFriction + 2 * ringLoss * slow + jetDropSlope(slow, mainBore, mainLength, fuelRho, mu);
-    double settles = turns * fuelRho * 230 / (bore * 1e-3) / (steep + 2.2 * friction);
+    double disc = Math.PI / 4 * bore * bore * 1e-6;
+    double usualNeedle = 0.0845 - 0.0235 * u;
+    double column =
+        mainLength * 0.041 * bore * 1e-3 / (0.041 * 0.041 * disc)
+            + 0.025 / (0.089 * 0.089 * disc)
+            + jetLength / ((0.089 * 0.089 - usualNeedle * usualNeedle) * disc);
+    double settles = turns * fuelRho * column / (steep + 2.2 * friction);
     double weight = 7 * settles + 46 * settles * settles;
     double slowWeight = mean <= 0 ? 0.9 : slow > quick ? weight / (1 + weight) : 0.9;
     main = fuelRho * (quick == 0 ? 0 : (1 - slowWeight) * quick + slowWeight * slow);

@@ -160,14 +160,16 @@ class TradeFactsTest {
   }
 
   /**
-   * By prediction from displacement, delivery, timing of the inlet and need, and only in part:
-   * common practice says 135 to 145. The model asks for five to seven hundredths more than on the
-   * standard engine, half of what practice does.
+   * By prediction from displacement, delivery, timing of the inlet and need, and only in part: a
+   * tuned engine wants more than two customary steps more. Common practice says 135 to 145, which
+   * the model does not reach. A model that does breaks this test, and the fact is to be said so.
    */
   @ParameterizedTest
   @ValueSource(doubles = {210, 217, 225})
-  void mainJet_tuned_isBiggerByHalfOfWhatPracticeHas(double cubicCentimetres) {
-    assertThat(bestMain(tuned(cubicCentimetres)) - bestMain(STANDARD)).isBetween(0.05, 0.08);
+  void mainJet_tuned_isBiggerByLessThanPracticeHas(double cubicCentimetres) {
+    double tuned = bestMain(tuned(cubicCentimetres));
+    assertThat(tuned - bestMain(STANDARD)).isGreaterThan(0.04);
+    assertThat(tuned).isLessThan(1.35);
   }
 
   /** Not as practice has it, which hardly feels a step of the main jet below half throttle. */

@@ -8,8 +8,6 @@ import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -24,7 +22,6 @@ import org.junit.jupiter.api.Test;
  */
 class CycleDocumentTest {
 
-  private static final Path DOCUMENT = Path.of("CYCLE.md");
   private static final String BEGIN = "<!-- table: written by CycleDocumentTest -->\n\n";
   private static final String END = "\n<!-- end of the table -->";
   private static final int[] SPEEDS = {3000, 5000, 7000};
@@ -55,16 +52,13 @@ class CycleDocumentTest {
 
   @Test
   void table_isTheSimulations() throws IOException {
-    String text = Files.readString(DOCUMENT);
-    int begin = text.indexOf(BEGIN) + BEGIN.length();
-    int end = text.indexOf(END);
     if (Boolean.getBoolean("golden.update")) {
       String table = String.join("\n", rows(SPEEDS)) + "\n";
-      Files.writeString(DOCUMENT, text.substring(0, begin) + table + text.substring(end));
+      Document.write(BEGIN, table, END);
       CycleFigure.draw(lines(table));
       return;
     }
-    assertThat(text.substring(begin, end).lines()).containsAll(rows(CHECKED));
+    assertThat(Document.between(BEGIN, END).lines()).containsAll(rows(CHECKED));
   }
 
   /** Every number of the figure is one of the table. */

@@ -1,5 +1,6 @@
 package dev.jetting.core.cycle;
 
+import com.google.common.collect.ImmutableList;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.air.AirFormula;
 import dev.jetting.core.engine.Engine;
@@ -8,6 +9,7 @@ import dev.jetting.core.engine.Induction;
 import dev.jetting.core.engine.LoadLine;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.flow.Pulsation;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.Setup;
@@ -37,7 +39,30 @@ import java.util.Random;
 /** Engines and carburettors drawn at random that the fit has not seen. */
 final class Drawn {
 
-  static final double[] OPENINGS = {0.0625, 0.125, 0.25, 0.5, 1};
+  /** Where a trial is made: the range of the targets, and the two below it. */
+  enum Range {
+    USUAL(3000, List.of(0.0625, 0.125, 0.25, 0.5, 1.0)),
+    SLOW(1300, List.of(0.0625, 0.25, 1.0)),
+    SHUT(3000, List.of(0.0, 1 / 64.0, 1 / 32.0));
+
+    private final double leastRpm;
+    private final ImmutableList<Double> openings;
+
+    Range(double leastRpm, List<Double> openings) {
+      this.leastRpm = leastRpm;
+      this.openings = ImmutableList.copyOf(openings);
+    }
+
+    List<Double> openings() {
+      return openings;
+    }
+
+    /** A speed of an engine that peaks at a speed. */
+    private double rpm(Random random, double peak) {
+      double usual = Math.max(leastRpm, peak * between(random, 0.35, 1.1));
+      return this == SLOW ? leastRpm + (usual - leastRpm) % (3000 - leastRpm) : usual;
+    }
+  }
 
   private Drawn() {}
 
@@ -51,6 +76,17 @@ final class Drawn {
           kind, setup.withEngine(setup.engine().withInduction(unknown)), crankcase, rpm);
     }
 
+    /** The same engine, its delivery ratio stated wrong by a factor. */
+    Trial withDelivery(double factor) {
+      Engine engine = setup.engine();
+      double stated = factor * engine.deliveryRatioAt(EngineSpeed.ofRpm(rpm));
+      return new Trial(
+          kind,
+          setup.withEngine(engine.withDeliveryRatio(RpmCurve.constant(stated))),
+          crankcase,
+          rpm);
+    }
+
     CyclePoint cycle(double opening) {
       return CrankcaseCycle.of(setup, crankcase)
           .at(ThrottleOpening.ofShare(opening), EngineSpeed.ofRpm(rpm));
@@ -58,11 +94,6 @@ final class Drawn {
 
     MixturePoint modelled(double opening) {
       return MixtureModel.of(setup).at(ThrottleOpening.ofShare(opening), EngineSpeed.ofRpm(rpm));
-    }
-
-    /** ln of the modelled λ by that of the cycle. */
-    double error(double opening) {
-      return Math.log(modelled(opening).lambda().value() / cycle(opening).lambda().value());
     }
   }
 
@@ -79,11 +110,11 @@ final class Drawn {
   }
 
   /** With the inside that the mixture model assumes, or with what it is not given drawn as well. */
-  static Trial draw(SlideSignal.Kind kind, long seed, boolean hidden) {
+  static Trial draw(SlideSignal.Kind kind, Range range, long seed, boolean hidden) {
     Random r = new Random(seed * 1_000_003 + place(kind));
     double swept = between(r, 50, 250);
     double peak = between(r, 5500, 10500);
-    double rpm = Math.max(3000, peak * between(r, 0.35, 1.1));
+    double rpm = range.rpm(r, peak);
     double opens = kind == SlideSignal.Kind.PISTON ? between(r, 65, 92) : between(r, 118, 145);
     double closes = kind == SlideSignal.Kind.PISTON ? opens : between(r, 45, 75);
     double pull = between(r, 0, 18_000);
@@ -99,7 +130,13 @@ final class Drawn {
         Math.rint(4.06 * Math.sqrt(swept * peak / 7000.0 * between(r, 0.18, 0.36)) * 10) / 10;
 
     double inletArea =
-        7.295 * swept * 1e-6 * (peak / 60) / Math.sqrt(287.05287 * 288.15) / 0.7 * 1e6;
+        Pulsation.PORT_AT_PEAK
+            * swept
+            * 1e-6
+            * (peak / 60)
+            / Math.sqrt(287.05287 * 288.15)
+            / 0.7
+            * 1e6;
     Inlet inlet =
         switch (kind) {
           case PISTON -> new Inlet.PistonPort(opens + closes, Bench.area(inletArea * port));
@@ -124,7 +161,8 @@ final class Drawn {
                     Area.ofSquareMillimetres(450 * swept / 123 * tract),
                     IntakeTract.Inertia.LEFT_OUT))
             .build();
-    double speed = Math.log(7.295 * peak / rpm * Math.sqrt((273.15 + celsius) / 288.15));
+    double speed =
+        Math.log(Pulsation.PORT_AT_PEAK * peak / rpm * Math.sqrt((273.15 + celsius) / 288.15));
     SlideSignal.Group usual = SignalSamples.group(kind, speed, opens, closes, 3.7, pull);
     double inletGroup = usual.inlet() * port;
     SlideSignal.Group own =

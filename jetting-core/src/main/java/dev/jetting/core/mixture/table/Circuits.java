@@ -1,6 +1,7 @@
 package dev.jetting.core.mixture.table;
 
 import dev.jetting.core.flow.AirSide;
+import dev.jetting.core.flow.FuelColumn;
 import dev.jetting.core.flow.Jet;
 import dev.jetting.core.flow.MainPath;
 import dev.jetting.core.flow.NeedleAnnulus;
@@ -145,7 +146,21 @@ public final class Circuits {
         head(carburettor.needleJetHead()),
         fuelDensity,
         fuelViscosity,
-        MainPath.inertance(fuelDensity, bore()));
+        column(setup.setting()));
+  }
+
+  /**
+   * The column of fuel, the same whatever parts meter it.
+   *
+   * @param setting the setting
+   * @return its column
+   */
+  public static FuelColumn column(Setting setting) {
+    Carburettor carburettor = setting.carburettor();
+    return new FuelColumn(
+        carburettor.bore().millimetres() * MM,
+        carburettor.needleJetLength().millimetres() * MM,
+        carburettor.flow().mainJetLength().value());
   }
 
   /**
