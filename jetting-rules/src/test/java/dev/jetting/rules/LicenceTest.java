@@ -10,6 +10,9 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -27,6 +30,25 @@ class LicenceTest {
     try (FileSystem jar = FileSystems.newFileSystem(place)) {
       bringsLicenceAndNotice(jar.getPath("/"));
     }
+  }
+
+  /** Each module has them from the parent, unless it lists resources of its own. */
+  @Test
+  void poms_thatListResources_listLicenceAndNotice() throws IOException {
+    List<Path> poms = RepositoryFiles.matching(Pattern.compile(".*[/\\\\]pom\\.xml"));
+    int found = 0;
+    for (Path pom : poms) {
+      String text = Files.readString(pom);
+      if (text.contains("<resources>")) {
+        found++;
+        assertThat(text)
+            .as(pom.toString())
+            .contains("<targetPath>META-INF</targetPath>")
+            .contains("<include>LICENSE</include>")
+            .contains("<include>NOTICE</include>");
+      }
+    }
+    assertThat(found).isGreaterThan(1);
   }
 
   private static void bringsLicenceAndNotice(Path root) throws IOException {
