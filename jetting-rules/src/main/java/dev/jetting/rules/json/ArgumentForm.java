@@ -27,8 +27,6 @@ record ArgumentForm(
     Optional<Message> words,
     Optional<List<Argument>> items) {
 
-  private static final long LONGEST_WORDS = 30_000;
-
   /**
    * A number of a kind, in JSON.
    *
@@ -76,18 +74,6 @@ record ArgumentForm(
     }
   }
 
-  /** Words in words could grow without end. */
-  private static Argument words(Message message) {
-    if (message.greatestLength() > LONGEST_WORDS) {
-      throw new IllegalArgumentException(
-          "words in others of up to "
-              + message.greatestLength()
-              + " characters: allowed "
-              + LONGEST_WORDS);
-    }
-    return Argument.words(message);
-  }
-
   static ArgumentForm of(Argument argument) {
     return new ArgumentForm(
         as(Argument.Amount.class, argument).map(AmountForm::of),
@@ -116,7 +102,7 @@ record ArgumentForm(
         .or(() -> fixed.map(FixedForm::fixed))
         .or(() -> exact.map(m -> Argument.exact(m.value(), m.unit())))
         .or(() -> name.map(Argument::name))
-        .or(() -> words.map(ArgumentForm::words))
+        .or(() -> words.map(Argument::words))
         .or(() -> items.map(Argument::items))
         .orElseThrow();
   }

@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * A sentence for people, as data: a key, typed arguments, and its words in English or in the
@@ -42,14 +43,21 @@ public record Message(String key, String template, Map<String, Argument> argumen
   /** As long as a text in JSON may be. */
   static final int LONGEST = 10_000;
 
+  /** Words in others, and a value that is shown again and again, could grow without end. */
+  private static final int LONGEST_TEXT = 30_000;
+
+  private static final int MOST_TIMES_ITS_PARTS = 10;
+  private static final int DEEPEST = 10;
+
   /**
    * Copies the arguments, in the order of their names.
    *
    * @param key the key by which a wording finds it; empty for words that are never translated
    * @param template the words, with {@code {name}} for each argument
    * @param arguments the values that the words show, by name
-   * @throws IllegalArgumentException if the key has another form, or the template more than 10 000
-   *     characters
+   * @throws IllegalArgumentException if the key has another form, the template more than 10 000
+   *     characters, or the text more than 30 000 characters or than ten times its template and
+   *     values have; or if words stand in others more than 10 deep
    */
   public Message {
     if (key.length() > LONGEST_KEY || !KEY.matcher(key).matches()) {
@@ -61,6 +69,21 @@ public record Message(String key, String template, Map<String, Argument> argumen
           "message of " + template.length() + " characters: allowed at most " + LONGEST);
     }
     arguments = ImmutableSortedMap.copyOf(arguments);
+    Extent extent = Extent.of(template, arguments);
+    if (extent.depth() > DEEPEST) {
+      throw new IllegalArgumentException(
+          "words in others " + extent.depth() + " deep: allowed at most " + DEEPEST);
+    }
+    long most = Math.min(LONGEST_TEXT, MOST_TIMES_ITS_PARTS * extent.stored());
+    if (extent.shown() > most) {
+      throw new IllegalArgumentException(
+          "message whose text may have "
+              + extent.shown()
+              + " characters: allowed at most "
+              + most
+              + ", of a template and values with "
+              + extent.stored());
+    }
   }
 
   /**
@@ -169,21 +192,6 @@ public record Message(String key, String template, Map<String, Argument> argumen
     return text();
   }
 
-  /**
-   * Returns how long its text can be, so that words in words from outside cannot grow without end.
-   *
-   * @return the most characters that the English text has, or more
-   */
-  public long greatestLength() {
-    long size = template.length();
-    Matcher placeholder = PLACEHOLDER.matcher(template);
-    while (placeholder.find()) {
-      Argument argument = arguments.get(placeholder.group(1));
-      size += argument == null ? 0 : Printer.size(argument);
-    }
-    return size;
-  }
-
   /** A template with the values put in; a placeholder without a value stays. */
   static String filled(String template, Function<String, Optional<String>> values) {
     return PLACEHOLDER
@@ -192,12 +200,14 @@ public record Message(String key, String template, Map<String, Argument> argumen
             match -> Matcher.quoteReplacement(values.apply(match.group(1)).orElse(match.group())));
   }
 
+  /** The names that a template shows, each as often as it does. */
+  static Stream<String> placeholders(String template) {
+    return PLACEHOLDER.matcher(template).results().map(match -> match.group(1));
+  }
+
   /** The names that a template shows, in their order. */
   static Set<String> names(String template) {
-    return PLACEHOLDER
-        .matcher(template)
-        .results()
-        .map(match -> match.group(1))
+    return placeholders(template)
         .collect(ImmutableSortedSet.toImmutableSortedSet(Comparator.naturalOrder()));
   }
 }

@@ -13,31 +13,7 @@ import java.util.Optional;
 /** Values in the words of one language, as {@code TradeStyle} prints them in English. */
 record Printer(Wording wording) {
 
-  private static final long LONGEST_NUMBER = 60;
-
-  /** Of a double of 1e308 written out. */
-  private static final long LONGEST_DECIMAL = 330;
-
   private static final int MOST_DECIMALS = 6;
-
-  /** The most characters that a value may take in English. */
-  static long size(Argument argument) {
-    if (argument instanceof Argument.Name name) {
-      return name.text().length();
-    }
-    if (argument instanceof Argument.Words words) {
-      return words.message().greatestLength();
-    }
-    if (argument instanceof Argument.Measured measured) {
-      return LONGEST_DECIMAL + measured.unit().length();
-    }
-    if (argument instanceof Argument.Fixed fixed) {
-      return LONGEST_DECIMAL + fixed.unit().length();
-    }
-    return argument instanceof Argument.Items items
-        ? items.items().stream().mapToLong(item -> 2 + size(item)).sum()
-        : LONGEST_NUMBER;
-  }
 
   String text(Argument argument) {
     if (argument instanceof Argument.Name name) {

@@ -4,12 +4,15 @@ import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Maps;
 import com.google.common.collect.Sets;
+import dev.jetting.core.checks.Checks;
+import dev.jetting.units.OneLine;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -26,6 +29,12 @@ import java.util.stream.Collectors;
  * from English. Numbers are written with the language's decimal mark, digits always as 0 to 9.
  */
 public final class Wording {
+
+  /** What says what a verdict rests on: no other words may leave out a part of it. */
+  private static final Pattern RESTS_ON =
+      Pattern.compile("verdict\\.|versions|notice\\.|rulebook\\.|waiver|page\\.rule$");
+
+  private static final int LONGEST_SHOWN = 100;
 
   private static final Wording ENGLISH = new Wording(Locale.ENGLISH, ImmutableMap.of());
 
@@ -72,8 +81,9 @@ public final class Wording {
    * @param words the words by key; those of keys that are not there are the library's, in this
    *     language or else in English
    * @return the wording
-   * @throws IllegalArgumentException if a text of a library key shows an argument that the library
-   *     does not give
+   * @throws IllegalArgumentException if a text is not one line of visible characters or has more
+   *     than 10 000, if one of a library key is blank or shows an argument that the library does
+   *     not give, or if one of what a verdict rests on leaves an argument out
    */
   public static Wording of(Locale locale, Map<String, String> words) {
     return new Wording(Objects.requireNonNull(locale, "locale"), ImmutableMap.of()).with(words);
@@ -91,8 +101,9 @@ public final class Wording {
    *
    * @param words the words by key, with {@code {name}} for each argument
    * @return the changed wording
-   * @throws IllegalArgumentException if a text of a library key shows an argument that the library
-   *     does not give
+   * @throws IllegalArgumentException if a text is not one line of visible characters or has more
+   *     than 10 000, if one of a library key is blank or shows an argument that the library does
+   *     not give, or if one of what a verdict rests on leaves an argument out
    */
   public Wording with(Map<String, String> words) {
     words.forEach(Wording::check);
@@ -106,8 +117,9 @@ public final class Wording {
    *
    * @param words a bundle of texts by key; the locale that it was looked up by is the caller's
    * @return the changed wording
-   * @throws IllegalArgumentException if a text of a library key shows an argument that the library
-   *     does not give
+   * @throws IllegalArgumentException if a text is not one line of visible characters or has more
+   *     than 10 000, if one of a library key is blank or shows an argument that the library does
+   *     not give, or if one of what a verdict rests on leaves an argument out
    * @throws ClassCastException if a value of the bundle is no text
    */
   public Wording with(ResourceBundle words) {
@@ -115,14 +127,25 @@ public final class Wording {
   }
 
   private static void check(String key, String words) {
+    String what = "text of " + OneLine.shown(key, LONGEST_SHOWN);
+    Checks.lineOrNothing("", what, words, Message.LONGEST);
     String english = Bundles.of(Bundles.ENGLISH).get(key);
     if (english == null) {
       return;
     }
+    if (words.isBlank() && !english.isBlank()) {
+      throw new IllegalArgumentException(what + " is blank: allowed any text");
+    }
     Set<String> allowed = Message.names(english);
     for (String name : Sets.difference(Message.names(words), allowed)) {
       throw new IllegalArgumentException(
-          "text of " + key + " that shows {" + name + "}: allowed " + allowed);
+          what + " that shows {" + OneLine.shown(name, LONGEST_SHOWN) + "}: allowed " + allowed);
+    }
+    if (RESTS_ON.matcher(key).lookingAt()) {
+      for (String name : Sets.difference(allowed, Message.names(words))) {
+        throw new IllegalArgumentException(
+            what + " without {" + name + "}: allowed texts that show all of " + allowed);
+      }
     }
   }
 

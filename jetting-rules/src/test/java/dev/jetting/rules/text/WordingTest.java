@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class WordingTest {
@@ -97,6 +98,49 @@ class WordingTest {
     assertThatIllegalArgumentException()
         .isThrownBy(() -> german.with(Map.of("remedy.aim.richer", "{lambda} bei {throttle}")))
         .withMessage("text of remedy.aim.richer that shows {lambda}: allowed [change, throttle]");
+  }
+
+  /** A wording may say it otherwise; it may not be silent about what was waived or changed. */
+  @ParameterizedTest
+  @CsvSource({
+    "verdict.by-waiver, Alles gut mit {accepted}., {waived}",
+    "verdict.as-of, ': {dangers}', {day}",
+    "verdict.danger-accepted, '{rule}, {measured}, {waiver}', {subject}",
+    "verdict.rulebook, Gut so., {changes}",
+    "rulebook.changed, {rulebook}, {changes}",
+    "versions, {model} {rulebook}, {digest}",
+    "waiver.up-to, '{ceiling}, {author}{until}', {reason}",
+    "notice.bold, Nur {usual}., {risk}"
+  })
+  void shop_thatLeavesOutWhatAVerdictRestsOn_isRefused(String key, String words, String missing) {
+    Wording german = Wording.of(Locale.GERMAN);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> german.with(Map.of(key, words)))
+        .withMessageStartingWith("text of " + key + " without " + missing + ": allowed texts");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"a\u202eb", "a\nb", "\u001b[31m", "\u2028", "\ud800"})
+  void shop_thatSteersATerminal_isRefused(String words) {
+    Wording german = Wording.of(Locale.GERMAN);
+    for (String key : List.of("side.leaner", "shop.own")) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(() -> german.with(Map.of(key, words)))
+          .withMessageStartingWith("text of " + key + " with the character U+")
+          .satisfies(
+              e -> assertThat(e.getMessage()).doesNotContainPattern("[\\p{Cntrl}\\p{Cf}\\p{Zl}]"));
+    }
+  }
+
+  @Test
+  void shop_thatIsSilentOrEndless_isRefused() {
+    Wording german = Wording.of(Locale.GERMAN);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> german.with(Map.of("side.leaner", " ")))
+        .withMessage("text of side.leaner is blank: allowed any text");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> german.with(Map.of("shop.own", "x".repeat(10_001))))
+        .withMessage("text of shop.own of 10001 characters: allowed at most 10000");
   }
 
   @Test
