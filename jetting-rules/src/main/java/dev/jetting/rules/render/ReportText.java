@@ -119,7 +119,7 @@ public final class ReportText {
     page.blank();
     String assumptions = words.assumptions(extent);
     if (!assumptions.isEmpty()) {
-      page.wrapped(assumptions);
+      page.wrapped("", assumptions, "  ");
     }
     page.wrapped("", words.versions(), "  ");
     return page.toString();
@@ -227,7 +227,8 @@ public final class ReportText {
     page.heading(words.say("page.unused-waivers"));
     for (UnusedWaiver unused : report.unusedWaivers()) {
       page.wrapped("- ", words.unused(unused), "  ");
-      page.line("  [" + unused.waiver().ruleId() + ", " + unused.waiver().subject() + "]");
+      page.wrapped(
+          "  ", "[" + unused.waiver().ruleId() + ", " + unused.waiver().subject() + "]", "  ");
     }
   }
 
@@ -240,7 +241,7 @@ public final class ReportText {
     for (RuleResult result : results) {
       page.wrapped(words.rule(result) + " ", words.title(result), "  ");
       page.wrapped("   " + words.say(reason) + " ", words.text(result.outcome().why()), "   ");
-      page.line("   [" + result.ruleId() + "]");
+      page.wrapped("   ", "[" + result.ruleId() + "]", "   ");
     }
   }
 

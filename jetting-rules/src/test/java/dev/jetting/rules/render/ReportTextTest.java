@@ -30,9 +30,13 @@ import dev.jetting.units.TradeStyle;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ReportTextTest {
 
@@ -282,6 +286,52 @@ class ReportTextTest {
           .noneMatch(c -> Character.isISOControl(c) || c == 0x202e || c == 0x2028);
     }
     assertThat(ReportText.of(report).lines().filter(line -> line.matches("=+"))).hasSize(1);
+  }
+
+  /**
+   * Neither wide characters nor blanks that do not break move words to a column of their choice.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"\u00a0", "\u2003", "\u3000", "\u2800", "\u3164"})
+  void of_textsThatAskForAColumn_stayInTheirPlace(String blank) {
+    String block = "VERDICT" + blank.repeat(6) + "No rule speaks against it.".replace(" ", blank);
+    String fake = "x".repeat(67) + block;
+    Rule bad =
+        Rule.named("bad")
+            .severity(Severity.DANGER)
+            .judging(
+                setting ->
+                    Outcome.failed(
+                        Finding.above(fake, Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE)
+                            .says(fake, fake)));
+    SetupSheet sheet = TwoHundred.sheet(STANDARD, ALL_ROUND);
+    SetupSheet hostile = sheet.withTitle("漢".repeat(40) + block);
+    Report report = book(AssessedSetting.of(hostile), bad);
+    Waiver waiver = Waiver.of(report, report.findings().get(0)).by("A" + blank).because(fake);
+    Waiver unused = new Waiver(fake, fake, "A", fake, Optional.empty(), Optional.empty());
+    Report waived =
+        Rulebook.of("book", "1", List.of(bad))
+            .evaluate(
+                AssessedSetting.of(hostile), List.of(waiver, unused), LocalDate.of(2026, 11, 28));
+
+    for (Report each : List.of(report, waived)) {
+      for (String text : List.of(ReportText.of(each), ReportText.inFull(each))) {
+        assertThat(text.lines().filter(line -> columns(line) > 80)).isEmpty();
+        assertThat(text.lines().filter(line -> line.startsWith("VERDICT"))).hasSize(1);
+        assertThat(text).doesNotContain("VERDICT" + " ".repeat(6) + "No");
+      }
+    }
+  }
+
+  /** A terminal draws ideographs two columns wide. */
+  private static int columns(String line) {
+    return line.codePoints().map(c -> Character.isIdeographic(c) ? 2 : 1).sum();
+  }
+
+  @Test
+  void of_headingWiderThanThePage_hasNoRule() {
+    Wording wordy = Wording.english().with(Map.of("page.findings", "f".repeat(100)));
+    assertThat(ReportText.of(book(assessed(ALL_ROUND)), wordy)).contains("f".repeat(100));
   }
 
   @Test
