@@ -303,7 +303,11 @@ public record Report(
    * @return a line each; empty for the usual sheet
    */
   public List<String> notices(Wording wording) {
-    return Stream.concat(Premises.of(sheet).stream(), proof.map(ProofUse::message).stream())
+    return Stream.of(
+            Premises.of(sheet).stream(),
+            Premises.of(assumptions).stream(),
+            proof.map(ProofUse::message).stream())
+        .flatMap(messages -> messages)
         .map(wording::text)
         .toList();
   }

@@ -48,6 +48,7 @@ class OutsideTest {
   private static final Set<String> NAMES =
       Set.of(
           "Measure.java",
+          "Premises.java",
           "risk/MarginLimits.java",
           "risk/ModelUncertainty.java",
           "risk/RiddenSpeeds.java",
