@@ -1,5 +1,6 @@
 package dev.jetting.rules;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.units.Cutaway;
@@ -23,6 +24,9 @@ public record PartsAtHand(
     List<Needle> needles,
     List<JetBore> mainJets) {
 
+  /** A plan looks at each of them. */
+  private static final int MOST_PARTS = 500;
+
   private static final PartsAtHand UNKNOWN =
       new PartsAtHand(List.of(), List.of(), List.of(), List.of(), List.of());
 
@@ -34,6 +38,7 @@ public record PartsAtHand(
    * @param needleJets needle jets
    * @param needles needles
    * @param mainJets main jets
+   * @throws IllegalArgumentException if a list has more than 500 parts
    */
   public PartsAtHand {
     pilotJets = List.copyOf(pilotJets);
@@ -41,6 +46,15 @@ public record PartsAtHand(
     needleJets = List.copyOf(needleJets);
     needles = List.copyOf(needles);
     mainJets = List.copyOf(mainJets);
+    checkSize("pilotJets", "pilot jets", pilotJets);
+    checkSize("cutaways", "slides", cutaways);
+    checkSize("needleJets", "needle jets", needleJets);
+    checkSize("needles", "needles", needles);
+    checkSize("mainJets", "main jets", mainJets);
+  }
+
+  private static void checkSize(String field, String what, List<?> parts) {
+    Checks.atMost(field, what + " at hand", parts.size(), MOST_PARTS);
   }
 
   /** {@return parts at hand with every list unknown} */

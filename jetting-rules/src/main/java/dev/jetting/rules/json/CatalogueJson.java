@@ -19,7 +19,7 @@ import java.util.Objects;
  * bench} with {@code head}, {@code liquid}, {@code relativeUncertainty} and either {@code
  * dischargeCoefficient} or {@code lengthToDiameter}.
  *
- * <p>Limits: 16 000 000 characters, nested 32 deep; names of 200, texts of 10 000, numbers of 100
+ * <p>Limits: 8 000 000 characters, nested 32 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.
  */
 public final class CatalogueJson {
@@ -29,7 +29,7 @@ public final class CatalogueJson {
           Catalogue.class,
           JettingModule.ofTexts(),
           CatalogueForm.HEADER,
-          new DocumentLimits(16_000_000, 32));
+          new DocumentLimits(8_000_000, 32));
 
   private CatalogueJson() {}
 

@@ -17,19 +17,13 @@ import com.fasterxml.jackson.databind.deser.Deserializers;
 import com.fasterxml.jackson.databind.ser.Serializers;
 import com.google.common.base.CaseFormat;
 import com.google.common.collect.ImmutableMap;
-import dev.jetting.core.typical.MachineValue;
 import java.io.IOException;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The project's enums by their names in lower case joined by hyphens. */
 final class Enums {
-
-  /** Names in sheets of before mixture model 4, whose inlets had an open share and a blowback. */
-  private static final Map<String, MachineValue> FORMER =
-      Map.of("blowback", MachineValue.INLET_CLOSES, "open-share", MachineValue.INLET_OPENS);
 
   private Enums() {}
 
@@ -76,7 +70,7 @@ final class Enums {
               .putAll(
                   Stream.of(type.getEnumConstants())
                       .collect(toImmutableMap(c -> name((Enum<?>) c), c -> c)))
-              .putAll(type == MachineValue.class ? FORMER : Map.of())
+              .putAll(FormerNames.of(type))
               .buildOrThrow();
     }
 

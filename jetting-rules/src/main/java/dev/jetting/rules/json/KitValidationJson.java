@@ -14,7 +14,7 @@ import java.util.Objects;
  * {@code schemaVersion} is always {@code 1}. Quantities are written as {@link ReportJson} writes
  * them.
  *
- * <p>Limits: 16 000 000 characters, nested 32 deep; names of 200, texts of 10 000, numbers of 100
+ * <p>Limits: 8 000 000 characters, nested 32 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.
  */
 public final class KitValidationJson {
@@ -24,7 +24,7 @@ public final class KitValidationJson {
           KitValidation.class,
           new JettingModule(),
           Map.of("schemaVersion", String.valueOf(KitValidation.SCHEMA_VERSION)),
-          new DocumentLimits(16_000_000, 32));
+          new DocumentLimits(8_000_000, 32));
 
   private KitValidationJson() {}
 

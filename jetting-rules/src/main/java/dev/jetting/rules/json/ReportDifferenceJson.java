@@ -11,7 +11,7 @@ import java.util.Objects;
  *
  * <p>The schema is {@link JsonSchemas#reportDifference()}.
  *
- * <p>Limits: 16 000 000 characters, nested 32 deep; names of 200, texts of 10 000, numbers of 100
+ * <p>Limits: 8 000 000 characters, nested 32 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.
  */
 public final class ReportDifferenceJson {
@@ -21,7 +21,7 @@ public final class ReportDifferenceJson {
           DifferenceDocument.class,
           new JettingModule(),
           DifferenceDocument.HEADER,
-          new DocumentLimits(16_000_000, 32));
+          new DocumentLimits(8_000_000, 32));
 
   private ReportDifferenceJson() {}
 

@@ -15,7 +15,7 @@ import java.util.Objects;
  * 8334.9, "unit": "Pa"}}, one without a unit a plain number. {@code sheet} is a setup sheet that
  * {@link SheetJson} reads.
  *
- * <p>Limits: 16 000 000 characters, nested 200 deep; names of 200, texts of 10 000, numbers of 100
+ * <p>Limits: 8 000 000 characters, nested 200 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.
  */
 public final class ReportJson {
@@ -25,7 +25,7 @@ public final class ReportJson {
           Report.class,
           new JettingModule(),
           Map.of("schemaVersion", String.valueOf(Report.SCHEMA_VERSION)),
-          new DocumentLimits(16_000_000, 200));
+          new DocumentLimits(8_000_000, 200));
 
   private ReportJson() {}
 

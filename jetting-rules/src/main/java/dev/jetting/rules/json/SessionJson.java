@@ -18,7 +18,7 @@ import java.util.Objects;
  * exhaustTemperature} (with {@code hotter} and {@code good}), {@code overrun} and {@code proven}
  * ({@code true}).
  *
- * <p>Limits: 16 000 000 characters, nested 64 deep; names of 200, texts of 10 000, numbers of 100
+ * <p>Limits: 4 000 000 characters, nested 64 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.
  */
 public final class SessionJson {
@@ -28,7 +28,7 @@ public final class SessionJson {
           TuningSession.class,
           JettingModule.ofTexts(),
           SessionForm.HEADER,
-          new DocumentLimits(16_000_000, 64));
+          new DocumentLimits(4_000_000, 64));
 
   private SessionJson() {}
 

@@ -16,17 +16,14 @@ import java.util.Objects;
  *
  * <p>The schema is {@link JsonSchemas#sheetImpact()}.
  *
- * <p>Limits: 16 000 000 characters, nested 32 deep; names of 200, texts of 10 000, numbers of 100
+ * <p>Limits: 8 000 000 characters, nested 32 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.
  */
 public final class SheetImpactJson {
 
   private static final Codec<ImpactForm> CODEC =
       new Codec<>(
-          ImpactForm.class,
-          new JettingModule(),
-          ImpactForm.HEADER,
-          new DocumentLimits(16_000_000, 32));
+          ImpactForm.class, new JettingModule(), ImpactForm.HEADER, new DocumentLimits(8_000_000, 32));
 
   private SheetImpactJson() {}
 

@@ -9,9 +9,11 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Rulebook;
+import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.kit.Kit;
@@ -174,5 +176,18 @@ class CostTest {
                     kit.market(),
                     kit.recommendations()))
         .withMessageEndingWith(": allowed at most 500");
+  }
+
+  @Test
+  void sheetOfManyPartsAtHand_isRefusedWithItsField() {
+    SetupSheet sheet = SheetJson.read(Documents.read("example-sheet.json"));
+    String jets = String.join(",", Collections.nCopies(501, "\"1.2 mm\""));
+    String json =
+        SheetJson.write(sheet.withParts(PartsAtHand.unknown()))
+            .replaceFirst("\\s*}\\s*$", ", \"parts\": {\"mainJets\": [" + jets + "]}}");
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> SheetJson.read(json))
+        .satisfies(e -> assertThat(e.path()).isEqualTo("$.parts.mainJets"))
+        .withMessageContaining("501 main jets at hand");
   }
 }

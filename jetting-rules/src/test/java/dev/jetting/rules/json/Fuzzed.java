@@ -68,8 +68,17 @@ final class Fuzzed {
 
   /** Documents to start from, and documents made to hurt. */
   static Stream<byte[]> seeds(String... names) {
+    return seeds(Stream.of(names).map(Documents::read));
+  }
+
+  /** The examples of a kind, and documents made to hurt. */
+  static Stream<byte[]> seeds(FuzzedKind kind) {
+    return seeds(kind.examples());
+  }
+
+  private static Stream<byte[]> seeds(Stream<String> examples) {
     return Stream.concat(
-            Stream.of(names).map(Documents::read),
+            examples,
             Stream.of(
                 "",
                 "\ufeff{}",

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 class KitWaiversJsonTest {
 
-  private static final String DOCUMENT =
+  static final String DOCUMENT =
       """
       {
         "format": "jetting kit waivers",

@@ -28,17 +28,23 @@ class RuleFileFuzzTest {
       TwoHundred.assessed(TwoHundred.STANDARD, TwoHundred.ALL_ROUND);
 
   static Stream<byte[]> seeds() {
-    List<byte[]> files = new ArrayList<>();
+    return Stream.concat(
+        Fuzzed.seeds("example-rules.json"),
+        drawn(FILES).map(json -> json.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /** Rule files of the whole grammar. */
+  static Stream<String> drawn(int count) {
+    List<String> files = new ArrayList<>();
     JqwikSession.run(
         () -> {
           RandomGenerator<RuleFile> generator = RuleFileArbitraries.files().generator(1000);
           Random random = new Random(1);
-          for (int i = 0; i < FILES; i++) {
-            String json = generator.next(random).value().toJson();
-            files.add(json.getBytes(StandardCharsets.UTF_8));
+          for (int i = 0; i < count; i++) {
+            files.add(generator.next(random).value().toJson());
           }
         });
-    return Stream.concat(Fuzzed.seeds("example-rules.json"), files.stream());
+    return files.stream();
   }
 
   @MethodSource("seeds")

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.core.parts.Taper;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
@@ -27,6 +29,7 @@ import dev.jetting.rules.kit.Shop;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.rules.tuning.TuningStep;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Length;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -78,13 +81,20 @@ class WrittenIsReadTest {
 
   @Test
   void sheet_ofLongestTextsAndManyParts() {
-    SetupSheet sheet = sheet(5000);
+    SetupSheet sheet = sheet(500);
     assertThat(SheetJson.read(SheetJson.write(sheet))).isEqualTo(sheet);
   }
 
   @Test
   void sheet_largerThanItsReaderTakes_isNotWritten() {
-    SetupSheet sheet = sheet(200_000);
+    SetupSheet few = sheet(0);
+    Needle needle = few.setup().setting().needle();
+    Needle stepped =
+        needle.withTapers(
+            IntStream.range(0, 20)
+                .mapToObj(i -> new Taper(Length.ofMillimetres(i + 1 / 3.0), (1 + i / 3.0) / 1000))
+                .toList());
+    SetupSheet sheet = few.withParts(few.parts().withNeedles(Collections.nCopies(500, stepped)));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> SheetJson.write(sheet))
         .withMessageStartingWith(
@@ -172,6 +182,6 @@ class WrittenIsReadTest {
     Report report = report(1000, 10_000);
     assertThatIllegalArgumentException()
         .isThrownBy(() -> ReportJson.write(report))
-        .withMessageStartingWith("too large a document, at $: allowed at most 16000000 characters");
+        .withMessageStartingWith("too large a document, at $: allowed at most 8000000 characters");
   }
 }

@@ -1,0 +1,21 @@
+package dev.jetting.rules.json;
+
+import com.code_intelligence.jazzer.junit.FuzzTest;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Fuzzes the reader of differences of reports, as {@link SheetFuzzTest} does that of setup sheets.
+ */
+class DifferenceFuzzTest {
+
+  static Stream<byte[]> seeds() {
+    return Fuzzed.seeds(FuzzedKind.DIFFERENCE);
+  }
+
+  @MethodSource("seeds")
+  @FuzzTest // Jazzer wants it last
+  void read_ofAnyBytes_readsOrRefuses(byte[] json) {
+    FuzzedKind.DIFFERENCE.read(json);
+  }
+}

@@ -1,0 +1,19 @@
+package dev.jetting.rules.json;
+
+import com.code_intelligence.jazzer.junit.FuzzTest;
+import java.util.stream.Stream;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Fuzzes the reader of impacts on sheets, as {@link SheetFuzzTest} does that of setup sheets. */
+class ImpactFuzzTest {
+
+  static Stream<byte[]> seeds() {
+    return Fuzzed.seeds(FuzzedKind.IMPACT);
+  }
+
+  @MethodSource("seeds")
+  @FuzzTest // Jazzer wants it last
+  void read_ofAnyBytes_readsOrRefuses(byte[] json) {
+    FuzzedKind.IMPACT.read(json);
+  }
+}
