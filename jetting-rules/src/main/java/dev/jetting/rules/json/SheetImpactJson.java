@@ -23,7 +23,10 @@ public final class SheetImpactJson {
 
   private static final Codec<ImpactForm> CODEC =
       new Codec<>(
-          ImpactForm.class, new JettingModule(), ImpactForm.HEADER, new DocumentLimits(8_000_000, 32));
+          ImpactForm.class,
+          new JettingModule(),
+          ImpactForm.HEADER,
+          new DocumentLimits(8_000_000, 32));
 
   private SheetImpactJson() {}
 

@@ -14,10 +14,10 @@ import java.util.Map;
 record Extent(long stored, long shown, int depth) {
 
   /** Of a number with a unit that the library's styles know. */
-  private static final int LONGEST_NUMBER = 60;
+  private static final long LONGEST_NUMBER = 60;
 
   /** Of a double of 1e308 written out. */
-  private static final int LONGEST_DECIMAL = 330;
+  private static final long LONGEST_DECIMAL = 330;
 
   static Extent of(String template, Map<String, Argument> arguments) {
     return new Sum().of(template, arguments);
@@ -25,7 +25,7 @@ record Extent(long stored, long shown, int depth) {
 
   /** Looks at each message once, however often it is shown. */
   private static final class Sum {
-    private final Map<Message, Extent> known = new IdentityHashMap<>();
+    private final IdentityHashMap<Message, Extent> known = new IdentityHashMap<>();
 
     Extent of(String template, Map<String, Argument> arguments) {
       long stored = template.length();

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -27,8 +28,9 @@ class EveryReaderFuzzTest {
   }
 
   static Stream<byte[]> seeds() {
-    return Arrays.stream(KINDS)
-        .flatMap(kind -> kind.examples().map(json -> (char) kind.ordinal() + json))
+    return IntStream.range(0, KINDS.length)
+        .boxed()
+        .flatMap(i -> KINDS[i].examples().map(json -> (char) i.intValue() + json))
         .map(text -> text.getBytes(StandardCharsets.UTF_8));
   }
 

@@ -18,6 +18,7 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Every kind of document that the library reads, with documents to start from. */
+@SuppressWarnings("ImmutableEnumChecker") // functions without state
 enum FuzzedKind {
   SHEET(
       SheetJson::read,
