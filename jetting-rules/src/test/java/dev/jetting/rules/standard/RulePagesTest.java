@@ -14,6 +14,8 @@ import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.RuleResult;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.Severity;
 import dev.jetting.rules.json.SheetJson;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -66,6 +68,29 @@ class RulePagesTest {
   @MethodSource("rules")
   void passingExample_passes(Rule rule) throws IOException {
     assertThat(example(rule, "Passes").status()).isEqualTo(Status.PASSED);
+  }
+
+  /** What passes a rule should not be shown where another one finds a danger. */
+  @ParameterizedTest
+  @MethodSource("rules")
+  void passingExample_isNoDanger(Rule rule) throws IOException {
+    assertThat(
+            StandardRulebook.rulebook()
+                .evaluate(AssessedSetting.of(sheet(rule, "Passes")))
+                .findings())
+        .filteredOn(found -> found.severity() == Severity.DANGER)
+        .isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("rules")
+  void waiver_hasWhatAWaiverNeeds_andThatOfADangerSaysWhereItsCeilingComesFrom(Rule rule)
+      throws IOException {
+    assertThat(MAPPER.readTree(block(rule, "Waive")).fieldNames())
+        .toIterable()
+        .containsExactly("ruleId", "subject", "author", "reason", "expires");
+    assertThat(page(rule).contains("`Waiver.of(report, finding)`"))
+        .isEqualTo(rule.severity() == Severity.DANGER);
   }
 
   @ParameterizedTest
@@ -136,12 +161,17 @@ class RulePagesTest {
   }
 
   private static Outcome example(Rule rule, String section) throws IOException {
+    return rule.evaluate(AssessedSetting.of(sheet(rule, section)));
+  }
+
+  /** The base sheet with the edits of an example. */
+  static SetupSheet sheet(Rule rule, String section) throws IOException {
     JsonNode sheet = MAPPER.readTree(RulePages.baseSheet());
     MAPPER
         .readTree(block(rule, section))
         .properties()
         .forEach(edit -> edit(sheet, edit.getKey(), edit.getValue()));
-    return rule.evaluate(AssessedSetting.of(SheetJson.read(MAPPER.writeValueAsString(sheet))));
+    return SheetJson.read(MAPPER.writeValueAsString(sheet));
   }
 
   /** Puts a value into the place of one that is there: an edit of nothing would prove nothing. */
