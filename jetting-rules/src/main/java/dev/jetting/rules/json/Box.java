@@ -42,20 +42,18 @@ record Box(Map<Variable, Interval> numbers, Map<String, Texts> texts, List<Again
       return take.equals(Optional.of(Take.MEAN)) ? range.widened() : range;
     }
 
-    /** Whether this number is never above another, except for the rounding of a mean. */
+    /**
+     * Whether this number is never above another, except for the rounding of a mean: the lowest of
+     * a band is not above what is taken of a part of it, and that not above the highest of it.
+     */
     boolean isNeverAbove(Variable other) {
       return gauge.equals(other.gauge)
-          && where.equals(other.where)
-          && take.isPresent()
-          && order() < other.order();
+          && ((take.equals(Optional.of(Take.LOWEST)) && isAllOver(other))
+              || (other.take.equals(Optional.of(Take.HIGHEST)) && other.isAllOver(this)));
     }
 
-    private int order() {
-      return switch (take.orElseThrow()) {
-        case LOWEST -> 0;
-        case MEAN -> 1;
-        case HIGHEST -> 2;
-      };
+    private boolean isAllOver(Variable other) {
+      return where.contains(other.where.from()) && where.contains(other.where.to());
     }
   }
 

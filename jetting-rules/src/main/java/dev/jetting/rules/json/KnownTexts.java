@@ -2,6 +2,7 @@ package dev.jetting.rules.json;
 
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
+import dev.jetting.core.engine.InductionKind;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.PartShape;
 import dev.jetting.units.ScrewKind;
@@ -20,7 +21,14 @@ record KnownTexts(Map<String, Set<String>> byMeasure) {
   private static final ImmutableMap<String, Set<String>> ALWAYS =
       ImmutableMap.of(
           "setting.screw.kind", ImmutableSet.copyOf(Enums.names(ScrewKind.class)),
-          "setting.carburettor.pilot.screwKind", ImmutableSet.copyOf(Enums.names(ScrewKind.class)));
+          "setting.carburettor.pilot.screwKind", ImmutableSet.copyOf(Enums.names(ScrewKind.class)),
+          "engine.induction.kind", inductions());
+
+  private static ImmutableSet<String> inductions() {
+    return Stream.of(InductionKind.values())
+        .map(InductionKind::toString)
+        .collect(ImmutableSet.toImmutableSet());
+  }
 
   /** What is known without a catalogue. */
   static KnownTexts always() {

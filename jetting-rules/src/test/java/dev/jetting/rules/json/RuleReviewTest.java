@@ -1,12 +1,17 @@
 package dev.jetting.rules.json;
 
-import static dev.jetting.rules.json.Dimension.LENGTH;
+import static java.math.RoundingMode.HALF_UP;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static java.util.stream.Collectors.joining;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.RuleRemark.Kind;
+import dev.jetting.rules.laws.LawKit;
+import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -17,6 +22,17 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RuleReviewTest {
 
   private static final String MAIN = "{'measure': 'setting.mainJet', ";
+
+  /** With a filter, and with needle parts that each can be made smaller still. */
+  private static final SetupSheet SMALL =
+      SheetEdits.edited(
+          LawKit.plainSheet(),
+          Map.of(
+              "/setting/intake", "{\"id\": \"filter\", \"effectiveArea\": \"700 mm²\"}",
+              "/setting/needle/tapers", "[]",
+              "/setting/needle/cylinder", "\"0.4 mm\"",
+              "/setting/needleJet/bore", "\"0.5 mm\""));
+
   private static final String RISK = "{'measure': 'mixture.leanRisk', 'take': 'highest', ";
 
   static Stream<Arguments> odd() {
@@ -80,7 +96,29 @@ class RuleReviewTest {
             "{'measure': 'setting.screw.kind', 'is': 'fuel'}",
             Kind.UNKNOWN_TEXT,
             "/rules/0/require/is",
-            "setting.screw.kind is never \"fuel\"; known \"air\", \"mixture\""));
+            "setting.screw.kind is never \"fuel\"; known \"air\", \"mixture\""),
+        odd(
+            "{'measure': 'engine.induction.kind', 'oneOf': ['reed valve', 'reed-valves']}",
+            Kind.UNKNOWN_TEXT,
+            "/rules/0/require/oneOf/1",
+            "engine.induction.kind is never \"reed-valves\", perhaps \"reed valve\"; known"),
+        odd(
+            "{'measure': 'engine.displacement', 'atLeast': '5000 cm³'}",
+            Kind.NEVER_HOLDS,
+            "/rules/0/require",
+            "no setting meets this"),
+        odd(
+            "{'measure': 'riding.coldest.temperature', 'atLeast': '-60 °C'}",
+            Kind.ALWAYS_HOLDS,
+            "/rules/0/require",
+            "every setting meets this"),
+        odd(
+            "{'all': [{'measure': 'mixture.lambda', 'take': 'lowest', 'atLeast': '1.0'}, "
+                + "{'measure': 'mixture.lambda', 'take': 'highest', "
+                + "'within': {'from': '1/4', 'to': '1/2'}, 'atMost': '0.9'}]}",
+            Kind.NEVER_HOLDS,
+            "/rules/0/require",
+            "no setting meets this"));
   }
 
   private static Arguments odd(String require, Kind kind, String pointer, String words) {
@@ -108,6 +146,11 @@ class RuleReviewTest {
         "{'measure': 'overrun.fuelShareOfOpen', 'atMost': '100 %'}",
         "{'all': [{'measure': 'mixture.lambda', 'take': 'highest', 'atMost': '1.1'}, "
             + "{'measure': 'mixture.lambda', 'take': 'mean', 'atMost': '1.0'}]}",
+        "{'all': [{'measure': 'mixture.lambda', 'take': 'highest', 'atMost': '1.1'}, "
+            + "{'measure': 'mixture.lambda', 'take': 'lowest', "
+            + "'within': {'from': '1/4', 'to': '1/2'}, 'atLeast': '1.0'}]}",
+        "{'measure': 'riding.coldest.temperature', 'atLeast': '-59 °C'}",
+        "{'measure': 'engine.induction.kind', 'is': 'unknown inlet'}",
         "{'any': [" + MAIN + "'atLeast': '1.40 mm'}, " + MAIN + "'atMost': '1.10 mm'}]}",
         "{'measure': 'setting.pilotJet', 'atMost': {'measure': 'setting.mainJet', 'times': 0.5}}");
   }
@@ -164,6 +207,48 @@ class RuleReviewTest {
         .containsExactly(Kind.DOUBLED + " two: fails just where rule one fails");
   }
 
+  @Test
+  void review_findsThatARuleOfAPartOfTheThrottleIsImplied() {
+    String whole = "{'measure': 'mixture.lambda', 'take': 'highest', 'atMost': '0.9'}";
+    String middle = "'band': {'from': '1/4', 'to': '3/4'}, ";
+
+    assertThat(remarks(rule("one", "danger", whole), middle + rule("two", "danger", whole)))
+        .containsExactly(Kind.IMPLIED + " two: fails only where rule one fails too");
+    assertThat(remarks(middle + rule("one", "danger", whole), rule("two", "danger", whole)))
+        .containsExactly(Kind.IMPLIED + " one: fails only where rule two fails too");
+  }
+
+  /** Each range is at least as wide as what a sheet takes, so that a remark is never wrong. */
+  @ParameterizedTest
+  @MethodSource("rangesOfSheets")
+  void ranges_leaveOutNothingThatASheetTakes(String measure, Interval range) {
+    Dimension dimension = ((MeasureDefinition.Numeric) MeasureDefinitions.named(measure).orElseThrow()).dimension();
+    String unit = dimension == Dimension.RISK ? "" : " " + dimension.unit();
+    String pointer = "/" + measure.replace('.', '/');
+    double beyond = 1e-6 * (range.high() - range.low());
+
+    for (double outside : List.of(range.low() - beyond, range.high() + beyond)) {
+      String text = BigDecimal.valueOf(outside).setScale(9, HALF_UP).toPlainString() + unit;
+      assertThatIllegalArgumentException()
+          .as("%s of %s", measure, text)
+          .isThrownBy(() -> SheetEdits.edited(SMALL, Map.of(pointer, SheetEdits.text(text))))
+          .satisfies(
+              refused ->
+                  assertThat(refused.getMessage().replace(" ", ""))
+                      .containsIgnoringCase(measure.substring(measure.lastIndexOf('.') + 1)));
+    }
+  }
+
+  static Stream<Arguments> rangesOfSheets() {
+    return MeasureRanges.OF_SHEETS.entrySet().stream()
+        .map(range -> Arguments.of(range.getKey(), range.getValue()));
+  }
+
+  @Test
+  void ranges_areOfMeasuresThatThereAre() {
+    assertThat(MeasureRanges.names()).allMatch(name -> MeasureDefinitions.named(name).isPresent());
+  }
+
   /** A warning that becomes a danger further on is no mistake. */
   @Test
   void review_ofARuleThatMattersMore_keepsSilent() {
@@ -210,9 +295,7 @@ class RuleReviewTest {
   void review_ofTooManyCases_keepsSilent() {
     List<String> measures =
         MeasureDefinitions.all().stream()
-            .filter(
-                gauge ->
-                    gauge instanceof MeasureDefinition.Plain plain && plain.dimension() == LENGTH)
+            .filter(gauge -> gauge instanceof MeasureDefinition.Plain plain && isSmall(plain))
             .map(gauge -> "{'measure': '" + gauge.name() + "', 'atMost': '2 mm'}")
             .limit(8)
             .toList();
@@ -231,6 +314,14 @@ class RuleReviewTest {
 
     assertThat(review("{'all': [" + anys + never + "]}")).isEmpty();
     assertThat(review("{'all': [" + never + "]}")).hasSize(1);
+  }
+
+  private static boolean isSmall(MeasureDefinition.Plain gauge) {
+    Interval range = MeasureRanges.of(gauge);
+    return gauge.dimension().unit().equals("mm")
+        && range.low() < 1
+        && range.high() > 2
+        && !gauge.name().equals("setting.mainJet");
   }
 
   private static List<RuleRemark> review(String require) {
