@@ -11,8 +11,9 @@ import java.util.Objects;
  * programs in other languages. They stand beside this class as {@code setup-sheet.schema.json},
  * {@code report.schema.json}, {@code rule-file.schema.json}, {@code tuning-session.schema.json},
  * {@code catalogue.schema.json}, {@code kit.schema.json}, {@code kit-validation.schema.json},
- * {@code kit-waivers.schema.json}, {@code report-difference.schema.json}, {@code
- * sheet-impact.schema.json} and {@code rule-limits.schema.json}.
+ * {@code waivers.schema.json}, {@code kit-waivers.schema.json}, {@code
+ * report-difference.schema.json}, {@code sheet-impact.schema.json} and {@code
+ * rule-limits.schema.json}.
  *
  * <p>Whatever a reader of this package accepts, its schema accepts. The readers refuse more: fields
  * that stand twice, quantities out of range, parts that do not fit each other.
@@ -54,6 +55,11 @@ public final class JsonSchemas {
   /** {@return the schema of what {@link KitValidationJson} reads and writes, as a text} */
   public static String kitValidation() {
     return text("kit-validation.schema.json");
+  }
+
+  /** {@return the schema of what {@link WaiversJson} reads and writes, as a text} */
+  public static String waivers() {
+    return text("waivers.schema.json");
   }
 
   /** {@return the schema of what {@link KitWaiversJson} reads and writes, as a text} */

@@ -11,15 +11,18 @@ import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.KitValidation;
 import dev.jetting.rules.tuning.TuningSession;
 import java.io.IOException;
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 /** The published schemas against the readers, by a validator from outside. */
 class JsonSchemasTest {
@@ -27,26 +30,28 @@ class JsonSchemasTest {
   private static final Path DEMO =
       Path.of("../examples/quickstart/src/main/resources/dev/jetting/examples/quickstart");
 
+  private static final Path FOLDER = Path.of("src/main/resources/dev/jetting/rules/json");
+
   static Stream<Path> demoSheets() throws IOException {
     try (Stream<Path> files = Files.list(DEMO)) {
       return files.filter(f -> f.toString().endsWith(".json")).sorted().toList().stream();
     }
   }
 
+  static Stream<Path> schemas() throws IOException {
+    try (Stream<Path> files = Files.list(FOLDER)) {
+      return files.filter(f -> f.toString().endsWith(".schema.json")).sorted().toList().stream();
+    }
+  }
+
   /** Rule files have a page of their own with the form of a condition. */
+  static Stream<Path> describedSchemas() throws IOException {
+    return schemas().filter(file -> !file.endsWith("rule-file.schema.json"));
+  }
+
   @ParameterizedTest
-  @ValueSource(
-      strings = {
-        "setup-sheet",
-        "report",
-        "tuning-session",
-        "catalogue",
-        "kit",
-        "kit-validation",
-        "rule-limits"
-      })
-  void everyField_saysWhatItIs(String name) throws IOException {
-    Path file = Path.of("src/main/resources/dev/jetting/rules/json", name + ".schema.json");
+  @MethodSource("describedSchemas")
+  void everyField_saysWhatItIs(Path file) throws IOException {
     JsonNode schema = JsonMapper.builder().build().readTree(Files.readString(file));
 
     for (JsonNode properties : schema.findValues("properties")) {
@@ -86,6 +91,9 @@ class JsonSchemasTest {
         SchemaWriter.of(
             "rule-limits", "DocumentLimits of jetting rules", LimitsForm.class, LimitsForm.HEADER));
     Documents.assertIsPublished(
+        "waivers.schema.json",
+        SchemaWriter.of("waivers", "Waivers of findings", WaiversForm.class, WaiversForm.HEADER));
+    Documents.assertIsPublished(
         "kit-waivers.schema.json",
         SchemaWriter.of(
             "kit-waivers", "Waivers of jetting kits", KitWaiversForm.class, KitWaiversForm.HEADER));
@@ -112,19 +120,32 @@ class JsonSchemasTest {
             Map.of("schemaVersion", "1")));
   }
 
+  @ParameterizedTest
+  @MethodSource("schemas")
+  void schema_isASchemaItself(Path file) throws IOException {
+    assertThat(Validators.complaintsOfSchema(Files.readString(file))).isEmpty();
+  }
+
+  /** No form is without its schema, and no schema without the method that gives it. */
   @Test
-  void schemas_areSchemasThemselves() {
-    assertThat(Validators.complaintsOfSchema(JsonSchemas.setupSheet())).isEmpty();
-    assertThat(Validators.complaintsOfSchema(JsonSchemas.report())).isEmpty();
-    assertThat(Validators.complaintsOfSchema(JsonSchemas.ruleFile())).isEmpty();
-    assertThat(Validators.complaintsOfSchema(JsonSchemas.tuningSession())).isEmpty();
-    assertThat(Validators.complaintsOfSchema(JsonSchemas.catalogue())).isEmpty();
-    assertThat(Validators.complaintsOfSchema(JsonSchemas.kit())).isEmpty();
-    assertThat(Validators.complaintsOfSchema(JsonSchemas.kitValidation())).isEmpty();
-    assertThat(Validators.complaintsOfSchema(JsonSchemas.ruleLimits())).isEmpty();
-    assertThat(Validators.complaintsOfSchema(JsonSchemas.kitWaivers())).isEmpty();
-    assertThat(Validators.complaintsOfSchema(JsonSchemas.reportDifference())).isEmpty();
-    assertThat(Validators.complaintsOfSchema(JsonSchemas.sheetImpact())).isEmpty();
+  void everySchema_isGivenByAMethod() throws ReflectiveOperationException, IOException {
+    List<String> given = new ArrayList<>();
+    for (Method method : JsonSchemas.class.getMethods()) {
+      if (Modifier.isStatic(method.getModifiers())) {
+        given.add((String) method.invoke(null));
+      }
+    }
+    List<String> published = new ArrayList<>();
+    for (Path file : schemas().toList()) {
+      published.add(Files.readString(file));
+    }
+
+    assertThat(given).containsExactlyInAnyOrderElementsOf(published);
+    try (Stream<Path> sources = Files.list(Path.of("src/main/java/dev/jetting/rules/json"))) {
+      assertThat(sources.map(file -> file.getFileName().toString()))
+          .filteredOn(name -> name.endsWith("Json.java") || name.equals("RuleFile.java"))
+          .hasSameSizeAs(published);
+    }
   }
 
   @ParameterizedTest

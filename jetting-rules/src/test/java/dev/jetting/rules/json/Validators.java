@@ -19,6 +19,7 @@ final class Validators {
   static final Validators CATALOGUE = new Validators(JsonSchemas.catalogue());
   static final Validators KIT = new Validators(JsonSchemas.kit());
   static final Validators RULE_LIMITS = new Validators(JsonSchemas.ruleLimits());
+  static final Validators WAIVERS = new Validators(JsonSchemas.waivers());
   static final Validators KIT_WAIVERS = new Validators(JsonSchemas.kitWaivers());
   static final Validators DIFFERENCE = new Validators(JsonSchemas.reportDifference());
   static final Validators IMPACT = new Validators(JsonSchemas.sheetImpact());
