@@ -8,10 +8,13 @@ import dev.jetting.rules.FindingChange.Kind;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
 import dev.jetting.rules.text.Wording;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -42,7 +45,11 @@ public record ReportDifference(
     /** The mixture model: another name or version. */
     MODEL,
     /** The limits, spreads and other numbers that were assumed. */
-    LIMITS
+    LIMITS,
+    /** What was read of the engine: sheet, model and limits are the same and the mixture is not. */
+    READINGS,
+    /** The waivers, or the day by which they are judged. */
+    WAIVERS
   }
 
   /**
@@ -152,7 +159,30 @@ public record ReportDifference(
         || !before.overrunLimit().equals(after.overrunLimit())) {
       sides.add(Side.LIMITS);
     }
+    if (before.sheet().equals(after.sheet())
+        && before.model().equals(after.model())
+        && before.assumptions().equals(after.assumptions())
+        && !mixture(before).equals(mixture(after))) {
+      sides.add(Side.READINGS);
+    }
+    if (!waivers(before).equals(waivers(after))) {
+      sides.add(Side.WAIVERS);
+    }
     return sides.build();
+  }
+
+  private static List<Object> mixture(Report report) {
+    return List.of(report.profile(), report.coldestDay(), report.hottestDay(), report.overrun());
+  }
+
+  /** All that were given, and the day where there are any. */
+  private static Map<Waiver, Optional<LocalDate>> waivers(Report report) {
+    Map<Waiver, Optional<LocalDate>> all = new HashMap<>();
+    Stream.concat(
+            report.findings().stream().flatMap(finding -> finding.waiver().stream()),
+            report.unusedWaivers().stream().map(UnusedWaiver::waiver))
+        .forEach(waiver -> all.put(waiver, report.verdict().waiversJudgedOn()));
+    return all;
   }
 
   /**

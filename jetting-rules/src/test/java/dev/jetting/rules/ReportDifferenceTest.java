@@ -2,13 +2,18 @@ package dev.jetting.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.FindingChange.Kind;
 import dev.jetting.rules.ReportDifference.Side;
 import dev.jetting.rules.json.SheetJson;
 import dev.jetting.rules.laws.LawKit;
+import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.text.Wording;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.ThrottleOpening;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
@@ -130,6 +135,29 @@ class ReportDifferenceTest {
 
     assertThat(kinds(waived, plain)).containsExactly(Kind.WORSE);
     assertThat(kinds(plain, waived)).containsExactly(Kind.BETTER);
+    assertThat(ReportDifference.between(plain, waived).sides()).containsExactly(Side.WAIVERS);
+    assertThat(ReportDifference.between(waived, waived).sides()).isEmpty();
+  }
+
+  @Test
+  void between_reportsBeforeAndAfterAReading_namesTheReadings() {
+    RiskModel model = RiskModel.assumed();
+    Calibration read =
+        PLAIN
+            .riskModel(model)
+            .untried()
+            .with(
+                List.of(
+                    Reading.measured(
+                        PLAIN.setup(),
+                        ThrottleOpening.FULL,
+                        PLAIN.setup().engine().loadLine().peak(),
+                        Lambda.of(0.7),
+                        0.02)));
+    Report before = report(book("jet", 1.1), PLAIN);
+    Report after = book("jet", 1.1).evaluate(AssessedSetting.of(PLAIN, model, read));
+
+    assertThat(ReportDifference.between(before, after).sides()).containsExactly(Side.READINGS);
   }
 
   @Test

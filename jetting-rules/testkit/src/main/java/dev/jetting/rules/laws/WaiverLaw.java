@@ -9,10 +9,10 @@ import dev.jetting.rules.Waiver;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Probability;
 import java.time.LocalDate;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -40,13 +40,15 @@ final class WaiverLaw {
     if (!changed.passes()) {
       return LawVerdict.held();
     }
-    Map<String, Double> accepted = dangers(before);
-    for (Map.Entry<String, Double> danger : dangers(changed).entrySet()) {
+    Map<Accepted, Double> accepted = dangers(before);
+    for (Map.Entry<Accepted, Double> danger : dangers(changed).entrySet()) {
       double was = accepted.getOrDefault(danger.getKey(), 0.0);
       if (danger.getValue() > was * (1 + 1e-12)) {
         return LawVerdict.violated(
-            danger.getKey(),
-            "a danger accepted at "
+            danger.getKey().rule(),
+            "a danger of "
+                + danger.getKey().subject()
+                + " accepted at "
                 + Numbers.text(was)
                 + " beyond its limit passes at "
                 + Numbers.text(danger.getValue()));
@@ -65,13 +67,17 @@ final class WaiverLaw {
         : LawVerdict.held();
   }
 
-  /** How far the worst finding of danger of each rule is beyond its limit. */
-  private static Map<String, Double> dangers(Report report) {
-    Map<String, Double> dangers = new TreeMap<>();
+  /** What is waived: a rule on a subject. */
+  private record Accepted(String rule, String subject) {}
+
+  /** How far the worst finding of danger of each rule on each subject is beyond its limit. */
+  private static Map<Accepted, Double> dangers(Report report) {
+    Map<Accepted, Double> dangers = new LinkedHashMap<>();
     for (RankedFinding ranked : report.findings()) {
       if (ranked.severity() == Severity.DANGER) {
         double beyond = Math.max(0, -ranked.finding().margin().value());
-        dangers.merge(ranked.ruleId(), beyond, Math::max);
+        Accepted on = new Accepted(ranked.ruleId(), ranked.finding().subject());
+        dangers.merge(on, beyond, Math::max);
       }
     }
     return dangers;
