@@ -26,7 +26,10 @@ public final class WaiversJson {
 
   private static final Codec<WaiversForm> CODEC =
       new Codec<>(
-          WaiversForm.class, new JettingModule(), WaiversForm.HEADER, new Limits(1_000_000, 12));
+          WaiversForm.class,
+          new JettingModule(),
+          WaiversForm.HEADER,
+          new DocumentLimits(1_000_000, 12));
 
   private WaiversJson() {}
 

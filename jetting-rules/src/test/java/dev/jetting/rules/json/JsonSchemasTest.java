@@ -89,7 +89,7 @@ class JsonSchemasTest {
     Documents.assertIsPublished(
         "rule-limits.schema.json",
         SchemaWriter.of(
-            "rule-limits", "DocumentLimits of jetting rules", LimitsForm.class, LimitsForm.HEADER));
+            "rule-limits", "Limits of jetting rules", LimitsForm.class, LimitsForm.HEADER));
     Documents.assertIsPublished(
         "waivers.schema.json",
         SchemaWriter.of("waivers", "Waivers of findings", WaiversForm.class, WaiversForm.HEADER));

@@ -222,7 +222,8 @@ class RuleReviewTest {
   @ParameterizedTest
   @MethodSource("rangesOfSheets")
   void ranges_leaveOutNothingThatASheetTakes(String measure, Interval range) {
-    Dimension dimension = ((MeasureDefinition.Numeric) MeasureDefinitions.named(measure).orElseThrow()).dimension();
+    Dimension dimension =
+        ((MeasureDefinition.Numeric) MeasureDefinitions.named(measure).orElseThrow()).dimension();
     String unit = dimension == Dimension.RISK ? "" : " " + dimension.unit();
     String pointer = "/" + measure.replace('.', '/');
     double beyond = 1e-6 * (range.high() - range.low());
