@@ -2,6 +2,7 @@ package dev.jetting.rules;
 
 import dev.jetting.rules.text.Argument;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.OneLine;
 import dev.jetting.units.Probability;
 
 /**
@@ -30,12 +31,14 @@ public record Measure(double value, String unit) {
    *
    * @param value the number; finite
    * @param unit the unit, {@code "1"} for a plain ratio
-   * @throws IllegalArgumentException if it is not finite or the unit is blank
+   * @throws IllegalArgumentException if it is not finite, or the unit is blank or not one line of
+   *     visible characters
    */
   public Measure {
-    if (!Double.isFinite(value) || unit.isBlank()) {
+    PlainLine.checked("unit", "unit of a measure", unit, PlainLine.LONGEST_TEXT);
+    if (!Double.isFinite(value)) {
       throw new IllegalArgumentException(
-          "measure " + value + " in \"" + unit + "\": allowed a finite number with a unit");
+          "measure " + value + " in " + OneLine.quoted(unit) + ": allowed a finite number");
     }
     value += 0.0; // −0.0 becomes 0.0
   }

@@ -7,12 +7,15 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import dev.jetting.core.air.Air;
 import dev.jetting.rules.Verdict.Ruling;
+import dev.jetting.rules.json.ReportJson;
+import dev.jetting.rules.render.ReportMarkdown;
 import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.Probability;
@@ -21,6 +24,7 @@ import dev.jetting.units.Temperature;
 import dev.jetting.units.ThrottleOpening;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -54,6 +58,35 @@ class WaiverTest {
             new WaivedDanger("danger", "setting.x", Measure.ratio(2), ThrottleBand.WHOLE, waiver));
     assertThat(report.verdict().waiversJudgedOn()).contains(TODAY);
     assertThat(report.unusedWaivers()).isEmpty();
+  }
+
+  /** No form and no language is silent about who accepted what, when, or about the rulebook. */
+  @ParameterizedTest
+  @ValueSource(strings = {"en", "de", "it"})
+  void waivedDanger_andChangedRulebook_areNamedInEveryForm(String language) {
+    Rule other = Rule.named("left-behind").judging(setting -> Outcome.passed());
+    Rulebook book = BOOK.with(other);
+    Rulebook whole = Rulebook.of(book.name(), book.version(), book.rules());
+    Rulebook less = whole.without("left-behind");
+    Waiver waiver = accepted(less.evaluate(SETTING)).until(TODAY);
+    Report report = less.evaluate(SETTING, List.of(waiver), TODAY);
+    Wording wording = Wording.of(Locale.forLanguageTag(language));
+
+    for (String form :
+        List.of(
+            ReportText.of(report, wording),
+            ReportText.inFull(report, wording),
+            ReportText.compact(report, wording),
+            ReportMarkdown.of(report, wording),
+            ReportMarkdown.inFull(report, wording),
+            ReportJson.write(report))) {
+      assertThat(form.replaceAll("\\s+", " "))
+          .contains("danger", "setting.x", waiver.author(), waiver.reason(), "2026-11-25")
+          .contains("left-behind");
+    }
+    String compact = ReportText.compact(report, wording);
+    assertThat(compact.lines().reduce((first, last) -> last).orElseThrow())
+        .contains(waiver.author(), waiver.reason(), "2026-11-25", "left-behind");
   }
 
   @Test

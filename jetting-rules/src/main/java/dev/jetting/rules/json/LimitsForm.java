@@ -1,5 +1,6 @@
 package dev.jetting.rules.json;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Coefficient;
 import java.util.Map;
 
@@ -12,11 +13,13 @@ record LimitsForm(String format, int schemaVersion, Map<String, Coefficient> lim
 
   static final String FORMAT = "jetting rule limits";
   static final int VERSION = 1;
+  private static final int LONGEST_NAME = 200;
 
   /** The fields that identify limits, as they are written. */
   static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
 
   LimitsForm {
     Header.check(format, FORMAT, schemaVersion, VERSION);
+    limits.keySet().forEach(name -> Checks.line("", "name of a limit", name, LONGEST_NAME));
   }
 }

@@ -1,5 +1,6 @@
 package dev.jetting.rules.kit;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.rules.Ceiling;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.RankedFinding;
@@ -48,6 +49,9 @@ public record KitWaiver(
   /** The subject of a waiver of {@code kit-coverage}. */
   public static final String COVERAGE = "coverage";
 
+  /** As long as a text in JSON may be. */
+  private static final int LONGEST_SUBJECT = 10_000;
+
   /**
    * Checks the texts.
    *
@@ -60,12 +64,14 @@ public record KitWaiver(
    * @param expires the last day on which it holds
    * @param measured the worst measured value that is accepted
    * @param band the throttle band that it was accepted in
-   * @throws IllegalArgumentException if author or reason is blank, too long or not one line of
-   *     visible characters
+   * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
+   *     characters
    */
   public KitWaiver {
-    Objects.requireNonNull(kit, "kit");
-    Objects.requireNonNull(machine, "machine");
+    Checks.id("kit", "kit", kit);
+    Checks.id("machine", "machine", machine);
+    Checks.line("ruleId", "rule id of a waiver", ruleId, LONGEST_SUBJECT);
+    Checks.line("subject", "subject of a waiver", subject, LONGEST_SUBJECT);
     Objects.requireNonNull(measured, "measured");
     Objects.requireNonNull(band, "band");
     Waiver checked = new Waiver(ruleId, subject, author, reason, expires, Optional.empty());

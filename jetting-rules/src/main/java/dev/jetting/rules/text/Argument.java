@@ -1,5 +1,6 @@
 package dev.jetting.rules.text;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
@@ -546,9 +547,10 @@ public sealed interface Argument {
   }
 
   private static void checkUnit(double value, String unit) {
-    if (!Double.isFinite(value) || unit.isBlank() || unit.length() > Message.LONGEST) {
+    Checks.line("unit", "unit of a number", unit, Message.LONGEST);
+    if (!Double.isFinite(value)) {
       throw new IllegalArgumentException(
-          "number " + value + " with a unit: allowed a finite number with a short unit");
+          "number " + value + " with a unit: allowed a finite number");
     }
   }
 

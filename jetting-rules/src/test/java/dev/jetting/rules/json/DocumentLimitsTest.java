@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Documents made to hurt the reader. */
-class LimitsTest {
+class DocumentLimitsTest {
 
   private static final String SHEET_LIMITS =
       ": allowed at most 1000000 characters, nested 32 deep, names of 200, texts of 10000 and"

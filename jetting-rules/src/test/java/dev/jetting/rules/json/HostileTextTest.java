@@ -26,7 +26,11 @@ class HostileTextTest {
   private static final String STEERING = "[\\p{Cntrl}\\p{Cf}\\p{Cs}\\p{Zl}\\p{Zp}]";
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
-  record Kind(String name, Function<String, ?> reader) {
+  record Kind(String name, String document, Function<String, ?> reader) {
+    Kind(String name, Function<String, ?> reader) {
+      this(name, Documents.read(name), reader);
+    }
+
     @Override
     public String toString() {
       return name;
@@ -39,7 +43,9 @@ class HostileTextTest {
         new Kind("example-session.json", SessionJson::read),
         new Kind("example-catalogue.json", CatalogueJson::read),
         new Kind("example-kit.json", KitJson::read),
-        new Kind("example-rules.json", RuleFile::read));
+        new Kind("example-rules.json", RuleFile::read),
+        new Kind("waivers of kits", KitWaiversJsonTest.DOCUMENT, KitWaiversJson::read),
+        new Kind("limits", LimitsJsonTest.DOCUMENT, LimitsJson::read));
   }
 
   @ParameterizedTest
@@ -47,7 +53,7 @@ class HostileTextTest {
   void text_thatSteers_isRefusedWhereItStands(Kind kind) {
     for (String hostile : new String[] {"a\u202eb", "a\nb"}) {
       each(
-          kind.name,
+          kind.document,
           (path, document) ->
               assertThatExceptionOfType(JsonInputException.class)
                   .as(path)
@@ -55,18 +61,28 @@ class HostileTextTest {
                   .satisfies(
                       e -> {
                         assertThat(e.getMessage()).doesNotContainPattern(STEERING);
-                        assertThat(path).startsWith(e.path());
+                        assertThat(path).startsWith(e.path().replaceFirst("\\[\".*", ""));
                         assertThat(e.path()).isNotEqualTo("$");
                       }),
           hostile);
     }
   }
 
+  @Test
+  void nameOfALimit_thatSteers_isRefused() {
+    String document =
+        LimitsJsonTest.DOCUMENT.replace("float valve capacity", "\\u202efloat\\n valve capacity");
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> LimitsJson.read(document))
+        .withMessageContaining("name of a limit with the character U+0202E")
+        .satisfies(e -> assertThat(e.getMessage()).doesNotContainPattern(STEERING));
+  }
+
   /** A report quotes what rules of others said; its pages show none of it raw. */
   @Test
   void pagesOfAReport_showNoSteeringCharacter() {
     each(
-        "report.golden.json",
+        Documents.read("report.golden.json"),
         (path, document) -> {
           Report report;
           try {
@@ -103,8 +119,8 @@ class HostileTextTest {
     void of(String path, String document);
   }
 
-  private static void each(String name, Trial trial, String text) {
-    JsonNode root = tree(Documents.read(name));
+  private static void each(String document, Trial trial, String text) {
+    JsonNode root = tree(document);
     walk(root, "$", path -> trial.of(path, root.toString()), text);
   }
 

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 
 class LimitsJsonTest {
 
-  private static final String DOCUMENT =
+  static final String DOCUMENT =
       """
       {
         "format": "jetting rule limits",
