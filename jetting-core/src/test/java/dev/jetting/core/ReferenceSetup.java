@@ -45,88 +45,96 @@ public final class ReferenceSetup {
 
   /** The whole of it. */
   public static Setup setup() {
-    return new Setup(engine(), setting(), air(), fuel());
+    return Setup.builder().engine(engine()).setting(setting()).air(air()).fuel(fuel()).build();
   }
 
   public static Engine engine() {
-    return new Engine(
-        "reference-180",
-        Displacement.ofCubicCentimetres(180),
-        RpmCurve.of(RpmCurve.Point.of(1300, 0.48), RpmCurve.Point.of(7200, 0.74)),
-        Induction.rotaryValve(
-            "reference",
-            Coefficient.assumed(130, "°", "invented"),
-            Coefficient.assumed(55, "°", "invented")),
-        Exhaust.reference("reference"),
-        new LoadLine(EngineSpeed.ofRpm(1300), EngineSpeed.ofRpm(7200)),
-        MixtureNeed.assumedMild());
+    return Engine.builder()
+        .id("reference-180")
+        .displacement(Displacement.ofCubicCentimetres(180))
+        .deliveryRatio(RpmCurve.of(RpmCurve.Point.of(1300, 0.48), RpmCurve.Point.of(7200, 0.74)))
+        .induction(
+            Induction.rotaryValve("reference")
+                .opens(Coefficient.assumed(130, "°", "invented"))
+                .closes(Coefficient.assumed(55, "°", "invented"))
+                .build())
+        .exhaust(Exhaust.reference("reference"))
+        .loadLine(new LoadLine(EngineSpeed.ofRpm(1300), EngineSpeed.ofRpm(7200)))
+        .need(MixtureNeed.assumedMild())
+        .build();
   }
 
   public static Setting setting() {
-    return new Setting(
-        carburettor(pilot(ScrewKind.MIXTURE)),
-        Intake.openMouth(),
-        JetBore.ofMillimetres(0.51),
-        new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.75)),
-        Cutaway.ofMillimetres(3.75),
-        Length.ofMillimetres(1.8),
-        NeedleJet.of(Diameter.ofMillimetres(2.49)),
-        needle(55),
-        ClipPosition.fromTop(2, 5),
-        JetBore.ofMillimetres(1.18));
+    return Setting.builder()
+        .carburettor(carburettor(pilot(ScrewKind.MIXTURE)))
+        .intake(Intake.openMouth())
+        .pilotJet(JetBore.ofMillimetres(0.51))
+        .screw(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.75)))
+        .cutaway(Cutaway.ofMillimetres(3.75))
+        .idleLift(Length.ofMillimetres(1.8))
+        .needleJet(NeedleJet.of(Diameter.ofMillimetres(2.49)))
+        .needle(needle(55))
+        .clip(ClipPosition.fromTop(2, 5))
+        .mainJet(JetBore.ofMillimetres(1.18))
+        .build();
   }
 
   /** The reference needle, ending at a place that the model lets a caller choose. */
   public static Needle needle(double tip) {
-    return new Needle(
-        "reference needle",
-        Diameter.ofMillimetres(2.33),
-        List.of(new Taper(Length.ofMillimetres(4.75), 0.0226)),
-        5,
-        Length.ofMillimetres(0.85),
-        Length.ofMillimetres(tip));
+    return Needle.builder()
+        .id("reference needle")
+        .cylinder(Diameter.ofMillimetres(2.33))
+        .tapers(List.of(new Taper(Length.ofMillimetres(4.75), 0.0226)))
+        .grooves(5)
+        .groovePitch(Length.ofMillimetres(0.85))
+        .tip(Length.ofMillimetres(tip))
+        .build();
   }
 
   /** The same setting with an air screw, which the reference does not have. */
   public static Setting airScrewSetting() {
     Setting s = setting();
-    return new Setting(
-        carburettor(pilot(ScrewKind.AIR)),
-        s.intake(),
-        s.pilotJet(),
-        new Screw(ScrewKind.AIR, ScrewTurns.of(1.75)),
-        s.cutaway(),
-        s.idleLift(),
-        s.needleJet(),
-        s.needle(),
-        s.clip(),
-        s.mainJet());
+    return Setting.builder()
+        .carburettor(carburettor(pilot(ScrewKind.AIR)))
+        .intake(s.intake())
+        .pilotJet(s.pilotJet())
+        .screw(new Screw(ScrewKind.AIR, ScrewTurns.of(1.75)))
+        .cutaway(s.cutaway())
+        .idleLift(s.idleLift())
+        .needleJet(s.needleJet())
+        .needle(s.needle())
+        .clip(s.clip())
+        .mainJet(s.mainJet())
+        .build();
   }
 
   public static Carburettor carburettor(PilotCircuit pilot) {
-    return new Carburettor(
-        "reference-28",
-        Diameter.ofMillimetres(28),
-        Length.ofMillimetres(2.8),
-        Length.ofMillimetres(11),
-        pilot,
-        new FloatValve(
-            Diameter.ofMillimetres(1.8),
-            Length.ofMillimetres(150),
-            Coefficient.assumed(0.5, "1", "plays no part in the mixture")),
-        FlowCoefficients.assumed());
+    return Carburettor.builder()
+        .id("reference-28")
+        .bore(Diameter.ofMillimetres(28))
+        .needleJetLength(Length.ofMillimetres(2.8))
+        .needleJetHead(Length.ofMillimetres(11))
+        .pilot(pilot)
+        .floatValve(
+            new FloatValve(
+                Diameter.ofMillimetres(1.8),
+                Length.ofMillimetres(150),
+                Coefficient.assumed(0.5, "1", "plays no part in the mixture")))
+        .flow(FlowCoefficients.assumed())
+        .build();
   }
 
   public static PilotCircuit pilot(ScrewKind kind) {
-    return new PilotCircuit(
-        kind,
-        Area.ofSquareMillimetres(0.207),
-        Area.ofSquareMillimetres(0.54),
-        Area.ofSquareMillimetres(0.36),
-        Length.ofMillimetres(0),
-        Length.ofMillimetres(2.1),
-        Length.ofMillimetres(1.0),
-        ScrewTurns.of(4));
+    return PilotCircuit.builder()
+        .screwKind(kind)
+        .areaPerTurn(Area.ofSquareMillimetres(0.207))
+        .fixedArea(Area.ofSquareMillimetres(0.54))
+        .progressionHole(Area.ofSquareMillimetres(0.36))
+        .uncoversFrom(Length.ofMillimetres(0))
+        .uncoversTo(Length.ofMillimetres(2.1))
+        .head(Length.ofMillimetres(1.0))
+        .mostTurns(ScrewTurns.of(4))
+        .build();
   }
 
   public static Air air() {

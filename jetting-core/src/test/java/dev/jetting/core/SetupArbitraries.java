@@ -65,12 +65,13 @@ public final class SetupArbitraries extends DomainContextBase {
     return Combinators.combine(engines(), settings(), airs(), fuels(), numbers(-10, 35))
         .as(
             (engine, setting, air, fuel, warmerBy) ->
-                new Setup(
-                    scaled(engine, byReference(setting.carburettor())),
-                    setting,
-                    air,
-                    fuel,
-                    TemperatureDifference.ofKelvin(warmerBy)));
+                Setup.builder()
+                    .engine(scaled(engine, byReference(setting.carburettor())))
+                    .setting(setting)
+                    .air(air)
+                    .fuel(fuel)
+                    .fuelWarmerBy(TemperatureDifference.ofKelvin(warmerBy))
+                    .build());
   }
 
   @Provide
@@ -98,7 +99,9 @@ public final class SetupArbitraries extends DomainContextBase {
     @Provide
     static Arbitrary<Setup> setups() {
       return Combinators.combine(extremeEngines(), extremeSettings(), airs(), fuels())
-          .as(Setup::new);
+          .as(
+              (engine, setting, air, fuel) ->
+                  Setup.builder().engine(engine).setting(setting).air(air).fuel(fuel).build());
     }
 
     @Provide
@@ -119,15 +122,17 @@ public final class SetupArbitraries extends DomainContextBase {
 
   /** An engine with as much more displacement as the carburettor's bore has more area. */
   private static Engine scaled(Engine e, double byReference) {
-    return new Engine(
-        e.id(),
-        Displacement.ofCubicCentimetres(
-            e.displacement().cubicCentimetres() * byReference * byReference),
-        e.deliveryRatio(),
-        e.induction(),
-        e.exhaust(),
-        e.loadLine(),
-        e.need());
+    return Engine.builder()
+        .id(e.id())
+        .displacement(
+            Displacement.ofCubicCentimetres(
+                e.displacement().cubicCentimetres() * byReference * byReference))
+        .deliveryRatio(e.deliveryRatio())
+        .induction(e.induction())
+        .exhaust(e.exhaust())
+        .loadLine(e.loadLine())
+        .need(e.need())
+        .build();
   }
 
   /** Engines for a carburettor of 30 mm. */
@@ -137,28 +142,30 @@ public final class SetupArbitraries extends DomainContextBase {
             numbers(60, 350), curves(0.3, 1.1), inductions(), exhausts, loadLines())
         .as(
             (cm3, delivery, induction, exhaust, loadLine) ->
-                new Engine(
-                    "some engine",
-                    Displacement.ofCubicCentimetres(cm3),
-                    delivery,
-                    induction,
-                    exhaust,
-                    loadLine,
-                    MixtureNeed.assumedMild()));
+                Engine.builder()
+                    .id("some engine")
+                    .displacement(Displacement.ofCubicCentimetres(cm3))
+                    .deliveryRatio(delivery)
+                    .induction(induction)
+                    .exhaust(exhaust)
+                    .loadLine(loadLine)
+                    .need(MixtureNeed.assumedMild())
+                    .build());
   }
 
   private static Arbitrary<Engine> extremeEngines() {
     return Combinators.combine(oneOf(1, 100, 5000), oneOf(1e-6, 1, 2), inductions(), loadLines())
         .as(
             (cm3, delivery, induction, loadLine) ->
-                new Engine(
-                    "extreme engine",
-                    Displacement.ofCubicCentimetres(cm3),
-                    RpmCurve.constant(delivery),
-                    induction,
-                    Exhaust.reference("none"),
-                    loadLine,
-                    MixtureNeed.assumedMild()));
+                Engine.builder()
+                    .id("extreme engine")
+                    .displacement(Displacement.ofCubicCentimetres(cm3))
+                    .deliveryRatio(RpmCurve.constant(delivery))
+                    .induction(induction)
+                    .exhaust(Exhaust.reference("none"))
+                    .loadLine(loadLine)
+                    .need(MixtureNeed.assumedMild())
+                    .build());
   }
 
   private static Arbitrary<Induction> inductions() {
@@ -168,7 +175,10 @@ public final class SetupArbitraries extends DomainContextBase {
         Combinators.combine(numbers(100, 160), numbers(35, 90))
             .as(
                 (opens, closes) ->
-                    Induction.rotaryValve("valve", invented(opens), invented(closes)));
+                    Induction.rotaryValve("valve")
+                        .opens(invented(opens))
+                        .closes(invented(closes))
+                        .build());
     return Arbitraries.oneOf(
         ports, valves, Arbitraries.of(Induction.reedValve("reed"), Induction.unknown("unknown")));
   }
@@ -246,7 +256,12 @@ public final class SetupArbitraries extends DomainContextBase {
   /** Floats that are meant to be set to 20 mm; in half of the settings they are unknown. */
   private static Arbitrary<Optional<Floats>> floats(Arbitrary<Double> levels) {
     return levels
-        .map(set -> new Floats(FloatLevel.ofMillimetres(set), FloatLevel.ofMillimetres(20)))
+        .map(
+            set ->
+                Floats.builder()
+                    .set(FloatLevel.ofMillimetres(set))
+                    .nominal(FloatLevel.ofMillimetres(20))
+                    .build())
         .optional(0.5);
   }
 
@@ -270,17 +285,19 @@ public final class SetupArbitraries extends DomainContextBase {
       double turns,
       double cutawayByBore,
       Length idleLift) {
-    return new Setting(
-        carburettor,
-        intake,
-        JetBore.ofMillimetres(jets.pilot),
-        new Screw(carburettor.pilot().screwKind(), ScrewTurns.of(turns)),
-        Cutaway.ofMillimetres(Math.min(50, cutawayByBore * carburettor.bore().millimetres())),
-        idleLift,
-        hung.jet,
-        hung.needle,
-        hung.clip,
-        JetBore.ofMillimetres(jets.main));
+    return Setting.builder()
+        .carburettor(carburettor)
+        .intake(intake)
+        .pilotJet(JetBore.ofMillimetres(jets.pilot))
+        .screw(new Screw(carburettor.pilot().screwKind(), ScrewTurns.of(turns)))
+        .cutaway(
+            Cutaway.ofMillimetres(Math.min(50, cutawayByBore * carburettor.bore().millimetres())))
+        .idleLift(idleLift)
+        .needleJet(hung.jet)
+        .needle(hung.needle)
+        .clip(hung.clip)
+        .mainJet(JetBore.ofMillimetres(jets.main))
+        .build();
   }
 
   private static Arbitrary<Jets> jets() {
@@ -309,14 +326,16 @@ public final class SetupArbitraries extends DomainContextBase {
 
   private static Carburettor carburettor(
       double bore, double jetLength, double head, PilotCircuit pilot, FlowCoefficients flow) {
-    return new Carburettor(
-        "some carburettor",
-        Diameter.ofMillimetres(bore),
-        Length.ofMillimetres(jetLength),
-        Length.ofMillimetres(head),
-        pilot,
-        new FloatValve(Diameter.ofMillimetres(2), Length.ofMillimetres(100), invented(0.5)),
-        flow);
+    return Carburettor.builder()
+        .id("some carburettor")
+        .bore(Diameter.ofMillimetres(bore))
+        .needleJetLength(Length.ofMillimetres(jetLength))
+        .needleJetHead(Length.ofMillimetres(head))
+        .pilot(pilot)
+        .floatValve(
+            new FloatValve(Diameter.ofMillimetres(2), Length.ofMillimetres(100), invented(0.5)))
+        .flow(flow)
+        .build();
   }
 
   private static Arbitrary<PilotCircuit> pilots() {
@@ -339,15 +358,16 @@ public final class SetupArbitraries extends DomainContextBase {
       double from,
       double span,
       double head) {
-    return new PilotCircuit(
-        kind,
-        Area.ofSquareMillimetres(perTurn),
-        Area.ofSquareMillimetres(fixed),
-        Area.ofSquareMillimetres(hole),
-        Length.ofMillimetres(from),
-        Length.ofMillimetres(from + span),
-        Length.ofMillimetres(head),
-        ScrewTurns.of(5));
+    return PilotCircuit.builder()
+        .screwKind(kind)
+        .areaPerTurn(Area.ofSquareMillimetres(perTurn))
+        .fixedArea(Area.ofSquareMillimetres(fixed))
+        .progressionHole(Area.ofSquareMillimetres(hole))
+        .uncoversFrom(Length.ofMillimetres(from))
+        .uncoversTo(Length.ofMillimetres(from + span))
+        .head(Length.ofMillimetres(head))
+        .mostTurns(ScrewTurns.of(5))
+        .build();
   }
 
   private static Arbitrary<FlowCoefficients> flowCoefficients() {
@@ -392,19 +412,20 @@ public final class SetupArbitraries extends DomainContextBase {
   }
 
   private static FlowCoefficients flow(double... c) {
-    return new FlowCoefficients(
-        invented(c[0]),
-        invented(c[1]),
-        invented(c[2]),
-        invented(c[3]),
-        invented(c[4]),
-        invented(c[5]),
-        invented(c[6]),
-        invented(c[7]),
-        invented(c[8]),
-        invented(c[9]),
-        invented(c[10]),
-        invented(c[11]));
+    return FlowCoefficients.builder()
+        .upstreamGap(invented(c[0]))
+        .downstreamGap(invented(c[1]))
+        .nozzleClosed(invented(c[2]))
+        .nozzleOpen(invented(c[3]))
+        .nozzleExponent(invented(c[4]))
+        .neckEffect(invented(c[5]))
+        .needleEntryLoss(invented(c[6]))
+        .needleEccentricity(invented(c[7]))
+        .pilotOutlet(invented(c[8]))
+        .pilotBleed(invented(c[9]))
+        .mainJetLength(invented(c[10]))
+        .pilotJetLength(invented(c[11]))
+        .build();
   }
 
   public static Arbitrary<Intake> intakes() {
@@ -471,13 +492,14 @@ public final class SetupArbitraries extends DomainContextBase {
             .map(start -> new Taper(Length.ofMillimetres(start * tip), rate * start))
             .toList();
     Needle needle =
-        new Needle(
-            "some needle",
-            Diameter.ofMillimetres(cylinder),
-            tapers,
-            grooves,
-            Length.ofMillimetres(pitch),
-            Length.ofMillimetres(tip));
+        Needle.builder()
+            .id("some needle")
+            .cylinder(Diameter.ofMillimetres(cylinder))
+            .tapers(tapers)
+            .grooves(grooves)
+            .groovePitch(Length.ofMillimetres(pitch))
+            .tip(Length.ofMillimetres(tip))
+            .build();
     return new Hung(
         new NeedleJet(Diameter.ofMillimetres(bore), Length.ofMillimetres(neck)),
         needle,

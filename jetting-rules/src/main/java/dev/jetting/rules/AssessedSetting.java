@@ -11,6 +11,7 @@ import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.risk.WorstSpot;
+import dev.jetting.rules.risk.WorstSpot.Day;
 import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.units.ThrottleOpening;
 import java.util.HashMap;
@@ -213,7 +214,7 @@ public record AssessedSetting(
 
   /** {@return where the lean risk is greatest, over all days, openings and ridden speeds} */
   public WorstSpot worst() {
-    return WorstSpot.of(profile, coldest, hottest);
+    return WorstSpot.of(Map.of(Day.TODAY, profile, Day.COLDEST, coldest, Day.HOTTEST, hottest));
   }
 
   /** {@return the setup} */

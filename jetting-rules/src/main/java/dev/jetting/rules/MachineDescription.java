@@ -613,7 +613,13 @@ public final class MachineDescription {
     private Setup setup(Set<MachineValue> typical, Map<String, Coefficient> assumptions) {
       Engine ridden = engine(typical, assumptions);
       Setting setting = setting(typical, assumptions);
-      Setup setup = new Setup(ridden, setting, air(typical), fuel(typical));
+      Setup setup =
+          Setup.builder()
+              .engine(ridden)
+              .setting(setting)
+              .air(air(typical))
+              .fuel(fuel(typical))
+              .build();
       assume(typical, Set.of(MachineValue.IDLE_LIFT, MachineValue.FUEL_WARMTH));
       return setup;
     }
@@ -623,11 +629,12 @@ public final class MachineDescription {
         return engine;
       }
       TypicalEngine usual =
-          new TypicalEngine(
-              Objects.requireNonNull(displacement),
-              Objects.requireNonNull(tune),
-              Optional.ofNullable(cooling).orElse(Cooling.AIR),
-              Optional.ofNullable(induction).orElse(InductionKind.UNKNOWN));
+          TypicalEngine.builder()
+              .displacement(Objects.requireNonNull(displacement))
+              .tune(Objects.requireNonNull(tune))
+              .cooling(Optional.ofNullable(cooling).orElse(Cooling.AIR))
+              .induction(Optional.ofNullable(induction).orElse(InductionKind.UNKNOWN))
+              .build();
       assume(typical, OF_ENGINE);
       assumptions.put("factor on the mixture needed, by cooling", usual.cooling().needFactor());
       return usual.engine();
@@ -738,7 +745,12 @@ public final class MachineDescription {
             "accepted lean risk",
             Coefficient.assumed(0.1, "1", "the owner's to choose; state it to replace it"));
       }
-      return new Riding(accepted, RidingProfile.assumedRoad(), at(day, cold), at(day, hot));
+      return Riding.builder()
+          .acceptedRisk(accepted)
+          .profile(RidingProfile.assumedRoad())
+          .coldest(at(day, cold))
+          .hottest(at(day, hot))
+          .build();
     }
 
     private static Air at(Air day, double celsius) {

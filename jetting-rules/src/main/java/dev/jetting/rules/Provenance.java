@@ -187,14 +187,15 @@ public final class Provenance {
    */
   public Engine provenEngine(Engine now) {
     Engine then = engine.orElse(now);
-    return new Engine(
-        then.id(),
-        cylinder.map(ProvenCylinder::displacement).orElse(then.displacement()),
-        cylinder.map(ProvenCylinder::deliveryRatio).orElse(then.deliveryRatio()),
-        induction.orElse(then.induction()),
-        exhaust.orElse(then.exhaust()),
-        then.loadLine(),
-        then.need());
+    return Engine.builder()
+        .id(then.id())
+        .displacement(cylinder.map(ProvenCylinder::displacement).orElse(then.displacement()))
+        .deliveryRatio(cylinder.map(ProvenCylinder::deliveryRatio).orElse(then.deliveryRatio()))
+        .induction(induction.orElse(then.induction()))
+        .exhaust(exhaust.orElse(then.exhaust()))
+        .loadLine(then.loadLine())
+        .need(then.need())
+        .build();
   }
 
   /**

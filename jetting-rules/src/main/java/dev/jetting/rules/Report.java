@@ -6,6 +6,7 @@ import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.risk.WorstSpot;
+import dev.jetting.rules.risk.WorstSpot.Day;
 import dev.jetting.rules.text.Message;
 import dev.jetting.rules.text.Wording;
 import dev.jetting.units.Lambda;
@@ -212,7 +213,8 @@ public record Report(
 
   /** {@return where the lean risk is greatest, over all days, openings and ridden speeds} */
   public WorstSpot worst() {
-    return WorstSpot.of(profile, coldestDay, hottestDay);
+    return WorstSpot.of(
+        Map.of(Day.TODAY, profile, Day.COLDEST, coldestDay, Day.HOTTEST, hottestDay));
   }
 
   /**

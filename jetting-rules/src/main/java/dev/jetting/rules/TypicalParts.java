@@ -34,23 +34,29 @@ public final class TypicalParts {
     double main = setting.mainJet().hundredths();
     double needleJet = setting.needleJet().bore().millimetres() * 100;
     double cutaway = setting.cutaway().tenths();
-    return new PartsAtHand(
-        series(pilot, pilot - 12, pilot + 12, TypicalParts::pilotStep, JetBore::ofHundredths),
-        series(cutaway, cutaway - 15, cutaway + 15, size -> 5, Cutaway::ofTenths).stream()
-            .filter(slide -> slide.isLessThan(Cutaway.ofMillimetres(bore(setting))))
-            .toList(),
-        series(
-                needleJet,
-                needleJet - 6,
-                needleJet + 6,
-                size -> 2,
-                size ->
-                    new NeedleJet(Diameter.ofMillimetres(size / 100), setting.needleJet().neck()))
-            .stream()
-            .filter(jet -> jet.bore().isMoreThan(setting.needle().cylinder()))
-            .toList(),
-        List.of(),
-        series(main, main * 0.8, main * 1.2, TypicalParts::mainStep, JetBore::ofHundredths));
+    return PartsAtHand.builder()
+        .pilotJets(
+            series(pilot, pilot - 12, pilot + 12, TypicalParts::pilotStep, JetBore::ofHundredths))
+        .cutaways(
+            series(cutaway, cutaway - 15, cutaway + 15, size -> 5, Cutaway::ofTenths).stream()
+                .filter(slide -> slide.isLessThan(Cutaway.ofMillimetres(bore(setting))))
+                .toList())
+        .needleJets(
+            series(
+                    needleJet,
+                    needleJet - 6,
+                    needleJet + 6,
+                    size -> 2,
+                    size ->
+                        new NeedleJet(
+                            Diameter.ofMillimetres(size / 100), setting.needleJet().neck()))
+                .stream()
+                .filter(jet -> jet.bore().isMoreThan(setting.needle().cylinder()))
+                .toList())
+        .needles(List.of())
+        .mainJets(
+            series(main, main * 0.8, main * 1.2, TypicalParts::mainStep, JetBore::ofHundredths))
+        .build();
   }
 
   private static double bore(Setting setting) {

@@ -33,7 +33,6 @@ import dev.jetting.units.Temperature;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class AssessedSettingTest {
@@ -137,42 +136,50 @@ class AssessedSettingTest {
     Carburettor c = ALL_ROUND.carburettor();
     PilotCircuit its = c.pilot();
     PilotCircuit late =
-        new PilotCircuit(
-            its.screwKind(),
-            its.areaPerTurn(),
-            Area.ofSquareMillimetres(0.62),
-            its.progressionHole(),
-            Length.ofMillimetres(0.5),
-            Length.ofMillimetres(2.5),
-            its.head(),
-            its.mostTurns());
+        PilotCircuit.builder()
+            .screwKind(its.screwKind())
+            .areaPerTurn(its.areaPerTurn())
+            .fixedArea(Area.ofSquareMillimetres(0.62))
+            .progressionHole(its.progressionHole())
+            .uncoversFrom(Length.ofMillimetres(0.5))
+            .uncoversTo(Length.ofMillimetres(2.5))
+            .head(its.head())
+            .mostTurns(its.mostTurns())
+            .build();
     Carburettor carburettor =
-        new Carburettor(
-            c.id(),
-            c.bore(),
-            c.needleJetLength(),
-            c.needleJetHead(),
-            late,
-            c.floatValve(),
-            c.flow());
-    return new Setting(
-        carburettor,
-        ALL_ROUND.intake(),
-        JetBore.ofHundredths(pilot),
-        new Screw(ScrewKind.MIXTURE, ScrewTurns.of(turns)),
-        Cutaway.ofMillimetres(cutaway),
-        Length.ofMillimetres(0.9),
-        TwoHundred.needleJet(needleJet),
-        ALL_ROUND.needle(),
-        ALL_ROUND.clip(),
-        ALL_ROUND.mainJet(),
-        Optional.empty());
+        Carburettor.builder()
+            .id(c.id())
+            .bore(c.bore())
+            .needleJetLength(c.needleJetLength())
+            .needleJetHead(c.needleJetHead())
+            .pilot(late)
+            .floatValve(c.floatValve())
+            .flow(c.flow())
+            .build();
+    return Setting.builder()
+        .carburettor(carburettor)
+        .intake(ALL_ROUND.intake())
+        .pilotJet(JetBore.ofHundredths(pilot))
+        .screw(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(turns)))
+        .cutaway(Cutaway.ofMillimetres(cutaway))
+        .idleLift(Length.ofMillimetres(0.9))
+        .needleJet(TwoHundred.needleJet(needleJet))
+        .needle(ALL_ROUND.needle())
+        .clip(ALL_ROUND.clip())
+        .mainJet(ALL_ROUND.mainJet())
+        .build();
   }
 
   private static SetupSheet sheet(Setting setting, Air coldest, Air hottest) {
     SetupSheet one = TwoHundred.sheet(STANDARD, setting);
     Riding riding = one.riding();
-    return one.withRiding(new Riding(riding.acceptedRisk(), riding.profile(), coldest, hottest));
+    return one.withRiding(
+        Riding.builder()
+            .acceptedRisk(riding.acceptedRisk())
+            .profile(riding.profile())
+            .coldest(coldest)
+            .hottest(hottest)
+            .build());
   }
 
   private static Air day(double celsius) {

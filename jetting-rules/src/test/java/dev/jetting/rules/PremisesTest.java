@@ -34,7 +34,12 @@ class PremisesTest {
             Temperature.ofCelsius(-5),
             RelativeHumidity.ofPercent(60));
     return sheet.withRiding(
-        new Riding(riding.acceptedRisk(), riding.profile(), frost, riding.hottest()));
+        Riding.builder()
+            .acceptedRisk(riding.acceptedRisk())
+            .profile(riding.profile())
+            .coldest(frost)
+            .hottest(riding.hottest())
+            .build());
   }
 
   @Test
@@ -47,7 +52,12 @@ class PremisesTest {
     Riding riding = SHEET.riding();
     SetupSheet bold =
         SHEET.withRiding(
-            new Riding(Probability.of(0.4), riding.profile(), riding.coldest(), riding.hottest()));
+            Riding.builder()
+                .acceptedRisk(Probability.of(0.4))
+                .profile(riding.profile())
+                .coldest(riding.coldest())
+                .hottest(riding.hottest())
+                .build());
     assertThat(Premises.of(bold))
         .extracting(Message::text)
         .containsExactly("A lean risk of 40 % is accepted at every opening, more than 10 %.");
@@ -61,8 +71,12 @@ class PremisesTest {
   void singleDay_isNoticed() {
     Riding riding = SHEET.riding();
     Riding today =
-        new Riding(
-            riding.acceptedRisk(), riding.profile(), SHEET.setup().air(), SHEET.setup().air());
+        Riding.builder()
+            .acceptedRisk(riding.acceptedRisk())
+            .profile(riding.profile())
+            .coldest(SHEET.setup().air())
+            .hottest(SHEET.setup().air())
+            .build();
     assertThat(Premises.of(SHEET.withRiding(today)))
         .extracting(Message::text)
         .containsExactly(
@@ -88,7 +102,11 @@ class PremisesTest {
     Coefficient wide = Coefficient.sourced(1.4, "1", "a book of the caller's");
     Coefficient small = Coefficient.sourced(0.01, "1", "a book of the caller's");
     MixtureLimits lax =
-        MixtureLimits.margins(wide, Coefficient.assumed(0.8, "1", "as the library"), wide);
+        MixtureLimits.margins()
+            .lean(wide)
+            .rich(Coefficient.assumed(0.8, "1", "as the library"))
+            .overrun(wide)
+            .build();
     RiskModel caller = new RiskModel(lax, ours.uncertainty().withMain(small), ours.steps());
     SetupSheet sheet = SHEET.withRiding(SHEET.riding().withSpeeds(RiddenSpeeds.levelRoad()));
     Report report = Rulebook.of("book", "1", List.of()).evaluate(AssessedSetting.of(sheet, caller));

@@ -60,7 +60,11 @@ class ProvenanceTest {
   void provenSetup_withWear_hasTheWiderJetAndTheThinnerNeedle() {
     Setting then =
         Provenance.builder()
-            .needleWear(new NeedleWear(Length.ofMillimetres(0.02), Length.ofMillimetres(0.01)))
+            .needleWear(
+                NeedleWear.builder()
+                    .needleJet(Length.ofMillimetres(0.02))
+                    .needle(Length.ofMillimetres(0.01))
+                    .build())
             .build()
             .provenSetup(NOW)
             .setting();
@@ -90,7 +94,11 @@ class ProvenanceTest {
   void withSetup_keepsWearAndObservationsAndNumbers() {
     Provenance provenance =
         Provenance.builder()
-            .needleWear(new NeedleWear(Length.ofMillimetres(0.02), Length.ofMillimetres(0)))
+            .needleWear(
+                NeedleWear.builder()
+                    .needleJet(Length.ofMillimetres(0.02))
+                    .needle(Length.ofMillimetres(0))
+                    .build())
             .observed(new ProvenObservation(ThrottleOpening.FULL, new Evidence.Proven()))
             .mainJetFlow(JetFlow.ofCubicCentimetresPerMinute(187))
             .build();
@@ -155,10 +163,20 @@ class ProvenanceTest {
   @Test
   void needleWear_outOfRange_isRefused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new NeedleWear(Length.ofMillimetres(0.3), Length.ofMillimetres(0)))
+        .isThrownBy(
+            () ->
+                NeedleWear.builder()
+                    .needleJet(Length.ofMillimetres(0.3))
+                    .needle(Length.ofMillimetres(0))
+                    .build())
         .withMessage("wear of the needle jet 0.3 mm: allowed 0 mm to 0.2 mm");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new NeedleWear(Length.ofMillimetres(0), Length.ofMillimetres(0.21)))
+        .isThrownBy(
+            () ->
+                NeedleWear.builder()
+                    .needleJet(Length.ofMillimetres(0))
+                    .needle(Length.ofMillimetres(0.21))
+                    .build())
         .withMessageStartingWith("wear of the needle 0.21 mm");
   }
 }

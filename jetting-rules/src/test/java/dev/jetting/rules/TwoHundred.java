@@ -51,20 +51,21 @@ public final class TwoHundred {
 
   /** A standard engine with a simple expansion exhaust. */
   public static final Engine STANDARD =
-      new Engine(
-          "standard 200 with a simple expansion exhaust",
-          Displacement.ofCubicCentimetres(200),
-          RpmCurve.of(RpmCurve.Point.of(1400, 0.50), RpmCurve.Point.of(7500, 0.72)),
-          valve("standard", 130, 55),
-          Exhaust.reference("simple expansion exhaust"),
-          new LoadLine(EngineSpeed.ofRpm(1400), EngineSpeed.ofRpm(7500)),
-          MixtureNeed.assumedMild());
+      Engine.builder()
+          .id("standard 200 with a simple expansion exhaust")
+          .displacement(Displacement.ofCubicCentimetres(200))
+          .deliveryRatio(RpmCurve.of(RpmCurve.Point.of(1400, 0.50), RpmCurve.Point.of(7500, 0.72)))
+          .induction(valve("standard", 130, 55))
+          .exhaust(Exhaust.reference("simple expansion exhaust"))
+          .loadLine(new LoadLine(EngineSpeed.ofRpm(1400), EngineSpeed.ofRpm(7500)))
+          .need(MixtureNeed.assumedMild())
+          .build();
 
   private static Induction valve(String tune, double opens, double closes) {
-    return Induction.rotaryValve(
-        "rotary valve, " + tune,
-        Coefficient.assumed(opens, "°", "invented"),
-        Coefficient.assumed(closes, "°", "invented"));
+    return Induction.rotaryValve("rotary valve, " + tune)
+        .opens(Coefficient.assumed(opens, "°", "invented"))
+        .closes(Coefficient.assumed(closes, "°", "invented"))
+        .build();
   }
 
   /**
@@ -74,34 +75,39 @@ public final class TwoHundred {
    * @param cubicCentimetres displacement
    */
   public static Engine tuned(double cubicCentimetres) {
-    return new Engine(
-        "tuned engine",
-        Displacement.ofCubicCentimetres(cubicCentimetres),
-        RpmCurve.of(
-            RpmCurve.Point.of(1400, 0.50),
-            RpmCurve.Point.of(5000, 0.62),
-            RpmCurve.Point.of(8500, 0.92)),
-        valve("tuned", 135, 62),
-        Exhaust.reference("tuned expansion exhaust"),
-        new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(8500)),
-        MixtureNeed.assumedTuned());
+    return Engine.builder()
+        .id("tuned engine")
+        .displacement(Displacement.ofCubicCentimetres(cubicCentimetres))
+        .deliveryRatio(
+            RpmCurve.of(
+                RpmCurve.Point.of(1400, 0.50),
+                RpmCurve.Point.of(5000, 0.62),
+                RpmCurve.Point.of(8500, 0.92)))
+        .induction(valve("tuned", 135, 62))
+        .exhaust(Exhaust.reference("tuned expansion exhaust"))
+        .loadLine(new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(8500)))
+        .need(MixtureNeed.assumedTuned())
+        .build();
   }
 
   /** A very mild engine with a restrictive exhaust. */
   public static final Engine VERY_MILD =
-      new Engine(
-          "very mild 200",
-          Displacement.ofCubicCentimetres(200),
-          RpmCurve.of(
-              RpmCurve.Point.of(1400, 0.50),
-              RpmCurve.Point.of(4000, 0.60),
-              RpmCurve.Point.of(6000, 0.55)),
-          valve("very mild", 125, 50),
-          new Exhaust(
-              "restrictive exhaust",
-              RpmCurve.of(RpmCurve.Point.of(3000, 1), RpmCurve.Point.of(6000, 0.85))),
-          new LoadLine(EngineSpeed.ofRpm(1400), EngineSpeed.ofRpm(6000)),
-          MixtureNeed.assumedVeryMild());
+      Engine.builder()
+          .id("very mild 200")
+          .displacement(Displacement.ofCubicCentimetres(200))
+          .deliveryRatio(
+              RpmCurve.of(
+                  RpmCurve.Point.of(1400, 0.50),
+                  RpmCurve.Point.of(4000, 0.60),
+                  RpmCurve.Point.of(6000, 0.55)))
+          .induction(valve("very mild", 125, 50))
+          .exhaust(
+              new Exhaust(
+                  "restrictive exhaust",
+                  RpmCurve.of(RpmCurve.Point.of(3000, 1), RpmCurve.Point.of(6000, 0.85))))
+          .loadLine(new LoadLine(EngineSpeed.ofRpm(1400), EngineSpeed.ofRpm(6000)))
+          .need(MixtureNeed.assumedVeryMild())
+          .build();
 
   /** A filter that costs some power. */
   public static final Intake FILTER = Intake.filter("filter", Area.ofSquareMillimetres(700));
@@ -116,17 +122,18 @@ public final class TwoHundred {
 
   /** The setting that common practice calls all-round. */
   public static final Setting ALL_ROUND =
-      new Setting(
-          CARBURETTOR,
-          Intake.openMouth(),
-          JetBore.ofMillimetres(0.55),
-          new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)),
-          Cutaway.ofMillimetres(4),
-          Length.ofMillimetres(2),
-          needleJet(2.66),
-          NEEDLE,
-          ClipPosition.fromTop(2, 5),
-          JetBore.ofMillimetres(1.26));
+      Setting.builder()
+          .carburettor(CARBURETTOR)
+          .intake(Intake.openMouth())
+          .pilotJet(JetBore.ofMillimetres(0.55))
+          .screw(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)))
+          .cutaway(Cutaway.ofMillimetres(4))
+          .idleLift(Length.ofMillimetres(2))
+          .needleJet(needleJet(2.66))
+          .needle(NEEDLE)
+          .clip(ClipPosition.fromTop(2, 5))
+          .mainJet(JetBore.ofMillimetres(1.26))
+          .build();
 
   /** A mild spring day at the sea. */
   public static final Air DAY =
@@ -140,37 +147,42 @@ public final class TwoHundred {
 
   /** A carburettor of the reference geometry. */
   public static Carburettor carburettor(ScrewKind kind, double floatValveSeat) {
-    return new Carburettor(
-        "30 mm slide carburettor",
-        Diameter.ofMillimetres(30),
-        Length.ofMillimetres(3),
-        Length.ofMillimetres(12),
-        new PilotCircuit(
-            kind,
-            Area.ofSquareMillimetres(0.286),
-            Area.ofSquareMillimetres(0.62),
-            Area.ofSquareMillimetres(0.413),
-            Length.ofMillimetres(0),
-            Length.ofMillimetres(2.25),
-            Length.ofMillimetres(1),
-            ScrewTurns.of(3)),
-        new FloatValve(
-            Diameter.ofMillimetres(floatValveSeat),
-            Length.ofMillimetres(150),
-            Coefficient.assumed(0.6, "1", "tap and hose included")),
-        FlowCoefficients.assumed());
+    return Carburettor.builder()
+        .id("30 mm slide carburettor")
+        .bore(Diameter.ofMillimetres(30))
+        .needleJetLength(Length.ofMillimetres(3))
+        .needleJetHead(Length.ofMillimetres(12))
+        .pilot(
+            PilotCircuit.builder()
+                .screwKind(kind)
+                .areaPerTurn(Area.ofSquareMillimetres(0.286))
+                .fixedArea(Area.ofSquareMillimetres(0.62))
+                .progressionHole(Area.ofSquareMillimetres(0.413))
+                .uncoversFrom(Length.ofMillimetres(0))
+                .uncoversTo(Length.ofMillimetres(2.25))
+                .head(Length.ofMillimetres(1))
+                .mostTurns(ScrewTurns.of(3))
+                .build())
+        .floatValve(
+            new FloatValve(
+                Diameter.ofMillimetres(floatValveSeat),
+                Length.ofMillimetres(150),
+                Coefficient.assumed(0.6, "1", "tap and hose included")))
+        .flow(FlowCoefficients.assumed())
+        .build();
   }
 
   /** A carburettor of the reference geometry with another bore. */
   public static Carburettor carburettor(Diameter bore) {
-    return new Carburettor(
-        "slide carburettor of another bore",
-        bore,
-        CARBURETTOR.needleJetLength(),
-        CARBURETTOR.needleJetHead(),
-        CARBURETTOR.pilot(),
-        CARBURETTOR.floatValve(),
-        CARBURETTOR.flow());
+    return Carburettor.builder()
+        .id("slide carburettor of another bore")
+        .bore(bore)
+        .needleJetLength(CARBURETTOR.needleJetLength())
+        .needleJetHead(CARBURETTOR.needleJetHead())
+        .pilot(CARBURETTOR.pilot())
+        .floatValve(CARBURETTOR.floatValve())
+        .flow(CARBURETTOR.flow())
+        .build();
   }
 
   /** A needle jet with the reference neck. */
@@ -180,21 +192,28 @@ public final class TwoHundred {
 
   /** A needle of the invented shape. */
   public static Needle needle(String id, double cylinder) {
-    return new Needle(
-        id,
-        Diameter.ofMillimetres(cylinder),
-        List.of(new Taper(Length.ofMillimetres(5.1), 0.0226)),
-        5,
-        Length.ofMillimetres(0.9),
-        Length.ofMillimetres(45));
+    return Needle.builder()
+        .id(id)
+        .cylinder(Diameter.ofMillimetres(cylinder))
+        .tapers(List.of(new Taper(Length.ofMillimetres(5.1), 0.0226)))
+        .grooves(5)
+        .groovePitch(Length.ofMillimetres(0.9))
+        .tip(Length.ofMillimetres(45))
+        .build();
   }
 
   /** The setting on the engine, on the mild day, one risk in ten accepted. */
   public static SetupSheet sheet(Engine engine, Setting setting) {
     return SetupSheet.builder()
         .title("facts of the trade")
-        .setup(new Setup(engine, setting, DAY, FUEL))
-        .riding(new Riding(Probability.of(0.1), RidingProfile.assumedRoad(), DAY, DAY))
+        .setup(Setup.builder().engine(engine).setting(setting).air(DAY).fuel(FUEL).build())
+        .riding(
+            Riding.builder()
+                .acceptedRisk(Probability.of(0.1))
+                .profile(RidingProfile.assumedRoad())
+                .coldest(DAY)
+                .hottest(DAY)
+                .build())
         .build();
   }
 

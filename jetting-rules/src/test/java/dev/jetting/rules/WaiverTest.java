@@ -224,11 +224,12 @@ class WaiverTest {
     SetupSheet mild =
         TwoHundred.sheet(STANDARD, ALL_ROUND.withPilotJet(JetBore.ofMillimetres(0.5)));
     Riding bold =
-        new Riding(
-            Probability.of(0.5),
-            mild.riding().profile(),
-            mild.riding().coldest(),
-            mild.riding().hottest());
+        Riding.builder()
+            .acceptedRisk(Probability.of(0.5))
+            .profile(mild.riding().profile())
+            .coldest(mild.riding().coldest())
+            .hottest(mild.riding().hottest())
+            .build();
     SetupSheet sheet = mild.withRiding(bold);
     AssessedSetting setting = AssessedSetting.of(sheet);
     assertThat(setting.profile().above(bold.acceptedRisk())).isEmpty();
@@ -286,8 +287,12 @@ class WaiverTest {
             Temperature.ofCelsius(-15),
             RelativeHumidity.ofPercent(60));
     Riding riding =
-        new Riding(
-            mild.riding().acceptedRisk(), mild.riding().profile(), frost, mild.riding().hottest());
+        Riding.builder()
+            .acceptedRisk(mild.riding().acceptedRisk())
+            .profile(mild.riding().profile())
+            .coldest(frost)
+            .hottest(mild.riding().hottest())
+            .build();
     return mild.withRiding(riding);
   }
 

@@ -40,15 +40,14 @@ public final class AirFuelRatio extends Scalar<AirFuelRatio> {
   }
 
   /**
-   * Returns the ratio of two flows.
+   * Returns the λ of this mixture in a fuel.
    *
-   * @param air dry air
-   * @param fuel fuel, more than none
-   * @return the air flow over the fuel flow
-   * @throws QuantityException if the quotient is out of range, as it is without air or without fuel
+   * @param stoichiometric air to fuel where neither is left over, for the fuel
+   * @return this ratio over the stoichiometric one
+   * @throws QuantityException if the quotient is out of range
    */
-  public static AirFuelRatio from(MassFlow air, MassFlow fuel) {
-    return new AirFuelRatio(KIND.check(given(air, "air") / given(fuel, "fuel")));
+  public Lambda lambda(AirFuelRatio stoichiometric) {
+    return Lambda.of(canonical / given(stoichiometric, "stoichiometric"));
   }
 
   /**

@@ -27,19 +27,6 @@ public final class Lambda extends Scalar<Lambda> {
   }
 
   /**
-   * Returns the λ of a mixture.
-   *
-   * @param mixture air to fuel in the mixture, by mass
-   * @param stoichiometric air to fuel where neither is left over, for the same fuel
-   * @return the quotient of the two
-   * @throws QuantityException if the quotient is out of range
-   */
-  public static Lambda from(AirFuelRatio mixture, AirFuelRatio stoichiometric) {
-    return new Lambda(
-        KIND.check(given(mixture, "mixture") / given(stoichiometric, "stoichiometric")));
-  }
-
-  /**
    * Reads a λ.
    *
    * @param text such as {@code 0.88}

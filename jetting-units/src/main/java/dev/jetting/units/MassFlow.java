@@ -118,6 +118,17 @@ public final class MassFlow extends Scalar<MassFlow> {
     return new MassFlow(KIND.check(Sum.of(canonical, given(other, "other"))));
   }
 
+  /**
+   * Returns the air-fuel ratio of this flow of dry air with a flow of fuel.
+   *
+   * @param fuel the fuel, more than none
+   * @return this over the fuel
+   * @throws QuantityException if the quotient is out of range, as it is without air or without fuel
+   */
+  public AirFuelRatio airToFuel(MassFlow fuel) {
+    return AirFuelRatio.of(canonical / given(fuel, "fuel"));
+  }
+
   @Override
   Kind kind() {
     return KIND;

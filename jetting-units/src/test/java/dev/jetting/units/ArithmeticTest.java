@@ -66,14 +66,13 @@ class ArithmeticTest {
   void lambda_andAirFuelRatio_areTiedByTheFuel() {
     AirFuelRatio petrol = AirFuelRatio.of(14.7);
 
-    assertThat(Lambda.from(AirFuelRatio.of(12), petrol).value()).isEqualTo(12 / 14.7);
-    assertThat(Lambda.from(petrol, petrol)).isEqualTo(Lambda.of(1));
+    assertThat(AirFuelRatio.of(12).lambda(petrol).value()).isEqualTo(12 / 14.7);
+    assertThat(petrol.lambda(petrol)).isEqualTo(Lambda.of(1));
     assertThat(AirFuelRatio.from(Lambda.of(0.5), AirFuelRatio.of(9)))
         .isEqualTo(AirFuelRatio.of(4.5));
-    assertThat(AirFuelRatio.from(MassFlow.ofGramsPerSecond(24), MassFlow.ofKilogramsPerHour(7.2)))
+    assertThat(MassFlow.ofGramsPerSecond(24).airToFuel(MassFlow.ofKilogramsPerHour(7.2)))
         .isEqualTo(AirFuelRatio.of(12));
-    assertThatThrownBy(
-            () -> AirFuelRatio.from(MassFlow.ofGramsPerSecond(1), MassFlow.ofGramsPerSecond(0)))
+    assertThatThrownBy(() -> MassFlow.ofGramsPerSecond(1).airToFuel(MassFlow.ofGramsPerSecond(0)))
         .hasMessageStartingWith("air-fuel ratio Infinity:1: allowed");
   }
 

@@ -136,11 +136,12 @@ class RuleAuthorTest {
                     .withSetting(
                         plain.setup().setting().withMainJet(JetBore.ofMillimetres(mainJet))))
             .riding(
-                new Riding(
-                    plain.riding().acceptedRisk(),
-                    plain.riding().profile(),
-                    frost,
-                    plain.riding().hottest()))
+                Riding.builder()
+                    .acceptedRisk(plain.riding().acceptedRisk())
+                    .profile(plain.riding().profile())
+                    .coldest(frost)
+                    .hottest(plain.riding().hottest())
+                    .build())
             .parts(plain.parts())
             .build();
     return Rulebook.of("test", "1", List.of())

@@ -159,7 +159,7 @@ final class Walk {
     MachineResult machine = open.machines().get(0);
     List<KitWaiver> waivers =
         machine.findings().stream()
-            .map(found -> KitWaiver.of(open, machine, found, "A. Weaver", "For a short track."))
+            .map(found -> KitWaiver.of(open, machine, found).by("A. Weaver").because("Short runs."))
             .toList();
     KitValidation waived = validator.waiving(waivers, today).validate(kit, KitDepth.SETTING);
     // end of step

@@ -8,6 +8,7 @@ import dev.jetting.units.Density;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.MassFlow;
 import dev.jetting.units.Pressure;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The simple carburettor of the textbooks: air through a venturi and fuel through a jet under one
@@ -186,5 +187,85 @@ public record ElementaryCarburettor(Passage air, Passage fuel) {
         * air.area().squareMillimetres()
         / (fuel.coefficient() * fuel.area().squareMillimetres())
         * Math.sqrt(air.fluid().kilogramsPerCubicMetre() / fuel.fluid().kilogramsPerCubicMetre());
+  }
+
+  /** {@return a builder of a carburettor, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this carburettor set} */
+  public Builder toBuilder() {
+    Builder builder = new Builder();
+    builder.air = air;
+    builder.fuel = fuel;
+    return builder;
+  }
+
+  /**
+   * Returns this carburettor with another value of one component; all else stays.
+   *
+   * @param air the venturi throat, without a head; not null
+   * @return the changed carburettor
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ElementaryCarburettor withAir(Passage air) {
+    Builder builder = toBuilder();
+    builder.air = air;
+    return builder.build();
+  }
+
+  /**
+   * Returns this carburettor with another value of one component; all else stays.
+   *
+   * @param fuel the jet, its head the height of the nozzle lip above the fuel level; not null
+   * @return the changed carburettor
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public ElementaryCarburettor withFuel(Passage fuel) {
+    Builder builder = toBuilder();
+    builder.fuel = fuel;
+    return builder.build();
+  }
+
+  /** Names each component of a carburettor, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable Passage air;
+    private @Nullable Passage fuel;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value the venturi throat, without a head; not null
+     * @return this builder
+     */
+    public Builder air(Passage value) {
+      air = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the jet, its head the height of the nozzle lip above the fuel level; not null
+     * @return this builder
+     */
+    public Builder fuel(Passage value) {
+      fuel = value;
+      return this;
+    }
+
+    /**
+     * Builds the carburettor.
+     *
+     * @return the carburettor
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public ElementaryCarburettor build() {
+      return new ElementaryCarburettor(
+          Checks.present("carburettor", "air", air), Checks.present("carburettor", "fuel", fuel));
+    }
   }
 }

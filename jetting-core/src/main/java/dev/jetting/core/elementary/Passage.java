@@ -10,6 +10,7 @@ import dev.jetting.units.Length;
 import dev.jetting.units.MassFlow;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.number.Decimals;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A passage with a constant coefficient for a fluid that keeps its density: ṁ = C A √(2 ρ (Δp − ρ g
@@ -192,5 +193,114 @@ public record Passage(Area area, double coefficient, Density fluid, Length head)
         + fluid
         + ", head "
         + head;
+  }
+
+  /** {@return a builder of a passage, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this passage set} */
+  public Builder toBuilder() {
+    Builder builder = new Builder();
+    builder.area = area;
+    builder.coefficient = coefficient;
+    builder.fluid = fluid;
+    builder.head = head;
+    return builder;
+  }
+
+  /**
+   * Returns this passage with another value of one component; all else stays.
+   *
+   * @param area cross-section, above 0; not null
+   * @return the changed passage
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Passage withArea(Area area) {
+    Builder builder = toBuilder();
+    builder.area = area;
+    return builder.build();
+  }
+
+  /**
+   * Returns this passage with another value of one component; all else stays.
+   *
+   * @param coefficient C, discharge or velocity coefficient, above 0 to 1
+   * @return the changed passage
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Passage withCoefficient(double coefficient) {
+    Builder builder = toBuilder();
+    builder.coefficient = coefficient;
+    return builder.build();
+  }
+
+  /** Names each component of a passage, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable Area area;
+    private @Nullable Double coefficient;
+    private @Nullable Density fluid;
+    private @Nullable Length head;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value cross-section, above 0; not null
+     * @return this builder
+     */
+    public Builder area(Area value) {
+      area = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value C, discharge or velocity coefficient, above 0 to 1
+     * @return this builder
+     */
+    public Builder coefficient(double value) {
+      coefficient = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value density of what flows; not null
+     * @return this builder
+     */
+    public Builder fluid(Density value) {
+      fluid = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value how far the fluid must be lifted before it flows; not null
+     * @return this builder
+     */
+    public Builder head(Length value) {
+      head = value;
+      return this;
+    }
+
+    /**
+     * Builds the passage.
+     *
+     * @return the passage
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public Passage build() {
+      return new Passage(
+          Checks.present("passage", "area", area),
+          Checks.present("passage", "coefficient", coefficient),
+          Checks.present("passage", "fluid", fluid),
+          Checks.present("passage", "head", head));
+    }
   }
 }

@@ -4,6 +4,7 @@ import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.units.number.Decimals;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How the inlet of a crankcase-scavenged engine breathes: what opens it, and when.
@@ -67,13 +68,10 @@ public record Induction(String id, InductionKind kind, Coefficient opens, Coeffi
    * A rotary valve.
    *
    * @param id plain name
-   * @param opens degrees before top dead centre at which it begins to open, 40 to 180
-   * @param closes degrees after top dead centre at which it is shut, 20 to 120
-   * @return the induction
-   * @throws IllegalArgumentException if the id is blank or an angle is out of range
+   * @return a builder that still needs the angles at which the valve opens and closes
    */
-  public static Induction rotaryValve(String id, Coefficient opens, Coefficient closes) {
-    return new Induction(id, InductionKind.ROTARY_VALVE, opens, closes);
+  public static Builder rotaryValve(String id) {
+    return builder().id(id).kind(InductionKind.ROTARY_VALVE);
   }
 
   /**
@@ -112,5 +110,142 @@ public record Induction(String id, InductionKind kind, Coefficient opens, Coeffi
   /** {@return a tuned engine whose kind of inlet is not stated} */
   public static Induction assumedTuned() {
     return unknown("tuned");
+  }
+
+  /** {@return a builder of an induction, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this induction set} */
+  public Builder toBuilder() {
+    Builder builder = new Builder();
+    builder.id = id;
+    builder.kind = kind;
+    builder.opens = opens;
+    builder.closes = closes;
+    return builder;
+  }
+
+  /**
+   * Returns this induction with another value of one component; all else stays.
+   *
+   * @param id plain name of the kind of induction and its state of tune
+   * @return the changed induction
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Induction withId(String id) {
+    Builder builder = toBuilder();
+    builder.id = id;
+    return builder.build();
+  }
+
+  /**
+   * Returns this induction with another value of one component; all else stays.
+   *
+   * @param kind what opens the inlet
+   * @return the changed induction
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Induction withKind(InductionKind kind) {
+    Builder builder = toBuilder();
+    builder.kind = kind;
+    return builder.build();
+  }
+
+  /**
+   * Returns this induction with another value of one component; all else stays.
+   *
+   * @param opens degrees before top dead centre at which it begins to open, 40 to 180
+   * @return the changed induction
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Induction withOpens(Coefficient opens) {
+    Builder builder = toBuilder();
+    builder.opens = opens;
+    return builder.build();
+  }
+
+  /**
+   * Returns this induction with another value of one component; all else stays.
+   *
+   * @param closes degrees after top dead centre at which it is shut, 20 to 120; with a piston port
+   *     as many as it opens before
+   * @return the changed induction
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Induction withCloses(Coefficient closes) {
+    Builder builder = toBuilder();
+    builder.closes = closes;
+    return builder.build();
+  }
+
+  /** Names each component of an induction, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable String id;
+    private @Nullable InductionKind kind;
+    private @Nullable Coefficient opens;
+    private @Nullable Coefficient closes;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value plain name of the kind of induction and its state of tune
+     * @return this builder
+     */
+    public Builder id(String value) {
+      id = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value what opens the inlet
+     * @return this builder
+     */
+    public Builder kind(InductionKind value) {
+      kind = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value degrees before top dead centre at which it begins to open, 40 to 180
+     * @return this builder
+     */
+    public Builder opens(Coefficient value) {
+      opens = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value degrees after top dead centre at which it is shut, 20 to 120; with a piston port
+     *     as many as it opens before
+     * @return this builder
+     */
+    public Builder closes(Coefficient value) {
+      closes = value;
+      return this;
+    }
+
+    /**
+     * Builds the induction.
+     *
+     * @return the induction
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public Induction build() {
+      return new Induction(
+          Checks.present("induction", "id", id),
+          Checks.present("induction", "kind", kind),
+          Checks.present("induction", "opens", opens),
+          Checks.present("induction", "closes", closes));
+    }
   }
 }

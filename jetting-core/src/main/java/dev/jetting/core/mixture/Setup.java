@@ -9,6 +9,7 @@ import dev.jetting.units.Density;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.TemperatureDifference;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Everything that decides the mixture: an engine, the setting of its carburettor, the air of the
@@ -57,18 +58,6 @@ public record Setup(
         "fuel warmer than the air by",
         fuelWarmerBy,
         "-20 K to 80 K");
-  }
-
-  /**
-   * A setup with the fuel in the float chamber as warm as assumed.
-   *
-   * @param engine the engine
-   * @param setting the setting of its carburettor
-   * @param air the air of the day
-   * @param fuel the fuel in the tank
-   */
-  public Setup(Engine engine, Setting setting, Air air, Fuel fuel) {
-    this(engine, setting, air, fuel, ASSUMED_FUEL_WARMER_BY);
   }
 
   /** {@return the temperature of the fuel in the float chamber} */
@@ -135,5 +124,103 @@ public record Setup(
    */
   public Setup withFuelWarmerBy(TemperatureDifference other) {
     return new Setup(engine, setting, air, fuel, other);
+  }
+
+  /** {@return a builder of a setup, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this setup set} */
+  public Builder toBuilder() {
+    Builder builder = new Builder();
+    builder.engine = engine;
+    builder.setting = setting;
+    builder.air = air;
+    builder.fuel = fuel;
+    builder.fuelWarmerBy = fuelWarmerBy;
+    return builder;
+  }
+
+  /** Names each component of a setup, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable Engine engine;
+    private @Nullable Setting setting;
+    private @Nullable Air air;
+    private @Nullable Fuel fuel;
+    private TemperatureDifference fuelWarmerBy = ASSUMED_FUEL_WARMER_BY;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value the engine
+     * @return this builder
+     */
+    public Builder engine(Engine value) {
+      engine = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the setting of its carburettor
+     * @return this builder
+     */
+    public Builder setting(Setting value) {
+      setting = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the air of the day
+     * @return this builder
+     */
+    public Builder air(Air value) {
+      air = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the fuel in the tank
+     * @return this builder
+     */
+    public Builder fuel(Fuel value) {
+      fuel = value;
+      return this;
+    }
+
+    /**
+     * Sets one component; {@code ASSUMED_FUEL_WARMER_BY} unless set.
+     *
+     * @param value how much warmer than the air the fuel in the float chamber is, −20 to 80 K; see
+     *     {@link #ASSUMED_FUEL_WARMER_BY}
+     * @return this builder
+     */
+    public Builder fuelWarmerBy(TemperatureDifference value) {
+      fuelWarmerBy = value;
+      return this;
+    }
+
+    /**
+     * Builds the setup.
+     *
+     * @return the setup
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public Setup build() {
+      return new Setup(
+          Checks.present("setup", "engine", engine),
+          Checks.present("setup", "setting", setting),
+          Checks.present("setup", "air", air),
+          Checks.present("setup", "fuel", fuel),
+          fuelWarmerBy);
+    }
   }
 }

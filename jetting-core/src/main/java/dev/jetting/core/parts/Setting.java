@@ -86,46 +86,6 @@ public record Setting(
   }
 
   /**
-   * A setting with an unknown float level.
-   *
-   * @param carburettor the carburettor
-   * @param intake what stands before it
-   * @param pilotJet bore of the pilot jet, more than zero
-   * @param screw the screw of the pilot circuit
-   * @param cutaway cutaway of the slide, less than the bore
-   * @param idleLift lift of the closed slide on its stop, 0.01 mm or more and less than the bore
-   * @param needleJet the needle jet
-   * @param needle the needle
-   * @param clip where the clip sits
-   * @param mainJet bore of the main jet, more than zero
-   * @throws IllegalArgumentException if the parts cannot stand together
-   */
-  public Setting(
-      Carburettor carburettor,
-      Intake intake,
-      JetBore pilotJet,
-      Screw screw,
-      Cutaway cutaway,
-      Length idleLift,
-      NeedleJet needleJet,
-      Needle needle,
-      ClipPosition clip,
-      JetBore mainJet) {
-    this(
-        carburettor,
-        intake,
-        pilotJet,
-        screw,
-        cutaway,
-        idleLift,
-        needleJet,
-        needle,
-        clip,
-        mainJet,
-        Optional.empty());
-  }
-
-  /**
    * By how much the fuel stands lower than the carburettor's heads state.
    *
    * @return mm; below zero if it stands higher, 0 for an unknown float level

@@ -372,10 +372,20 @@ final class Lenses {
   private static Induction opening(Induction old, double angle) {
     return isPistonPort(old)
         ? Induction.pistonPort(old.id(), with(old.opens(), 2 * angle))
-        : new Induction(old.id(), old.kind(), with(old.opens(), angle), old.closes());
+        : Induction.builder()
+            .id(old.id())
+            .kind(old.kind())
+            .opens(with(old.opens(), angle))
+            .closes(old.closes())
+            .build();
   }
 
   private static Induction closing(Induction old, double angle) {
-    return new Induction(old.id(), old.kind(), old.opens(), with(old.closes(), angle));
+    return Induction.builder()
+        .id(old.id())
+        .kind(old.kind())
+        .opens(old.opens())
+        .closes(with(old.closes(), angle))
+        .build();
   }
 }

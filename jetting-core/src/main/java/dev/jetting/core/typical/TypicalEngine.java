@@ -1,5 +1,6 @@
 package dev.jetting.core.typical;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.engine.Exhaust;
 import dev.jetting.core.engine.Induction;
@@ -13,6 +14,7 @@ import dev.jetting.units.Lambda;
 import dev.jetting.units.number.Decimals;
 import java.util.Locale;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * An engine as it usually is, by what every owner knows of it.
@@ -131,7 +133,10 @@ public record TypicalEngine(
     return switch (induction) {
       case PISTON_PORT -> Induction.pistonPort(id, tune.pistonPortDuration());
       case ROTARY_VALVE ->
-          Induction.rotaryValve(id, tune.rotaryValveOpens(), tune.rotaryValveCloses());
+          Induction.rotaryValve(id)
+              .opens(tune.rotaryValveOpens())
+              .closes(tune.rotaryValveCloses())
+              .build();
       case REED_VALVE -> Induction.reedValve(id);
       case UNKNOWN -> Induction.unknown(id);
     };
@@ -149,5 +154,88 @@ public record TypicalEngine(
 
   private static String words(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** {@return a builder of a typical engine, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this typical engine set} */
+  public Builder toBuilder() {
+    Builder builder = new Builder();
+    builder.displacement = displacement;
+    builder.tune = tune;
+    builder.cooling = cooling;
+    builder.induction = induction;
+    return builder;
+  }
+
+  /** Names each component of a typical engine, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable Displacement displacement;
+    private @Nullable StateOfTune tune;
+    private @Nullable Cooling cooling;
+    private @Nullable InductionKind induction;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value swept volume, more than zero
+     * @return this builder
+     */
+    public Builder displacement(Displacement value) {
+      displacement = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value state of tune
+     * @return this builder
+     */
+    public Builder tune(StateOfTune value) {
+      tune = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value what carries the heat away
+     * @return this builder
+     */
+    public Builder cooling(Cooling value) {
+      cooling = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value what opens the inlet
+     * @return this builder
+     */
+    public Builder induction(InductionKind value) {
+      induction = value;
+      return this;
+    }
+
+    /**
+     * Builds the typical engine.
+     *
+     * @return the typical engine
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public TypicalEngine build() {
+      return new TypicalEngine(
+          Checks.present("typical engine", "displacement", displacement),
+          Checks.present("typical engine", "tune", tune),
+          Checks.present("typical engine", "cooling", cooling),
+          Checks.present("typical engine", "induction", induction));
+    }
   }
 }

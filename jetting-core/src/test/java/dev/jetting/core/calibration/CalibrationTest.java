@@ -24,7 +24,15 @@ import org.junit.jupiter.api.Test;
 
 class CalibrationTest {
 
-  private static final Spreads SPREADS = new Spreads(0.06, 0.06, 0.03, 0.04, 0.03, 0.25);
+  private static final Spreads SPREADS =
+      Spreads.builder()
+          .pilot(0.06)
+          .needle(0.06)
+          .main(0.03)
+          .air(0.04)
+          .residual(0.03)
+          .residualLength(0.25)
+          .build();
 
   private static final Setup SETUP = ReferenceSetup.setup();
 
@@ -99,7 +107,15 @@ class CalibrationTest {
   /** Exact readings that leave the air nearly certain must not lose the digits of the rest. */
   @Test
   void lnLambda_airAllButKnown_keepsAnOrderlySpread() {
-    Spreads wide = new Spreads(0.06, 0.06, 0.03, 1, 0, 0.25);
+    Spreads wide =
+        Spreads.builder()
+            .pilot(0.06)
+            .needle(0.06)
+            .main(0.03)
+            .air(1)
+            .residual(0)
+            .residualLength(0.25)
+            .build();
     MixtureModel model = MixtureModel.of(SETUP);
     List<Reading> readings = new ArrayList<>();
     for (int i = 0; i < 90; i++) {
@@ -238,7 +254,14 @@ class CalibrationTest {
   void assuming_aDisturbance_shiftsAndSpreadsLnLambdaWhereItActs() {
     MixtureModel model = MixtureModel.of(SETUP);
     Calibration without = Calibration.untried(SPREADS);
-    Calibration with = without.assuming(new Disturbance(ThrottleOpening.CLOSED, 0.25, 0.2, 0.1));
+    Calibration with =
+        without.assuming(
+            Disturbance.builder()
+                .at(ThrottleOpening.CLOSED)
+                .reach(0.25)
+                .mean(0.2)
+                .deviation(0.1)
+                .build());
     for (int eighths : new int[] {0, 2, 8}) {
       ThrottleOpening throttle = ThrottleOpening.ofEighths(eighths);
       EngineSpeed speed = model.at(throttle).speed();
@@ -256,7 +279,8 @@ class CalibrationTest {
   void logEvidence_speaksForTheHypothesisThatFits() {
     ThrottleOpening closed = ThrottleOpening.CLOSED;
     MixturePoint point = MixtureModel.of(SETUP).at(closed);
-    Disturbance fault = new Disturbance(closed, 0.1, 0.3, 0.05);
+    Disturbance fault =
+        Disturbance.builder().at(closed).reach(0.1).mean(0.3).deviation(0.05).build();
     for (double leaner : new double[] {0, 0.3}) {
       Lambda lambda = Lambda.of(point.lambda().value() * StrictMath.exp(leaner));
       Calibration read =
@@ -271,7 +295,14 @@ class CalibrationTest {
   @Test
   void disturbance_outOfRange_isRefused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Disturbance(ThrottleOpening.CLOSED, 0.1, 1.5, 0.1))
+        .isThrownBy(
+            () ->
+                Disturbance.builder()
+                    .at(ThrottleOpening.CLOSED)
+                    .reach(0.1)
+                    .mean(1.5)
+                    .deviation(0.1)
+                    .build())
         .withMessageContaining("1.5");
   }
 
@@ -340,12 +371,13 @@ class CalibrationTest {
   }
 
   private static Reading band(double from, double to, ThrottleOpening throttle) {
-    return new Reading(
-        SETUP,
-        throttle,
-        MixtureModel.of(SETUP).at(throttle).speed(),
-        Lambda.of(from),
-        Lambda.of(to),
-        0.07);
+    return Reading.builder()
+        .setup(SETUP)
+        .throttle(throttle)
+        .speed(MixtureModel.of(SETUP).at(throttle).speed())
+        .from(Lambda.of(from))
+        .to(Lambda.of(to))
+        .deviation(0.07)
+        .build();
   }
 }

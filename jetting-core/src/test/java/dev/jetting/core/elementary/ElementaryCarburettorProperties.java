@@ -122,15 +122,18 @@ class ElementaryCarburettorProperties {
             Arbitraries.doubles().between(1, 10))
         .as(
             (throat, jet, airCoefficient, fuelCoefficient, lip) ->
-                new ElementaryCarburettor(
-                    Passage.of(
-                        Diameter.ofMillimetres(throat),
-                        airCoefficient,
-                        Density.ofKilogramsPerCubicMetre(1.2)),
-                    Passage.of(
-                            Diameter.ofMillimetres(jet),
-                            fuelCoefficient,
-                            Density.ofKilogramsPerCubicMetre(745))
-                        .withHead(Length.ofMillimetres(lip))));
+                ElementaryCarburettor.builder()
+                    .air(
+                        Passage.of(
+                            Diameter.ofMillimetres(throat),
+                            airCoefficient,
+                            Density.ofKilogramsPerCubicMetre(1.2)))
+                    .fuel(
+                        Passage.of(
+                                Diameter.ofMillimetres(jet),
+                                fuelCoefficient,
+                                Density.ofKilogramsPerCubicMetre(745))
+                            .withHead(Length.ofMillimetres(lip)))
+                    .build());
   }
 }

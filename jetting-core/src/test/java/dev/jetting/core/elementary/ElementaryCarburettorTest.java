@@ -15,10 +15,12 @@ class ElementaryCarburettorTest {
 
   /** Mathur & Sharma, Internal Combustion Engine, 8th ed. 2010, example 11.8 (companion). */
   private static final ElementaryCarburettor EXAMPLE_11_8 =
-      new ElementaryCarburettor(
-          Passage.of(Diameter.ofMillimetres(20), 0.85, density(1.2)),
-          Passage.of(Diameter.ofMillimetres(1.25), 0.66, density(750))
-              .withHead(Length.ofMillimetres(5)));
+      ElementaryCarburettor.builder()
+          .air(Passage.of(Diameter.ofMillimetres(20), 0.85, density(1.2)))
+          .fuel(
+              Passage.of(Diameter.ofMillimetres(1.25), 0.66, density(750))
+                  .withHead(Length.ofMillimetres(5)))
+          .build();
 
   private static final Pressure DEPRESSION = Pressure.ofHectopascals(70);
 
@@ -38,9 +40,10 @@ class ElementaryCarburettorTest {
   void airFuelRatio_ofALargeVenturi_matches() {
     // Keswani, IC Engines, chapter 9, 9.2 (companion).
     ElementaryCarburettor carburettor =
-        new ElementaryCarburettor(
-            Passage.of(Diameter.ofMillimetres(75), 0.93, density(1.29)),
-            Passage.of(Diameter.ofMillimetres(5), 0.68, density(720)));
+        ElementaryCarburettor.builder()
+            .air(Passage.of(Diameter.ofMillimetres(75), 0.93, density(1.29)))
+            .fuel(Passage.of(Diameter.ofMillimetres(5), 0.68, density(720)))
+            .build();
 
     assertThat(carburettor.airFuelRatioWithoutLip().value()).isCloseTo(13.0, within(0.05));
     assertThat(carburettor.airFuelRatio(Pressure.ofPascals(500)).value())
@@ -98,8 +101,10 @@ class ElementaryCarburettorTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("air-fuel ratio 13:1: allowed leaner than without the lip");
     ElementaryCarburettor noLip =
-        new ElementaryCarburettor(
-            EXAMPLE_11_8.air(), EXAMPLE_11_8.fuel().withHead(Length.ofMillimetres(0)));
+        ElementaryCarburettor.builder()
+            .air(EXAMPLE_11_8.air())
+            .fuel(EXAMPLE_11_8.fuel().withHead(Length.ofMillimetres(0)))
+            .build();
     assertThatThrownBy(() -> noLip.depressionFor(AirFuelRatio.of(15)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("height of the lip 0 mm: allowed above 0 mm");
@@ -109,7 +114,8 @@ class ElementaryCarburettorTest {
   void air_thatMustBeLifted_isRefused() {
     Passage lifted = EXAMPLE_11_8.air().withHead(Length.ofMillimetres(1));
 
-    assertThatThrownBy(() -> new ElementaryCarburettor(lifted, EXAMPLE_11_8.fuel()))
+    assertThatThrownBy(
+            () -> ElementaryCarburettor.builder().air(lifted).fuel(EXAMPLE_11_8.fuel()).build())
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("head of the air 1 mm: allowed 0 mm");
   }

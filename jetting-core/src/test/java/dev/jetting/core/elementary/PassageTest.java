@@ -62,11 +62,12 @@ class PassageTest {
             Density.ofKilogramsPerCubicMetre(101_300 / (287 * 298.0)));
     Pressure drop = throat.drop(MassFlow.ofKilogramsPerHour(7.5 * 15));
     Passage jet =
-        new Passage(
-                Area.ofSquareMillimetres(1),
-                0.7,
-                Density.ofKilogramsPerCubicMetre(750),
-                Length.ofMillimetres(4))
+        Passage.builder()
+            .area(Area.ofSquareMillimetres(1))
+            .coefficient(0.7)
+            .fluid(Density.ofKilogramsPerCubicMetre(750))
+            .head(Length.ofMillimetres(4))
+            .build()
             .sizedFor(fuel, drop);
 
     assertThat(drop.pascals()).isCloseTo(4242.9, within(0.05));
@@ -80,11 +81,12 @@ class PassageTest {
     Passage throat =
         Passage.of(Diameter.ofMillimetres(20), 0.84, Density.ofKilogramsPerCubicMetre(1.28));
     Passage nozzle =
-        new Passage(
-            Area.ofSquareMillimetres(1.8),
-            0.6,
-            Density.ofKilogramsPerCubicMetre(750),
-            Length.ofMillimetres(2.8));
+        Passage.builder()
+            .area(Area.ofSquareMillimetres(1.8))
+            .coefficient(0.6)
+            .fluid(Density.ofKilogramsPerCubicMetre(750))
+            .head(Length.ofMillimetres(2.8))
+            .build();
 
     assertThat(nozzle.massFlow(throat.dropAtVelocity(58)).gramsPerSecond())
         .isCloseTo(2.30, within(0.005));
@@ -118,7 +120,13 @@ class PassageTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("coefficient NaN: allowed above 0 up to 1");
     assertThatThrownBy(
-            () -> new Passage(Area.ofSquareMillimetres(0), 0.7, fuel, Length.ofMillimetres(0)))
+            () ->
+                Passage.builder()
+                    .area(Area.ofSquareMillimetres(0))
+                    .coefficient(0.7)
+                    .fluid(fuel)
+                    .head(Length.ofMillimetres(0))
+                    .build())
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("area of a passage 0 mm²: allowed above 0 mm²");
     assertThatThrownBy(() -> JET.dropAtVelocity(-1))

@@ -67,14 +67,16 @@ class EngineTest {
     Engine engine = ReferenceSetup.engine();
     refused(
         () ->
-            new Engine(
-                "some engine",
-                engine.displacement(),
-                RpmCurve.of(RpmCurve.Point.of(1400, 0.5), RpmCurve.Point.of(6000, 4.8)),
-                engine.induction(),
-                engine.exhaust(),
-                engine.loadLine(),
-                engine.need()),
+            Engine.builder()
+                .id("some engine")
+                .displacement(engine.displacement())
+                .deliveryRatio(
+                    RpmCurve.of(RpmCurve.Point.of(1400, 0.5), RpmCurve.Point.of(6000, 4.8)))
+                .induction(engine.induction())
+                .exhaust(engine.exhaust())
+                .loadLine(engine.loadLine())
+                .need(engine.need())
+                .build(),
         "delivery ratio of engine some engine, exhaust included, at 6000 rpm 4.8: allowed more than"
             + " 0, at most 2");
     assertThatThrownBy(() -> engine.withExhaust(new Exhaust("slipped", RpmCurve.constant(9))))
@@ -103,13 +105,19 @@ class EngineTest {
         "delivery ratio of engine reference-180 0: allowed more than 0 at every speed");
     refused(() -> new Exhaust("", CURVE), "id of the exhaust" + BLANK);
     refused(
-        () -> Induction.rotaryValve("i", degrees(30), degrees(60)),
+        () -> Induction.rotaryValve("i").opens(degrees(30)).closes(degrees(60)).build(),
         "opening of induction i in degrees before TDC 30: allowed 40 to 180");
     refused(
-        () -> Induction.rotaryValve("i", degrees(120), degrees(130)),
+        () -> Induction.rotaryValve("i").opens(degrees(120)).closes(degrees(130)).build(),
         "closing of induction i in degrees after TDC 130: allowed 20 to 120");
     refused(
-        () -> new Induction("i", InductionKind.PISTON_PORT, degrees(70), degrees(60)),
+        () ->
+            Induction.builder()
+                .id("i")
+                .kind(InductionKind.PISTON_PORT)
+                .opens(degrees(70))
+                .closes(degrees(60))
+                .build(),
         "closing of induction i in degrees after TDC 60: allowed with a piston port the 70 at which"
             + " it opens before TDC");
     refused(() -> Induction.reedValve(""), "id of the induction" + BLANK);
@@ -134,14 +142,15 @@ class EngineTest {
 
   private static Engine engine(String id, RpmCurve delivery) {
     Engine e = ReferenceSetup.engine();
-    return new Engine(
-        id,
-        Displacement.ofCubicCentimetres(200),
-        delivery,
-        e.induction(),
-        e.exhaust(),
-        e.loadLine(),
-        e.need());
+    return Engine.builder()
+        .id(id)
+        .displacement(Displacement.ofCubicCentimetres(200))
+        .deliveryRatio(delivery)
+        .induction(e.induction())
+        .exhaust(e.exhaust())
+        .loadLine(e.loadLine())
+        .need(e.need())
+        .build();
   }
 
   private static void refused(ThrowingCallable call, String message) {

@@ -40,17 +40,18 @@ class FullThrottleDrawTest {
     Setting s = REFERENCE.setting();
     for (int idle = 1; idle <= 100; idle++) {
       Setting ending =
-          new Setting(
-              s.carburettor(),
-              s.intake(),
-              s.pilotJet(),
-              s.screw(),
-              s.cutaway(),
-              Length.ofMillimetres(idle / 10.0),
-              s.needleJet(),
-              ReferenceSetup.needle(28),
-              ClipPosition.fromTop(1, 5),
-              JetBore.ofMillimetres(3));
+          Setting.builder()
+              .carburettor(s.carburettor())
+              .intake(s.intake())
+              .pilotJet(s.pilotJet())
+              .screw(s.screw())
+              .cutaway(s.cutaway())
+              .idleLift(Length.ofMillimetres(idle / 10.0))
+              .needleJet(s.needleJet())
+              .needle(ReferenceSetup.needle(28))
+              .clip(ClipPosition.fromTop(1, 5))
+              .mainJet(JetBore.ofMillimetres(3))
+              .build();
       Setup setup = REFERENCE.withSetting(ending);
 
       assertThat(FullThrottleDraw.of(setup)).isLessThanOrEqualTo(FullThrottleDraw.atMost(setup));

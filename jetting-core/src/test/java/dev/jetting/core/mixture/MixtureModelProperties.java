@@ -131,13 +131,14 @@ class MixtureModelProperties {
                 given.needleJet(),
             off ->
                     s.withNeedle(
-                        new Needle(
-                            n.id(),
-                            bigger(n.cylinder(), off),
-                            n.tapers(),
-                            n.grooves(),
-                            n.groovePitch(),
-                            n.tip()),
+                        Needle.builder()
+                            .id(n.id())
+                            .cylinder(bigger(n.cylinder(), off))
+                            .tapers(n.tapers())
+                            .grooves(n.grooves())
+                            .groovePitch(n.groovePitch())
+                            .tip(n.tip())
+                            .build(),
                         s.clip()),
                 given.needle());
     double off = 1e-5;

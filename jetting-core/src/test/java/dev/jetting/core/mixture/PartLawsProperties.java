@@ -101,13 +101,14 @@ class PartLawsProperties {
           Needle n = s.needle();
           double thinner = n.cylinder().millimetres() * (1 - step.share());
           return s.withNeedle(
-              new Needle(
-                  n.id(),
-                  Diameter.ofMillimetres(thinner),
-                  n.tapers(),
-                  n.grooves(),
-                  n.groovePitch(),
-                  n.tip()),
+              Needle.builder()
+                  .id(n.id())
+                  .cylinder(Diameter.ofMillimetres(thinner))
+                  .tapers(n.tapers())
+                  .grooves(n.grooves())
+                  .groovePitch(n.groovePitch())
+                  .tip(n.tip())
+                  .build(),
               s.clip());
         });
   }
@@ -177,7 +178,12 @@ class PartLawsProperties {
         setup,
         throttle,
         speed,
-        s -> s.withFloats(new Floats(FloatLevel.ofMillimetres(20 + higher), nominal)));
+        s ->
+            s.withFloats(
+                Floats.builder()
+                    .set(FloatLevel.ofMillimetres(20 + higher))
+                    .nominal(nominal)
+                    .build()));
   }
 
   private static JetBore bigger(JetBore jet, Step step) {

@@ -17,9 +17,21 @@ class SetupTest {
     var air = ReferenceSetup.air(300);
 
     assertThat(REFERENCE.withEngine(engine))
-        .isEqualTo(new Setup(engine, REFERENCE.setting(), REFERENCE.air(), REFERENCE.fuel()));
+        .isEqualTo(
+            Setup.builder()
+                .engine(engine)
+                .setting(REFERENCE.setting())
+                .air(REFERENCE.air())
+                .fuel(REFERENCE.fuel())
+                .build());
     assertThat(REFERENCE.withAir(air))
-        .isEqualTo(new Setup(REFERENCE.engine(), REFERENCE.setting(), air, REFERENCE.fuel()));
+        .isEqualTo(
+            Setup.builder()
+                .engine(REFERENCE.engine())
+                .setting(REFERENCE.setting())
+                .air(air)
+                .fuel(REFERENCE.fuel())
+                .build());
     assertThat(REFERENCE.withFuel(Fuel.E10).fuel()).isEqualTo(Fuel.E10);
     assertThat(REFERENCE.withSetting(ReferenceSetup.airScrewSetting()).setting())
         .isEqualTo(ReferenceSetup.airScrewSetting());

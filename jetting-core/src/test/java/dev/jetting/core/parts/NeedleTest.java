@@ -53,7 +53,15 @@ class NeedleTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageEndingWith(": allowed leaving more than 0 mm of diameter at the tip");
     refused(
-        () -> new Needle("", Diameter.ofMillimetres(2), List.of(), 1, mm(1), mm(10)),
+        () ->
+            Needle.builder()
+                .id("")
+                .cylinder(Diameter.ofMillimetres(2))
+                .tapers(List.of())
+                .grooves(1)
+                .groovePitch(mm(1))
+                .tip(mm(10))
+                .build(),
         "id of the needle is blank: allowed any text with a visible character");
     refused(() -> taper(5, 0.6), "rate of a needle's taper in mm/mm 0.6: allowed 0 to 0.5");
     refused(() -> taper(5, -0.01), "rate of a needle's taper in mm/mm -0.01: allowed 0 to 0.5");
@@ -64,7 +72,14 @@ class NeedleTest {
   }
 
   private static Needle needle(double cylinder, List<Taper> tapers, int grooves, double tip) {
-    return new Needle("n", Diameter.ofMillimetres(cylinder), tapers, grooves, mm(1), mm(tip));
+    return Needle.builder()
+        .id("n")
+        .cylinder(Diameter.ofMillimetres(cylinder))
+        .tapers(tapers)
+        .grooves(grooves)
+        .groovePitch(mm(1))
+        .tip(mm(tip))
+        .build();
   }
 
   private static Taper taper(double start, double rate) {

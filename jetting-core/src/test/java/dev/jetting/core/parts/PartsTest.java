@@ -77,19 +77,20 @@ class PartsTest {
     // The nozzle's factor may not fall with lift.
     refused(
         () ->
-            new FlowCoefficients(
-                f.upstreamGap(),
-                f.downstreamGap(),
-                Coefficient.assumed(3, "1", "for a test"),
-                f.nozzleOpen(),
-                f.nozzleExponent(),
-                f.neckEffect(),
-                f.needleEntryLoss(),
-                f.needleEccentricity(),
-                f.pilotOutlet(),
-                f.pilotBleed(),
-                f.mainJetLength(),
-                f.pilotJetLength()),
+            FlowCoefficients.builder()
+                .upstreamGap(f.upstreamGap())
+                .downstreamGap(f.downstreamGap())
+                .nozzleClosed(Coefficient.assumed(3, "1", "for a test"))
+                .nozzleOpen(f.nozzleOpen())
+                .nozzleExponent(f.nozzleExponent())
+                .neckEffect(f.neckEffect())
+                .needleEntryLoss(f.needleEntryLoss())
+                .needleEccentricity(f.needleEccentricity())
+                .pilotOutlet(f.pilotOutlet())
+                .pilotBleed(f.pilotBleed())
+                .mainJetLength(f.mainJetLength())
+                .pilotJetLength(f.pilotJetLength())
+                .build(),
         "flow coefficient nozzleOpen 1.84: allowed 3 to 10");
   }
 
@@ -193,55 +194,59 @@ class PartsTest {
   }
 
   private static Carburettor carburettor(String id, double bore, double jetLength) {
-    return new Carburettor(
-        id,
-        Diameter.ofMillimetres(bore),
-        Length.ofMillimetres(jetLength),
-        Length.ofMillimetres(12),
-        PILOT,
-        CARBURETTOR.floatValve(),
-        CARBURETTOR.flow());
+    return Carburettor.builder()
+        .id(id)
+        .bore(Diameter.ofMillimetres(bore))
+        .needleJetLength(Length.ofMillimetres(jetLength))
+        .needleJetHead(Length.ofMillimetres(12))
+        .pilot(PILOT)
+        .floatValve(CARBURETTOR.floatValve())
+        .flow(CARBURETTOR.flow())
+        .build();
   }
 
   private static PilotCircuit pilot(double perTurn, double fixed, double from, double to) {
-    return new PilotCircuit(
-        ScrewKind.AIR,
-        Area.ofSquareMillimetres(perTurn),
-        Area.ofSquareMillimetres(fixed),
-        Area.ofSquareMillimetres(0),
-        Length.ofMillimetres(from),
-        Length.ofMillimetres(to),
-        Length.ofMillimetres(0),
-        ScrewTurns.of(3));
+    return PilotCircuit.builder()
+        .screwKind(ScrewKind.AIR)
+        .areaPerTurn(Area.ofSquareMillimetres(perTurn))
+        .fixedArea(Area.ofSquareMillimetres(fixed))
+        .progressionHole(Area.ofSquareMillimetres(0))
+        .uncoversFrom(Length.ofMillimetres(from))
+        .uncoversTo(Length.ofMillimetres(to))
+        .head(Length.ofMillimetres(0))
+        .mostTurns(ScrewTurns.of(3))
+        .build();
   }
 
   private static FlowCoefficients flow(double upstream, FlowCoefficients f) {
-    return new FlowCoefficients(
-        Coefficient.assumed(upstream, "1", "for a test"),
-        f.downstreamGap(),
-        f.nozzleClosed(),
-        f.nozzleOpen(),
-        f.nozzleExponent(),
-        f.neckEffect(),
-        f.needleEntryLoss(),
-        f.needleEccentricity(),
-        f.pilotOutlet(),
-        f.pilotBleed(),
-        f.mainJetLength(),
-        f.pilotJetLength());
+    return FlowCoefficients.builder()
+        .upstreamGap(Coefficient.assumed(upstream, "1", "for a test"))
+        .downstreamGap(f.downstreamGap())
+        .nozzleClosed(f.nozzleClosed())
+        .nozzleOpen(f.nozzleOpen())
+        .nozzleExponent(f.nozzleExponent())
+        .neckEffect(f.neckEffect())
+        .needleEntryLoss(f.needleEntryLoss())
+        .needleEccentricity(f.needleEccentricity())
+        .pilotOutlet(f.pilotOutlet())
+        .pilotBleed(f.pilotBleed())
+        .mainJetLength(f.mainJetLength())
+        .pilotJetLength(f.pilotJetLength())
+        .build();
   }
 
   private static Setting idle(double millimetres) {
-    return new Setting(
-        CARBURETTOR,
-        SETTING.intake(),
-        SETTING.pilotJet(),
-        SETTING.screw(),
-        SETTING.cutaway(),
-        Length.ofMillimetres(millimetres),
-        SETTING.needleJet(),
-        SETTING.needle(),
-        SETTING.clip(),
-        SETTING.mainJet());
+    return Setting.builder()
+        .carburettor(CARBURETTOR)
+        .intake(SETTING.intake())
+        .pilotJet(SETTING.pilotJet())
+        .screw(SETTING.screw())
+        .cutaway(SETTING.cutaway())
+        .idleLift(Length.ofMillimetres(millimetres))
+        .needleJet(SETTING.needleJet())
+        .needle(SETTING.needle())
+        .clip(SETTING.clip())
+        .mainJet(SETTING.mainJet())
+        .build();
   }
 }

@@ -91,10 +91,11 @@ class TypicalEngineTest {
   }
 
   private static TypicalEngine engine(double cubicCentimetres, StateOfTune tune) {
-    return new TypicalEngine(
-        Displacement.ofCubicCentimetres(cubicCentimetres),
-        tune,
-        Cooling.AIR,
-        InductionKind.PISTON_PORT);
+    return TypicalEngine.builder()
+        .displacement(Displacement.ofCubicCentimetres(cubicCentimetres))
+        .tune(tune)
+        .cooling(Cooling.AIR)
+        .induction(InductionKind.PISTON_PORT)
+        .build();
   }
 }

@@ -23,32 +23,35 @@ final class TypicalMachine {
   private TypicalMachine() {}
 
   static TypicalEngine engine(double cubicCentimetres, StateOfTune tune) {
-    return new TypicalEngine(
-        Displacement.ofCubicCentimetres(cubicCentimetres),
-        tune,
-        Cooling.FAN,
-        InductionKind.ROTARY_VALVE);
+    return TypicalEngine.builder()
+        .displacement(Displacement.ofCubicCentimetres(cubicCentimetres))
+        .tune(tune)
+        .cooling(Cooling.FAN)
+        .induction(InductionKind.ROTARY_VALVE)
+        .build();
   }
 
   static Setup setup(TypicalEngine typical, double bore, ScrewKind kind) {
     TypicalCarburettor carburettor = new TypicalCarburettor(Diameter.ofMillimetres(bore), kind);
     Engine engine = typical.engine();
     double scale = bore / 30;
-    return new Setup(
-        engine,
-        Setting.builder()
-            .carburettor(carburettor.carburettor())
-            .intake(carburettor.filter())
-            .pilotJet(JetBore.ofMillimetres(0.55 * scale))
-            .screw(new Screw(kind, ScrewTurns.of(1.5)))
-            .cutaway(Cutaway.ofMillimetres(4 * scale))
-            .idleLift(carburettor.idleLift(engine))
-            .needleJet(NeedleJet.of(Diameter.ofMillimetres(2.66 * scale)))
-            .needle(carburettor.needle("needle", Diameter.ofMillimetres(2.5 * scale), 5))
-            .clip(ClipPosition.fromTop(2, 5))
-            .mainJet(JetBore.ofMillimetres(1.26 * scale))
-            .build(),
-        ReferenceSetup.air(),
-        Fuel.E5.withPremix(PremixRatio.ofPetrolToOil(50)));
+    return Setup.builder()
+        .engine(engine)
+        .setting(
+            Setting.builder()
+                .carburettor(carburettor.carburettor())
+                .intake(carburettor.filter())
+                .pilotJet(JetBore.ofMillimetres(0.55 * scale))
+                .screw(new Screw(kind, ScrewTurns.of(1.5)))
+                .cutaway(Cutaway.ofMillimetres(4 * scale))
+                .idleLift(carburettor.idleLift(engine))
+                .needleJet(NeedleJet.of(Diameter.ofMillimetres(2.66 * scale)))
+                .needle(carburettor.needle("needle", Diameter.ofMillimetres(2.5 * scale), 5))
+                .clip(ClipPosition.fromTop(2, 5))
+                .mainJet(JetBore.ofMillimetres(1.26 * scale))
+                .build())
+        .air(ReferenceSetup.air())
+        .fuel(Fuel.E5.withPremix(PremixRatio.ofPetrolToOil(50)))
+        .build();
   }
 }

@@ -59,9 +59,14 @@ record InductionForm(
   Induction induction() {
     return switch (kind.orElse(InductionKind.UNKNOWN)) {
       case PISTON_PORT ->
-          new Induction(
-              id, InductionKind.PISTON_PORT, opens.orElseThrow(), closes.orElse(opens.get()));
-      case ROTARY_VALVE -> Induction.rotaryValve(id, opens.orElseThrow(), closes.orElseThrow());
+          Induction.builder()
+              .id(id)
+              .kind(InductionKind.PISTON_PORT)
+              .opens(opens.orElseThrow())
+              .closes(closes.orElse(opens.get()))
+              .build();
+      case ROTARY_VALVE ->
+          Induction.rotaryValve(id).opens(opens.orElseThrow()).closes(closes.orElseThrow()).build();
       case REED_VALVE -> Induction.reedValve(id);
       case UNKNOWN -> Induction.unknown(id);
     };

@@ -39,6 +39,13 @@ record KitForm(
   }
 
   Kit kit() {
-    return new Kit(id, description, family, parts, market, recommendations);
+    return Kit.builder()
+        .id(id)
+        .description(description)
+        .family(family)
+        .parts(parts)
+        .market(market)
+        .recommendations(recommendations)
+        .build();
   }
 }

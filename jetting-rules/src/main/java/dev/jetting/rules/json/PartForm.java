@@ -67,7 +67,14 @@ record PartForm(
     }
 
     Needle needle(String id) {
-      return new Needle(id, cylinder, tapers, grooves, groovePitch, tip);
+      return Needle.builder()
+          .id(id)
+          .cylinder(cylinder)
+          .tapers(tapers)
+          .grooves(grooves)
+          .groovePitch(groovePitch)
+          .tip(tip)
+          .build();
     }
   }
 
@@ -112,6 +119,12 @@ record PartForm(
             .or(() -> screw)
             .or(() -> floatValve.map(PartShape.Valve::new))
             .orElseThrow();
-    return new Part(id, description, series, shape, price);
+    return Part.builder()
+        .id(id)
+        .description(description)
+        .series(series)
+        .shape(shape)
+        .price(price)
+        .build();
   }
 }

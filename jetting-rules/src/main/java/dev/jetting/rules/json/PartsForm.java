@@ -30,11 +30,12 @@ record PartsForm(
   }
 
   PartsAtHand parts() {
-    return new PartsAtHand(
-        pilotJets.orElse(List.of()),
-        cutaways.orElse(List.of()),
-        needleJets.orElse(List.of()),
-        needles.orElse(List.of()),
-        mainJets.orElse(List.of()));
+    return PartsAtHand.builder()
+        .pilotJets(pilotJets.orElse(List.of()))
+        .cutaways(cutaways.orElse(List.of()))
+        .needleJets(needleJets.orElse(List.of()))
+        .needles(needles.orElse(List.of()))
+        .mainJets(mainJets.orElse(List.of()))
+        .build();
   }
 }

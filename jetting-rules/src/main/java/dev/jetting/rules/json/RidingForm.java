@@ -34,7 +34,12 @@ record RidingForm(
   }
 
   Riding riding() {
-    return new Riding(
-        acceptedRisk, profile, coldest, hottest, speeds.orElse(RiddenSpeeds.assumed()));
+    return Riding.builder()
+        .acceptedRisk(acceptedRisk)
+        .profile(profile)
+        .coldest(coldest)
+        .hottest(hottest)
+        .speeds(speeds.orElse(RiddenSpeeds.assumed()))
+        .build();
   }
 }

@@ -35,6 +35,12 @@ record SetupForm(
   }
 
   Setup setup() {
-    return new Setup(engine, setting, air, fuel, fuelWarmerBy.orElse(Setup.ASSUMED_FUEL_WARMER_BY));
+    return Setup.builder()
+        .engine(engine)
+        .setting(setting)
+        .air(air)
+        .fuel(fuel)
+        .fuelWarmerBy(fuelWarmerBy.orElse(Setup.ASSUMED_FUEL_WARMER_BY))
+        .build();
   }
 }

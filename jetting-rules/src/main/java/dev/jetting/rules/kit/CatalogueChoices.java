@@ -53,13 +53,14 @@ public final class CatalogueChoices {
     needles = distinct(parts, SeriesKind.NEEDLE, CatalogueChoices::needle);
     mainJets = distinct(parts, SeriesKind.MAIN_JET, catalogue::boreOf);
     choices =
-        new Choices(
-            choices(pilotJets, catalogue::boreOf),
-            screws,
-            choices(slides, CatalogueChoices::cutaway),
-            choices(needleJets, CatalogueChoices::needleJet),
-            choices(needles, CatalogueChoices::needle),
-            choices(mainJets, catalogue::boreOf));
+        Choices.builder()
+            .pilotJets(choices(pilotJets, catalogue::boreOf))
+            .screws(screws)
+            .cutaways(choices(slides, CatalogueChoices::cutaway))
+            .needleJets(choices(needleJets, CatalogueChoices::needleJet))
+            .needles(choices(needles, CatalogueChoices::needle))
+            .mainJets(choices(mainJets, catalogue::boreOf))
+            .build();
   }
 
   /**
@@ -108,7 +109,13 @@ public final class CatalogueChoices {
   private <P> List<Choice<P>> choices(List<Part> parts, Function<Part, P> shape) {
     List<Choice<P>> all = new ArrayList<>();
     for (Part part : parts) {
-      all.add(new Choice<>(shape.apply(part), isOwned(part), part.price(), uncertainty(part)));
+      all.add(
+          Choice.<P>builder()
+              .part(shape.apply(part))
+              .owned(isOwned(part))
+              .price(part.price())
+              .uncertainty(uncertainty(part))
+              .build());
     }
     return all;
   }

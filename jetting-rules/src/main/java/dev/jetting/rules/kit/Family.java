@@ -4,6 +4,7 @@ import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Carburettor;
 import java.util.List;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A family of carburettors: bodies that are alike to the mixture model and take the same parts.
@@ -43,6 +44,141 @@ public record Family(String id, String description, Carburettor carburettor, Lis
         throw new IllegalArgumentException(
             "series " + takes.get(i) + " of family " + id + " twice: allowed once");
       }
+    }
+  }
+
+  /** {@return a builder of a family, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this family set} */
+  public Builder toBuilder() {
+    Builder builder = new Builder();
+    builder.id = id;
+    builder.description = description;
+    builder.carburettor = carburettor;
+    builder.takes = takes;
+    return builder;
+  }
+
+  /**
+   * Returns this family with another value of one component; all else stays.
+   *
+   * @param id its name, unique among the families of the catalogue
+   * @return the changed family
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Family withId(String id) {
+    Builder builder = toBuilder();
+    builder.id = id;
+    return builder.build();
+  }
+
+  /**
+   * Returns this family with another value of one component; all else stays.
+   *
+   * @param description a line for people
+   * @return the changed family
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Family withDescription(String description) {
+    Builder builder = toBuilder();
+    builder.description = description;
+    return builder.build();
+  }
+
+  /**
+   * Returns this family with another value of one component; all else stays.
+   *
+   * @param carburettor the carburettor with the screw and the float valve that it comes with
+   * @return the changed family
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Family withCarburettor(Carburettor carburettor) {
+    Builder builder = toBuilder();
+    builder.carburettor = carburettor;
+    return builder.build();
+  }
+
+  /**
+   * Returns this family with another value of one component; all else stays.
+   *
+   * @param takes ids of the part series that it takes, each once
+   * @return the changed family
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Family withTakes(List<String> takes) {
+    Builder builder = toBuilder();
+    builder.takes = takes;
+    return builder.build();
+  }
+
+  /** Names each component of a family, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable String id;
+    private @Nullable String description;
+    private @Nullable Carburettor carburettor;
+    private @Nullable List<String> takes;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value its name, unique among the families of the catalogue
+     * @return this builder
+     */
+    public Builder id(String value) {
+      id = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value a line for people
+     * @return this builder
+     */
+    public Builder description(String value) {
+      description = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the carburettor with the screw and the float valve that it comes with
+     * @return this builder
+     */
+    public Builder carburettor(Carburettor value) {
+      carburettor = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value ids of the part series that it takes, each once
+     * @return this builder
+     */
+    public Builder takes(List<String> value) {
+      takes = value;
+      return this;
+    }
+
+    /**
+     * Builds the family.
+     *
+     * @return the family
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public Family build() {
+      return new Family(
+          Checks.present("family", "id", id),
+          Checks.present("family", "description", description),
+          Checks.present("family", "carburettor", carburettor),
+          Checks.present("family", "takes", takes));
     }
   }
 }

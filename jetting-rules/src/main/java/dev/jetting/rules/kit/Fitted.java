@@ -23,6 +23,11 @@ record Fitted(
 
   /** On an ordinary day of a market, with a fuel of it. */
   Setup setup(Market market, Fuel fuel) {
-    return new Setup(machine.engine(), setting, market.air(), fuel);
+    return Setup.builder()
+        .engine(machine.engine())
+        .setting(setting)
+        .air(market.air())
+        .fuel(fuel)
+        .build();
   }
 }

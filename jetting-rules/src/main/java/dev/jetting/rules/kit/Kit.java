@@ -2,6 +2,7 @@ package dev.jetting.rules.kit;
 
 import dev.jetting.core.checks.Checks;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a seller puts into one box, and the setting that he recommends for each machine. Everything
@@ -55,6 +56,195 @@ public record Kit(
     if (recommendations.isEmpty()) {
       throw new IllegalArgumentException(
           "recommendations of kit " + id + ": allowed at least one machine");
+    }
+  }
+
+  /** {@return a builder of a kit, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this kit set} */
+  public Builder toBuilder() {
+    Builder builder = new Builder();
+    builder.id = id;
+    builder.description = description;
+    builder.family = family;
+    builder.parts = parts;
+    builder.market = market;
+    builder.recommendations = recommendations;
+    return builder;
+  }
+
+  /**
+   * Returns this kit with another value of one component; all else stays.
+   *
+   * @param id its name
+   * @return the changed kit
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Kit withId(String id) {
+    Builder builder = toBuilder();
+    builder.id = id;
+    return builder.build();
+  }
+
+  /**
+   * Returns this kit with another value of one component; all else stays.
+   *
+   * @param description a line for people
+   * @return the changed kit
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Kit withDescription(String description) {
+    Builder builder = toBuilder();
+    builder.description = description;
+    return builder.build();
+  }
+
+  /**
+   * Returns this kit with another value of one component; all else stays.
+   *
+   * @param family id of the family of its carburettor
+   * @return the changed kit
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Kit withFamily(String family) {
+    Builder builder = toBuilder();
+    builder.family = family;
+    return builder.build();
+  }
+
+  /**
+   * Returns this kit with another value of one component; all else stays.
+   *
+   * @param parts ids of the parts in the box; each one counts once
+   * @return the changed kit
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Kit withParts(List<String> parts) {
+    Builder builder = toBuilder();
+    builder.parts = parts;
+    return builder.build();
+  }
+
+  /**
+   * Returns this kit with another value of one component; all else stays.
+   *
+   * @param market id of the market in which it is sold
+   * @return the changed kit
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Kit withMarket(String market) {
+    Builder builder = toBuilder();
+    builder.market = market;
+    return builder.build();
+  }
+
+  /**
+   * Returns this kit with another value of one component; all else stays.
+   *
+   * @param recommendations how to set it, machine by machine; at least one
+   * @return the changed kit
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Kit withRecommendations(List<Recommendation> recommendations) {
+    Builder builder = toBuilder();
+    builder.recommendations = recommendations;
+    return builder.build();
+  }
+
+  /** Names each component of a kit, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable String id;
+    private @Nullable String description;
+    private @Nullable String family;
+    private @Nullable List<String> parts;
+    private @Nullable String market;
+    private @Nullable List<Recommendation> recommendations;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value its name
+     * @return this builder
+     */
+    public Builder id(String value) {
+      id = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value a line for people
+     * @return this builder
+     */
+    public Builder description(String value) {
+      description = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value id of the family of its carburettor
+     * @return this builder
+     */
+    public Builder family(String value) {
+      family = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value ids of the parts in the box; each one counts once
+     * @return this builder
+     */
+    public Builder parts(List<String> value) {
+      parts = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value id of the market in which it is sold
+     * @return this builder
+     */
+    public Builder market(String value) {
+      market = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value how to set it, machine by machine; at least one
+     * @return this builder
+     */
+    public Builder recommendations(List<Recommendation> value) {
+      recommendations = value;
+      return this;
+    }
+
+    /**
+     * Builds the kit.
+     *
+     * @return the kit
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public Kit build() {
+      return new Kit(
+          Checks.present("kit", "id", id),
+          Checks.present("kit", "description", description),
+          Checks.present("kit", "family", family),
+          Checks.present("kit", "parts", parts),
+          Checks.present("kit", "market", market),
+          Checks.present("kit", "recommendations", recommendations));
     }
   }
 }

@@ -7,7 +7,6 @@ import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * Kits as a table: from a row, its cells by the names of their columns, to a kit that is sold for
@@ -60,30 +59,32 @@ public final class KitRows {
     return row.made(
         "*",
         () ->
-            new Kit(
-                id,
-                row.text("description").orElse(id),
-                row.required("family"),
-                row.list("parts"),
-                row.required("market"),
-                List.of(recommendation)));
+            Kit.builder()
+                .id(id)
+                .description(row.text("description").orElse(id))
+                .family(row.required("family"))
+                .parts(row.list("parts"))
+                .market(row.required("market"))
+                .recommendations(List.of(recommendation))
+                .build());
   }
 
   private static Recommendation recommendation(Row row) {
-    return new Recommendation(
-        row.required("machine"),
-        row.required("pilotJet"),
-        new Screw(
-            row.constant("screwKind", ScrewKind.class),
-            row.required("screwTurns", ScrewTurns::parse)),
-        row.required("slide"),
-        row.required("idleLift", Length::parse),
-        row.required("needleJet"),
-        row.required("needle"),
-        row.required("clip", ClipPosition::parse),
-        row.required("mainJet"),
-        row.text("fittedScrew"),
-        row.text("floatValve"),
-        Optional.empty());
+    return Recommendation.builder()
+        .machine(row.required("machine"))
+        .pilotJet(row.required("pilotJet"))
+        .screw(
+            new Screw(
+                row.constant("screwKind", ScrewKind.class),
+                row.required("screwTurns", ScrewTurns::parse)))
+        .slide(row.required("slide"))
+        .idleLift(row.required("idleLift", Length::parse))
+        .needleJet(row.required("needleJet"))
+        .needle(row.required("needle"))
+        .clip(row.required("clip", ClipPosition::parse))
+        .mainJet(row.required("mainJet"))
+        .fittedScrew(row.text("fittedScrew"))
+        .floatValve(row.text("floatValve"))
+        .build();
   }
 }

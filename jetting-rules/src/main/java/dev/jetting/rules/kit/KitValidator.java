@@ -204,7 +204,9 @@ public final class KitValidator {
     List<MachineResult> results = new ArrayList<>();
     PartsInKit parts = new PartsInKit(catalogue, kit, fitted.family());
     RiskModel itsRiskModel =
-        riskModel.withJets(fitted.pilotUncertainty(), fitted.mainUncertainty());
+        riskModel
+            .widerByPilotJet(fitted.pilotUncertainty())
+            .widerByMainJet(fitted.mainUncertainty());
     for (SetupSheet sheet : sheets(kit, fitted, market)) {
       AssessedSetting setting = AssessedSetting.of(sheet, itsRiskModel);
       Report report = its.report(rulebook, setting, fitted.machine(), results.size() + 1);
@@ -246,7 +248,7 @@ public final class KitValidator {
    * fuel of the market. At hand are the jets of the kit, and the slides, needle jets and needles
    * that the catalogue has for the family. A rulebook's full {@link Report} on one of them has more
    * detail than a {@link MachineResult}. If jets are numbered by flow, the same risk needs {@link
-   * RiskModel#withJets} and {@link Catalogue#boreUncertainty}.
+   * RiskModel#widerByMainJet} and {@link Catalogue#boreUncertainty}.
    *
    * @param kit the kit
    * @return the sheets in the order of the kit and its market; none if the kit cannot be put

@@ -17,7 +17,9 @@ import java.util.Optional;
  *
  * <pre>{@code
  * KitWaiver waiver =
- *     KitWaiver.of(validation, result, finding, "A. Weaver", "Sold with the bigger main jet.")
+ *     KitWaiver.of(validation, result, finding)
+ *         .by("A. Weaver")
+ *         .because("Sold with the bigger main jet.")
  *         .until(LocalDate.of(2027, 3, 31));
  * validator.waiving(List.of(waiver), today).validate(kit, KitDepth.SETTING);
  * }</pre>
@@ -80,22 +82,15 @@ public record KitWaiver(
   }
 
   /**
-   * Creates a waiver of a finding, up to what it measured, in its throttle band.
+   * Begins a waiver of a finding, up to what it measured, in its throttle band.
    *
    * @param validation the result for the kit
    * @param result the result for the machine
    * @param finding one of the machine's findings, or {@code kit-coverage} of the machine
-   * @param author who decided; one line, at most 60 characters
-   * @param reason why, in a sentence; one line, at most 300 characters
-   * @return the waiver, which does not expire
-   * @throws IllegalArgumentException if the finding is none on the machine, or a text is refused
+   * @return a waiver without author and reason
+   * @throws IllegalArgumentException if the finding is none on the machine
    */
-  public static KitWaiver of(
-      KitValidation validation,
-      MachineResult result,
-      RankedFinding finding,
-      String author,
-      String reason) {
+  public static Draft of(KitValidation validation, MachineResult result, RankedFinding finding) {
     boolean onMachine =
         validation.machines().contains(result) && result.findings().contains(finding);
     boolean coverage =
@@ -109,16 +104,11 @@ public record KitWaiver(
               + result.machine()
               + ", or kit-coverage of it");
     }
-    return new KitWaiver(
+    return new Draft(
         validation.kit(),
         result.machine(),
-        finding.ruleId(),
-        coverage ? COVERAGE : finding.finding().subject(),
-        author,
-        reason,
-        Optional.empty(),
-        finding.finding().measured(),
-        finding.finding().band());
+        finding,
+        coverage ? COVERAGE : finding.finding().subject());
   }
 
   /**
@@ -136,5 +126,62 @@ public record KitWaiver(
   Waiver on(String engine, String carburettor) {
     Ceiling accepted = new Ceiling(engine, carburettor, measured, band);
     return new Waiver(ruleId, subject, author, reason, expires, Optional.of(accepted));
+  }
+
+  /** A waiver that nobody has signed yet. */
+  public static final class Draft {
+    private final String kit;
+    private final String machine;
+    private final RankedFinding finding;
+    private final String subject;
+
+    private Draft(String kit, String machine, RankedFinding finding, String subject) {
+      this.kit = kit;
+      this.machine = machine;
+      this.finding = finding;
+      this.subject = subject;
+    }
+
+    /**
+     * Signs it.
+     *
+     * @param author who decided; one line, at most 60 characters
+     * @return a waiver without a reason
+     */
+    public Signed by(String author) {
+      return new Signed(this, author);
+    }
+  }
+
+  /** A waiver that gives no reason yet. */
+  public static final class Signed {
+    private final Draft draft;
+    private final String author;
+
+    private Signed(Draft draft, String author) {
+      this.draft = draft;
+      this.author = author;
+    }
+
+    /**
+     * Completes the waiver.
+     *
+     * @param reason why, in a sentence; one line, at most 300 characters
+     * @return the waiver, which does not expire
+     * @throws IllegalArgumentException if author or reason is blank, too long or not one line of
+     *     visible characters
+     */
+    public KitWaiver because(String reason) {
+      return new KitWaiver(
+          draft.kit,
+          draft.machine,
+          draft.finding.ruleId(),
+          draft.subject,
+          author,
+          reason,
+          Optional.empty(),
+          draft.finding.finding().measured(),
+          draft.finding.finding().band());
+    }
   }
 }

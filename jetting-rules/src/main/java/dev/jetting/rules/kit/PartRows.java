@@ -110,12 +110,13 @@ public final class PartRows {
     return row.made(
         "*",
         () ->
-            new Part(
-                id,
-                row.text("description").orElse(id),
-                of.id(),
-                shape,
-                row.optional("price", PartRows::price)));
+            Part.builder()
+                .id(id)
+                .description(row.text("description").orElse(id))
+                .series(of.id())
+                .shape(shape)
+                .price(row.optional("price", PartRows::price))
+                .build());
   }
 
   private static List<String> columns(PartSeries series) {
@@ -154,13 +155,17 @@ public final class PartRows {
   }
 
   private static Needle needle(Row row, String id) {
-    return new Needle(
-        id,
-        row.required("cylinder", Diameter::parse),
-        row.list("tapers").stream().map(taper -> row.made("tapers", () -> taper(taper))).toList(),
-        row.whole("grooves"),
-        row.required("groovePitch", Length::parse),
-        row.required("tip", Length::parse));
+    return Needle.builder()
+        .id(id)
+        .cylinder(row.required("cylinder", Diameter::parse))
+        .tapers(
+            row.list("tapers").stream()
+                .map(taper -> row.made("tapers", () -> taper(taper)))
+                .toList())
+        .grooves(row.whole("grooves"))
+        .groovePitch(row.required("groovePitch", Length::parse))
+        .tip(row.required("tip", Length::parse))
+        .build();
   }
 
   private static Taper taper(String text) {

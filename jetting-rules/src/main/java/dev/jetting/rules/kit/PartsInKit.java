@@ -31,15 +31,18 @@ final class PartsInKit {
    * needles are those of the catalogue, because a rule compares with the leanest ones.
    */
   PartsAtHand atHand() {
-    return new PartsAtHand(
-        of(parts, SeriesKind.PILOT_JET, catalogue::boreOf),
-        of(fitting, SeriesKind.SLIDE, part -> ((PartShape.Slide) part.shape()).cutaway()),
-        of(
-            fitting,
-            SeriesKind.NEEDLE_JET,
-            part -> ((PartShape.NeedleJetShape) part.shape()).needleJet()),
-        of(fitting, SeriesKind.NEEDLE, part -> ((PartShape.NeedleShape) part.shape()).needle()),
-        of(parts, SeriesKind.MAIN_JET, catalogue::boreOf));
+    return PartsAtHand.builder()
+        .pilotJets(of(parts, SeriesKind.PILOT_JET, catalogue::boreOf))
+        .cutaways(of(fitting, SeriesKind.SLIDE, part -> ((PartShape.Slide) part.shape()).cutaway()))
+        .needleJets(
+            of(
+                fitting,
+                SeriesKind.NEEDLE_JET,
+                part -> ((PartShape.NeedleJetShape) part.shape()).needleJet()))
+        .needles(
+            of(fitting, SeriesKind.NEEDLE, part -> ((PartShape.NeedleShape) part.shape()).needle()))
+        .mainJets(of(parts, SeriesKind.MAIN_JET, catalogue::boreOf))
+        .build();
   }
 
   private <P> List<P> of(List<Part> all, SeriesKind kind, Function<Part, P> shape) {

@@ -63,18 +63,19 @@ final class RecommendationFit {
     }
     try {
       Setting setting =
-          new Setting(
-              carburettor.get(),
-              machine.get().intake(),
-              catalogue.boreOf(pilotJet.get()),
-              says.screw(),
-              slide.get().cutaway(),
-              says.idleLift(),
-              tube.get().needleJet(),
-              rod.get().needle(),
-              says.clip(),
-              catalogue.boreOf(mainJet.get()),
-              says.floats());
+          Setting.builder()
+              .carburettor(carburettor.get())
+              .intake(machine.get().intake())
+              .pilotJet(catalogue.boreOf(pilotJet.get()))
+              .screw(says.screw())
+              .cutaway(slide.get().cutaway())
+              .idleLift(says.idleLift())
+              .needleJet(tube.get().needleJet())
+              .needle(rod.get().needle())
+              .clip(says.clip())
+              .mainJet(catalogue.boreOf(mainJet.get()))
+              .floats(says.floats())
+              .build();
       return Optional.of(
           new Fitted(
               place,
@@ -168,26 +169,28 @@ final class RecommendationFit {
       return Optional.empty();
     }
     return Optional.of(
-        new Carburettor(
-            body.id(),
-            body.bore(),
-            body.needleJetLength(),
-            body.needleJetHead(),
-            withScrew(body.pilot(), areaPerTurn.get()),
-            floatValve.get(),
-            body.flow()));
+        Carburettor.builder()
+            .id(body.id())
+            .bore(body.bore())
+            .needleJetLength(body.needleJetLength())
+            .needleJetHead(body.needleJetHead())
+            .pilot(withScrew(body.pilot(), areaPerTurn.get()))
+            .floatValve(floatValve.get())
+            .flow(body.flow())
+            .build());
   }
 
   private static PilotCircuit withScrew(PilotCircuit pilot, Area areaPerTurn) {
-    return new PilotCircuit(
-        pilot.screwKind(),
-        areaPerTurn,
-        pilot.fixedArea(),
-        pilot.progressionHole(),
-        pilot.uncoversFrom(),
-        pilot.uncoversTo(),
-        pilot.head(),
-        pilot.mostTurns());
+    return PilotCircuit.builder()
+        .screwKind(pilot.screwKind())
+        .areaPerTurn(areaPerTurn)
+        .fixedArea(pilot.fixedArea())
+        .progressionHole(pilot.progressionHole())
+        .uncoversFrom(pilot.uncoversFrom())
+        .uncoversTo(pilot.uncoversTo())
+        .head(pilot.head())
+        .mostTurns(pilot.mostTurns())
+        .build();
   }
 
   /** Records the flow of jets numbered by flow, so that the rulebook can check their numbers. */

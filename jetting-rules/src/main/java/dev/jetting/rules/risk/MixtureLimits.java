@@ -53,18 +53,61 @@ public interface MixtureLimits {
     return MarginLimits.ASSUMED;
   }
 
-  /**
-   * Limits at fixed margins from the mixture that the engine should get.
-   *
-   * @param leanMargin lean limit by the λ wanted, more than 1 and less than 3
-   * @param richMargin rich limit by the λ wanted, more than 0 and less than 1
-   * @param overrunMargin λ on the overrun, on the pilot's fuel alone, by the λ wanted at closed
-   *     throttle; more than 0 and less than 3
-   * @return the limits
-   * @throws IllegalArgumentException if a number is out of range
-   */
-  static MixtureLimits margins(
-      Coefficient leanMargin, Coefficient richMargin, Coefficient overrunMargin) {
-    return new MarginLimits(leanMargin, richMargin, overrunMargin);
+  /** {@return a builder of limits at fixed margins, each the assumed one unless set} */
+  static MarginBuilder margins() {
+    return new MarginBuilder();
+  }
+
+  /** Names each margin of limits, so that none takes the place of another. */
+  final class MarginBuilder {
+    private Coefficient lean = MarginLimits.ASSUMED.leanMargin();
+    private Coefficient rich = MarginLimits.ASSUMED.richMargin();
+    private Coefficient overrun = MarginLimits.ASSUMED.overrunMargin();
+
+    private MarginBuilder() {}
+
+    /**
+     * Sets the lean limit.
+     *
+     * @param value lean limit by the λ wanted, more than 1 and less than 3
+     * @return this builder
+     */
+    public MarginBuilder lean(Coefficient value) {
+      lean = value;
+      return this;
+    }
+
+    /**
+     * Sets the rich limit.
+     *
+     * @param value rich limit by the λ wanted, more than 0 and less than 1
+     * @return this builder
+     */
+    public MarginBuilder rich(Coefficient value) {
+      rich = value;
+      return this;
+    }
+
+    /**
+     * Sets the limit on the overrun.
+     *
+     * @param value λ on the overrun, on the pilot's fuel alone, by the λ wanted at closed throttle;
+     *     more than 0 and less than 3
+     * @return this builder
+     */
+    public MarginBuilder overrun(Coefficient value) {
+      overrun = value;
+      return this;
+    }
+
+    /**
+     * Builds the limits.
+     *
+     * @return the limits
+     * @throws IllegalArgumentException if a number is out of range
+     */
+    public MixtureLimits build() {
+      return new MarginLimits(lean, rich, overrun);
+    }
   }
 }

@@ -122,26 +122,31 @@ public record ModelUncertainty(
   }
 
   /**
-   * The same for jets whose bores are less well known, such as those that are numbered by their
+   * The same for a pilot jet whose bore is less well known, such as one that is numbered by its
    * flow on a bench.
    *
-   * @param pilotJet standard uncertainty of the pilot jet's bore, mm, beyond the tolerance of pilot
-   *     jets; 0 to 9
-   * @param mainJet the same of the main jet
-   * @return these spreads with both in the tolerances of the jets, by the root of the sum of
-   *     squares
-   * @throws IllegalArgumentException if an uncertainty is outside 0 to 9 mm
+   * @param millimetres standard uncertainty of the bore, mm, beyond the tolerance of pilot jets; 0
+   *     to 9
+   * @return these spreads with it in the tolerance of the jet, by the root of the sum of squares
+   * @throws IllegalArgumentException if the uncertainty is outside 0 to 9 mm
    */
-  public ModelUncertainty withJets(double pilotJet, double mainJet) {
-    check("pilot", pilotJet);
-    check("main", mainJet);
-    if (pilotJet == 0 && mainJet == 0) {
-      return this;
-    }
-    return toBuilder()
-        .pilotJetTolerance(wider(pilotJetTolerance, pilotJet))
-        .mainJetTolerance(wider(mainJetTolerance, mainJet))
-        .build();
+  public ModelUncertainty widerByPilotJet(double millimetres) {
+    check("pilot", millimetres);
+    return millimetres == 0 ? this : withPilotJetTolerance(wider(pilotJetTolerance, millimetres));
+  }
+
+  /**
+   * The same for a main jet whose bore is less well known, such as one that is numbered by its flow
+   * on a bench.
+   *
+   * @param millimetres standard uncertainty of the bore, mm, beyond the tolerance of main jets; 0
+   *     to 9
+   * @return these spreads with it in the tolerance of the jet, by the root of the sum of squares
+   * @throws IllegalArgumentException if the uncertainty is outside 0 to 9 mm
+   */
+  public ModelUncertainty widerByMainJet(double millimetres) {
+    check("main", millimetres);
+    return millimetres == 0 ? this : withMainJetTolerance(wider(mainJetTolerance, millimetres));
   }
 
   /**
@@ -209,13 +214,14 @@ public record ModelUncertainty(
 
   /** {@return the spreads without the parts' tolerances, as a calibration takes them} */
   public Spreads spreads() {
-    return new Spreads(
-        pilot.value(),
-        needle.value(),
-        main.value(),
-        air.value(),
-        residual.value(),
-        residualLength.value());
+    return Spreads.builder()
+        .pilot(pilot.value())
+        .needle(needle.value())
+        .main(main.value())
+        .air(air.value())
+        .residual(residual.value())
+        .residualLength(residualLength.value())
+        .build();
   }
 
   /**

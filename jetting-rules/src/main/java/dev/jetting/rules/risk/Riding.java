@@ -67,20 +67,6 @@ public record Riding(
   }
 
   /**
-   * Riding at the speeds that are assumed.
-   *
-   * @param acceptedRisk accepted probability that the mixture is too lean, at any throttle opening;
-   *     more than 0, at most 0.5
-   * @param profile how much of the riding falls on which throttle opening
-   * @param coldest the air of the coldest day and lowest place he rides in
-   * @param hottest the air of the hottest day or highest place he rides in
-   * @throws IllegalArgumentException as with the speeds stated
-   */
-  public Riding(Probability acceptedRisk, RidingProfile profile, Air coldest, Air hottest) {
-    this(acceptedRisk, profile, coldest, hottest, RiddenSpeeds.assumed());
-  }
-
-  /**
    * This riding between other days.
    *
    * @param newColdest the air of the coldest day and lowest place he rides in

@@ -57,15 +57,27 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
   }
 
   /**
-   * The same for jets whose bores are less well known, as {@link ModelUncertainty#withJets}.
+   * The same for a pilot jet whose bore is less well known, as {@link
+   * ModelUncertainty#widerByPilotJet}.
    *
-   * @param pilotJet standard uncertainty of the pilot jet's bore, mm, 0 to 9
-   * @param mainJet the same of the main jet
+   * @param millimetres standard uncertainty of the bore, mm, 0 to 9
    * @return the changed model
-   * @throws IllegalArgumentException if an uncertainty is outside 0 to 9 mm
+   * @throws IllegalArgumentException if the uncertainty is outside 0 to 9 mm
    */
-  public RiskModel withJets(double pilotJet, double mainJet) {
-    return new RiskModel(limits, uncertainty.withJets(pilotJet, mainJet), steps);
+  public RiskModel widerByPilotJet(double millimetres) {
+    return new RiskModel(limits, uncertainty.widerByPilotJet(millimetres), steps);
+  }
+
+  /**
+   * The same for a main jet whose bore is less well known, as {@link
+   * ModelUncertainty#widerByMainJet}.
+   *
+   * @param millimetres standard uncertainty of the bore, mm, 0 to 9
+   * @return the changed model
+   * @throws IllegalArgumentException if the uncertainty is outside 0 to 9 mm
+   */
+  public RiskModel widerByMainJet(double millimetres) {
+    return new RiskModel(limits, uncertainty.widerByMainJet(millimetres), steps);
   }
 
   /**

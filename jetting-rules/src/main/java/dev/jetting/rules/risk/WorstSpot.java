@@ -4,7 +4,10 @@ import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Where the lean risk is greatest, over all days and over the whole region of throttle and speed
@@ -57,14 +60,17 @@ public record WorstSpot(
   /**
    * Finds the worst spot.
    *
-   * @param today the lean risk over the throttle range in the air of the day
-   * @param coldest the same on the coldest day
-   * @param hottest the same on the hottest day
+   * @param days the lean risk over the throttle range in the air of each day; at least one
    * @return the spot with the greatest risk; of equals that of the earlier day, then that of the
    *     level road, then that of the smallest throttle
+   * @throws IllegalArgumentException if there is no day
    */
-  public static WorstSpot of(RiskProfile today, RiskProfile coldest, RiskProfile hottest) {
-    return worse(worse(of(Day.TODAY, today), of(Day.COLDEST, coldest)), of(Day.HOTTEST, hottest));
+  public static WorstSpot of(Map<Day, RiskProfile> days) {
+    return Stream.of(Day.values())
+        .flatMap(
+            day -> Optional.ofNullable(days.get(day)).map(profile -> of(day, profile)).stream())
+        .reduce(WorstSpot::worse)
+        .orElseThrow(() -> new IllegalArgumentException("days without any: allowed at least one"));
   }
 
   /**

@@ -1,8 +1,10 @@
 package dev.jetting.rules.search;
 
+import dev.jetting.core.checks.Checks;
 import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A part that can be chosen.
@@ -40,18 +42,6 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
   }
 
   /**
-   * A part whose size has no uncertainty beyond its kind's tolerance.
-   *
-   * @param part the part
-   * @param owned whether it is there already and costs nothing
-   * @param price what it costs to get, zero or more; empty if unknown
-   * @throws IllegalArgumentException if the price is below zero
-   */
-  public Choice(P part, boolean owned, Optional<BigDecimal> price) {
-    this(part, owned, price, 0);
-  }
-
-  /**
    * A part that is there already.
    *
    * @param part the part
@@ -59,7 +49,7 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
    * @return the choice
    */
   public static <P> Choice<P> ofOwned(P part) {
-    return new Choice<>(part, true, Optional.empty());
+    return new Choice<>(part, true, Optional.empty(), 0);
   }
 
   /**
@@ -70,7 +60,7 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
    * @return the choice
    */
   public static <P> Choice<P> toBuy(P part) {
-    return new Choice<>(part, false, Optional.empty());
+    return new Choice<>(part, false, Optional.empty(), 0);
   }
 
   /**
@@ -83,6 +73,150 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
    * @throws IllegalArgumentException if the price is below zero
    */
   public static <P> Choice<P> toBuy(P part, BigDecimal price) {
-    return new Choice<>(part, false, Optional.of(price));
+    return new Choice<>(part, false, Optional.of(price), 0);
+  }
+
+  /**
+   * Begins a choice.
+   *
+   * @param <P> the kind of part
+   * @return a builder of a choice, to buy at an unknown price, its part not set
+   */
+  public static <P> Builder<P> builder() {
+    return new Builder<>();
+  }
+
+  /** {@return a builder with all of this choice set} */
+  public Builder<P> toBuilder() {
+    Builder<P> builder = new Builder<>();
+    builder.part = part;
+    builder.owned = owned;
+    builder.price = price;
+    builder.uncertainty = uncertainty;
+    return builder;
+  }
+
+  /**
+   * Returns this choice with another value of one component; all else stays.
+   *
+   * @param part the part
+   * @return the changed choice
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Choice<P> withPart(P part) {
+    Builder<P> builder = toBuilder();
+    builder.part = part;
+    return builder.build();
+  }
+
+  /**
+   * Returns this choice with another value of one component; all else stays.
+   *
+   * @param owned whether it is there already and costs nothing
+   * @return the changed choice
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Choice<P> withOwned(boolean owned) {
+    Builder<P> builder = toBuilder();
+    builder.owned = owned;
+    return builder.build();
+  }
+
+  /**
+   * Returns this choice with another value of one component; all else stays.
+   *
+   * @param price what it costs to get, zero or more, in the one currency of all prices; empty if
+   *     unknown
+   * @return the changed choice
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Choice<P> withPrice(Optional<BigDecimal> price) {
+    Builder<P> builder = toBuilder();
+    builder.price = price;
+    return builder.build();
+  }
+
+  /**
+   * Returns this choice with another value of one component; all else stays.
+   *
+   * @param uncertainty standard uncertainty of a jet's bore beyond the tolerance of its kind, mm,
+   *     zero or more, as of one that is numbered by its flow; 0 for all other parts
+   * @return the changed choice
+   * @throws IllegalArgumentException if it does not fit the rest
+   */
+  public Choice<P> withUncertainty(double uncertainty) {
+    Builder<P> builder = toBuilder();
+    builder.uncertainty = uncertainty;
+    return builder.build();
+  }
+
+  /**
+   * Names each component of a choice, so that none takes the place of another.
+   *
+   * @param <P> the kind of part
+   */
+  public static final class Builder<P> {
+    private @Nullable P part;
+    private boolean owned = false;
+    private Optional<BigDecimal> price = Optional.empty();
+    private double uncertainty = 0;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value the part
+     * @return this builder
+     */
+    public Builder<P> part(P value) {
+      part = value;
+      return this;
+    }
+
+    /**
+     * Sets one component; to buy unless set.
+     *
+     * @param value whether it is there already and costs nothing
+     * @return this builder
+     */
+    public Builder<P> owned(boolean value) {
+      owned = value;
+      return this;
+    }
+
+    /**
+     * Sets one component; empty unless set.
+     *
+     * @param value what it costs to get, zero or more, in the one currency of all prices; empty if
+     *     unknown
+     * @return this builder
+     */
+    public Builder<P> price(Optional<BigDecimal> value) {
+      price = value;
+      return this;
+    }
+
+    /**
+     * Sets one component; 0 unless set.
+     *
+     * @param value standard uncertainty of a jet's bore beyond the tolerance of its kind, mm, zero
+     *     or more, as of one that is numbered by its flow; 0 for all other parts
+     * @return this builder
+     */
+    public Builder<P> uncertainty(double value) {
+      uncertainty = value;
+      return this;
+    }
+
+    /**
+     * Builds the choice.
+     *
+     * @return the choice
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public Choice<P> build() {
+      return new Choice<>(Checks.present("choice", "part", part), owned, price, uncertainty);
+    }
   }
 }

@@ -1,5 +1,6 @@
 package dev.jetting.rules.search;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Setting;
@@ -14,6 +15,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The parts of one carburettor among which a setting can be chosen: every combination of one of
@@ -124,9 +126,7 @@ public record Choices(
   }
 
   private static <P> List<Choice<P>> owned(List<Choice<P>> choices) {
-    return choices.stream()
-        .map(choice -> new Choice<>(choice.part(), true, choice.price(), choice.uncertainty()))
-        .toList();
+    return choices.stream().map(choice -> choice.withOwned(true)).toList();
   }
 
   /**
@@ -168,12 +168,7 @@ public record Choices(
   private List<Choice<NeedlePosition>> inGroove(ClipPosition clip) {
     return needles.stream()
         .filter(choice -> choice.part().clips().contains(clip))
-        .map(
-            choice ->
-                new Choice<>(
-                    new NeedlePosition(choice.part().needle(), List.of(clip)),
-                    choice.owned(),
-                    choice.price()))
+        .map(choice -> choice.withPart(new NeedlePosition(choice.part().needle(), List.of(clip))))
         .toList();
   }
 
@@ -277,6 +272,118 @@ public record Choices(
       if (!seen.add(part)) {
         throw new IllegalArgumentException(what + " " + part + " twice: allowed once");
       }
+    }
+  }
+
+  /** {@return a builder of a set of choices, nothing of it set} */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** {@return a builder with all of this set of choices set} */
+  public Builder toBuilder() {
+    Builder builder = new Builder();
+    builder.pilotJets = pilotJets;
+    builder.screws = screws;
+    builder.cutaways = cutaways;
+    builder.needleJets = needleJets;
+    builder.needles = needles;
+    builder.mainJets = mainJets;
+    return builder;
+  }
+
+  /** Names each component of a set of choices, so that none takes the place of another. */
+  public static final class Builder {
+    private @Nullable List<Choice<JetBore>> pilotJets;
+    private @Nullable List<ScrewTurns> screws;
+    private @Nullable List<Choice<Cutaway>> cutaways;
+    private @Nullable List<Choice<NeedleJet>> needleJets;
+    private @Nullable List<Choice<NeedlePosition>> needles;
+    private @Nullable List<Choice<JetBore>> mainJets;
+
+    private Builder() {}
+
+    /**
+     * Sets one component.
+     *
+     * @param value the pilot jets; at least one, none twice
+     * @return this builder
+     */
+    public Builder pilotJets(List<Choice<JetBore>> value) {
+      pilotJets = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value turns at which the screw of the pilot circuit may stand; at least one, none
+     *     twice
+     * @return this builder
+     */
+    public Builder screws(List<ScrewTurns> value) {
+      screws = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the slides, by their cutaway; at least one, none twice
+     * @return this builder
+     */
+    public Builder cutaways(List<Choice<Cutaway>> value) {
+      cutaways = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the needle jets; at least one, none twice
+     * @return this builder
+     */
+    public Builder needleJets(List<Choice<NeedleJet>> value) {
+      needleJets = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the needles with the grooves that are allowed; at least one, none twice
+     * @return this builder
+     */
+    public Builder needles(List<Choice<NeedlePosition>> value) {
+      needles = value;
+      return this;
+    }
+
+    /**
+     * Sets one component.
+     *
+     * @param value the main jets; at least one, none twice
+     * @return this builder
+     */
+    public Builder mainJets(List<Choice<JetBore>> value) {
+      mainJets = value;
+      return this;
+    }
+
+    /**
+     * Builds the set of choices.
+     *
+     * @return the set of choices
+     * @throws IllegalArgumentException if a component is not set, or out of its range
+     */
+    public Choices build() {
+      return new Choices(
+          Checks.present("set of choices", "pilotJets", pilotJets),
+          Checks.present("set of choices", "screws", screws),
+          Checks.present("set of choices", "cutaways", cutaways),
+          Checks.present("set of choices", "needleJets", needleJets),
+          Checks.present("set of choices", "needles", needles),
+          Checks.present("set of choices", "mainJets", mainJets));
     }
   }
 }

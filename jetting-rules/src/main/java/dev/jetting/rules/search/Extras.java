@@ -47,13 +47,14 @@ record Extras(Choices all, Choices own, Indices indices) {
             extra(own.needles(), more.needles(), NeedlePosition::needle),
             extra(own.mainJets(), more.mainJets(), p -> p));
     Choices all =
-        new Choices(
-            joined(own.pilotJets(), more.pilotJets(), indices.pilotJets),
-            own.screws(),
-            joined(own.cutaways(), more.cutaways(), indices.cutaways),
-            joined(own.needleJets(), more.needleJets(), indices.needleJets),
-            joined(own.needles(), more.needles(), indices.needles),
-            joined(own.mainJets(), more.mainJets(), indices.mainJets));
+        Choices.builder()
+            .pilotJets(joined(own.pilotJets(), more.pilotJets(), indices.pilotJets))
+            .screws(own.screws())
+            .cutaways(joined(own.cutaways(), more.cutaways(), indices.cutaways))
+            .needleJets(joined(own.needleJets(), more.needleJets(), indices.needleJets))
+            .needles(joined(own.needles(), more.needles(), indices.needles))
+            .mainJets(joined(own.mainJets(), more.mainJets(), indices.mainJets))
+            .build();
     return new Extras(all, own, indices);
   }
 

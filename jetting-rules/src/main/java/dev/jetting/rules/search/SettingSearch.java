@@ -242,7 +242,7 @@ public final class SettingSearch {
   }
 
   private RiskModel riskModel(Choice<JetBore> pilot, Choice<JetBore> main) {
-    return riskModel.withJets(pilot.uncertainty(), main.uncertainty());
+    return riskModel.widerByPilotJet(pilot.uncertainty()).widerByMainJet(main.uncertainty());
   }
 
   /** What was found, and how many settings were worked out to find it. */

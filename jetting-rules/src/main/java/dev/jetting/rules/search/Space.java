@@ -206,17 +206,18 @@ final class Space {
     Setting s = setup.setting();
     NeedlePosition needle = choices.needles().get(pick.needle()).part();
     ClipPosition clip = needle.clips().get(pick.clip());
-    return new Setting(
-        s.carburettor(),
-        s.intake(),
-        choices.pilotJets().get(pick.pilotJet()).part(),
-        new Screw(s.screw().kind(), choices.screws().get(pick.screw())),
-        choices.cutaways().get(pick.cutaway()).part(),
-        s.idleLift(),
-        choices.needleJets().get(pick.needleJet()).part(),
-        needle.needle(),
-        clip,
-        choices.mainJets().get(pick.mainJet()).part(),
-        s.floats());
+    return Setting.builder()
+        .carburettor(s.carburettor())
+        .intake(s.intake())
+        .pilotJet(choices.pilotJets().get(pick.pilotJet()).part())
+        .screw(new Screw(s.screw().kind(), choices.screws().get(pick.screw())))
+        .cutaway(choices.cutaways().get(pick.cutaway()).part())
+        .idleLift(s.idleLift())
+        .needleJet(choices.needleJets().get(pick.needleJet()).part())
+        .needle(needle.needle())
+        .clip(clip)
+        .mainJet(choices.mainJets().get(pick.mainJet()).part())
+        .floats(s.floats())
+        .build();
   }
 }

@@ -31,7 +31,7 @@ final class FloatHeight {
       return Outcome.notApplicable(Message.of("rule.float-level.over-mouth"));
     }
     Setup setup = setting.setup();
-    Floats nominal = new Floats(floats.nominal(), floats.nominal());
+    Floats nominal = Floats.builder().set(floats.nominal()).nominal(floats.nominal()).build();
     // A jet would cure it at one throttle opening only.
     return new Change(
             "setting.floats",

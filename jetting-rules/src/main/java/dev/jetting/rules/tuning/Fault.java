@@ -102,7 +102,9 @@ public enum Fault {
 
   private static List<Calibration> disturbed(
       Calibration sound, ThrottleOpening at, double reach, double mean, double deviation) {
-    return List.of(sound.assuming(new Disturbance(at, reach, mean, deviation)));
+    return List.of(
+        sound.assuming(
+            Disturbance.builder().at(at).reach(reach).mean(mean).deviation(deviation).build()));
   }
 
   /** At the opening where it was taken; the engine turns there as it does on the load line. */
@@ -111,13 +113,14 @@ public enum Fault {
     ThrottleOpening meant = reading.throttle();
     ThrottleOpening opened = ThrottleOpening.ofShare(Math.max(0, meant.share() - slack));
     double slower = line.at(opened).rpm() / line.at(meant).rpm();
-    return new Reading(
-        reading.setup(),
-        opened,
-        EngineSpeed.ofRpm(reading.speed().rpm() * slower),
-        reading.from(),
-        reading.to(),
-        reading.deviation());
+    return Reading.builder()
+        .setup(reading.setup())
+        .throttle(opened)
+        .speed(EngineSpeed.ofRpm(reading.speed().rpm() * slower))
+        .from(reading.from())
+        .to(reading.to())
+        .deviation(reading.deviation())
+        .build();
   }
 
   /** The faults that look lean, or rich, at an opening. */

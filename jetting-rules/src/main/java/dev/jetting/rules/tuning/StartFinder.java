@@ -114,13 +114,14 @@ final class StartFinder {
 
   private static Choices choices(SetupSheet sheet) {
     Choices all = Choices.of(sheet).allOwned();
-    return new Choices(
-        all.pilotJets(),
-        all.screws().stream().filter(StartFinder::isInRange).toList(),
-        all.cutaways(),
-        all.needleJets(),
-        all.needles(),
-        all.mainJets());
+    return Choices.builder()
+        .pilotJets(all.pilotJets())
+        .screws(all.screws().stream().filter(StartFinder::isInRange).toList())
+        .cutaways(all.cutaways())
+        .needleJets(all.needleJets())
+        .needles(all.needles())
+        .mainJets(all.mainJets())
+        .build();
   }
 
   private static boolean isInRange(ScrewTurns screw) {

@@ -169,12 +169,13 @@ class AdviserTest {
 
   private static PartsAtHand mains(double... bores) {
     PartsAtHand none = PartsAtHand.unknown();
-    return new PartsAtHand(
-        List.of(JetBore.ofMillimetres(0.55)),
-        List.of(Cutaway.ofMillimetres(4)),
-        List.of(TwoHundred.needleJet(2.66)),
-        none.needles(),
-        Arrays.stream(bores).mapToObj(JetBore::ofMillimetres).toList());
+    return PartsAtHand.builder()
+        .pilotJets(List.of(JetBore.ofMillimetres(0.55)))
+        .cutaways(List.of(Cutaway.ofMillimetres(4)))
+        .needleJets(List.of(TwoHundred.needleJet(2.66)))
+        .needles(none.needles())
+        .mainJets(Arrays.stream(bores).mapToObj(JetBore::ofMillimetres).toList())
+        .build();
   }
 
   /** What the rider has taken upon himself is not planned for. */

@@ -168,13 +168,14 @@ class CostTest {
     assertThatExceptionOfType(InvalidValueException.class)
         .isThrownBy(
             () ->
-                new Kit(
-                    kit.id(),
-                    kit.description(),
-                    kit.family(),
-                    Collections.nCopies(501, "main 126"),
-                    kit.market(),
-                    kit.recommendations()))
+                Kit.builder()
+                    .id(kit.id())
+                    .description(kit.description())
+                    .family(kit.family())
+                    .parts(Collections.nCopies(501, "main 126"))
+                    .market(kit.market())
+                    .recommendations(kit.recommendations())
+                    .build())
         .withMessageEndingWith(": allowed at most 500");
   }
 

@@ -58,7 +58,8 @@ final class Reports {
   private static SetupSheet sheet() {
     SetupSheet bare = SheetJson.read(Documents.read("bare-sheet.json"));
     FloatLevel level = FloatLevel.ofMillimetres(20);
-    Setting setting = bare.setup().setting().withFloats(new Floats(level, level));
+    Setting setting =
+        bare.setup().setting().withFloats(Floats.builder().set(level).nominal(level).build());
     return SetupSheet.builder()
         .title(bare.title())
         .setup(

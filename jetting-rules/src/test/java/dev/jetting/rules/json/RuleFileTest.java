@@ -272,17 +272,18 @@ class RuleFileTest {
   @Test
   void text_isComparedAsItIs() {
     Setting airScrew =
-        new Setting(
-            TwoHundred.carburettor(ScrewKind.AIR, 2.5),
-            Intake.openMouth(),
-            jet(0.55),
-            TwoHundred.ALL_ROUND.screw(),
-            TwoHundred.ALL_ROUND.cutaway(),
-            TwoHundred.ALL_ROUND.idleLift(),
-            TwoHundred.ALL_ROUND.needleJet(),
-            TwoHundred.NEEDLE,
-            TwoHundred.ALL_ROUND.clip(),
-            jet(1.26));
+        Setting.builder()
+            .carburettor(TwoHundred.carburettor(ScrewKind.AIR, 2.5))
+            .intake(Intake.openMouth())
+            .pilotJet(jet(0.55))
+            .screw(TwoHundred.ALL_ROUND.screw())
+            .cutaway(TwoHundred.ALL_ROUND.cutaway())
+            .idleLift(TwoHundred.ALL_ROUND.idleLift())
+            .needleJet(TwoHundred.ALL_ROUND.needleJet())
+            .needle(TwoHundred.NEEDLE)
+            .clip(TwoHundred.ALL_ROUND.clip())
+            .mainJet(jet(1.26))
+            .build();
 
     assertThat(judged("right-screw", TwoHundred.ALL_ROUND).status()).isEqualTo(Status.PASSED);
     assertThat(judged("right-screw", airScrew).findings())

@@ -33,7 +33,6 @@ import dev.jetting.units.Length;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -69,14 +68,16 @@ class WrittenIsReadTest {
                             .withId(text(60))
                             .withFlow(setting.carburettor().flow().withUpstreamGap(noted)))))
         .withParts(
-            new PartsAtHand(
-                IntStream.range(0, jets)
-                    .mapToObj(i -> JetBore.ofMillimetres(0.3 + i / 1e5))
-                    .toList(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of()));
+            PartsAtHand.builder()
+                .pilotJets(
+                    IntStream.range(0, jets)
+                        .mapToObj(i -> JetBore.ofMillimetres(0.3 + i / 1e5))
+                        .toList())
+                .cutaways(List.of())
+                .needleJets(List.of())
+                .needles(List.of())
+                .mainJets(List.of())
+                .build());
   }
 
   @Test
@@ -124,25 +125,26 @@ class WrittenIsReadTest {
     for (int i = 0; i < 5000; i++) {
       String id = text(60 - 5) + (10_000 + i);
       more.add(
-          new Part(
-              id,
-              text(200),
-              "mains",
-              new PartShape.JetByBore(JetBore.ofMillimetres(1 + i / 1e5)),
-              Optional.empty()));
+          Part.builder()
+              .id(id)
+              .description(text(200))
+              .series("mains")
+              .shape(new PartShape.JetByBore(JetBore.ofMillimetres(1 + i / 1e5)))
+              .build());
     }
     Catalogue catalogue = Shop.CATALOGUE.withParts(more);
     assertThat(CatalogueJson.read(CatalogueJson.write(catalogue))).isEqualTo(catalogue);
 
     Kit shops = Shop.kit();
     Kit kit =
-        new Kit(
-            text(60),
-            text(200),
-            shops.family(),
-            more.stream().limit(500).map(Part::id).toList(),
-            shops.market(),
-            shops.recommendations());
+        Kit.builder()
+            .id(text(60))
+            .description(text(200))
+            .family(shops.family())
+            .parts(more.stream().limit(500).map(Part::id).toList())
+            .market(shops.market())
+            .recommendations(shops.recommendations())
+            .build();
     assertThat(KitJson.read(KitJson.write(kit))).isEqualTo(kit);
     assertThat(KitJson.read(KitJson.writeLine(kit))).isEqualTo(kit);
     KitValidation validation = KitValidator.of(catalogue).validate(kit, KitDepth.FIT);

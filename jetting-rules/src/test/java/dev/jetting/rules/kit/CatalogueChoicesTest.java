@@ -139,11 +139,12 @@ class CatalogueChoicesTest {
     return Catalogue.of(
         "benches",
         List.of(
-            new Family(
-                family.id(),
-                family.description(),
-                family.carburettor(),
-                Stream.concat(family.takes().stream(), Stream.of("exact", "vague")).toList())),
+            Family.builder()
+                .id(family.id())
+                .description(family.description())
+                .carburettor(family.carburettor())
+                .takes(Stream.concat(family.takes().stream(), Stream.of("exact", "vague")).toList())
+                .build()),
         Stream.concat(
                 Shop.SERIES.stream(), Stream.of(series("exact", b, 0), series("vague", b, 0.3)))
             .toList(),
@@ -158,16 +159,22 @@ class CatalogueChoicesTest {
   private static PartSeries series(String id, JetCalibration bench, double uncertainty) {
     JetCalibration known =
         new JetCalibration(bench.head(), bench.liquid(), bench.law(), uncertainty);
-    return new PartSeries(id, "by flow", SeriesKind.MAIN_JET, Optional.of(known));
+    return PartSeries.builder()
+        .id(id)
+        .description("by flow")
+        .kind(SeriesKind.MAIN_JET)
+        .bench(Optional.of(known))
+        .build();
   }
 
   private static Part byFlow(String id, String series, String price) {
-    return new Part(
-        id,
-        "main jet",
-        series,
-        new PartShape.JetByFlow(JetFlow.ofCubicCentimetresPerMinute(200)),
-        Optional.of(new BigDecimal(price)));
+    return Part.builder()
+        .id(id)
+        .description("main jet")
+        .series(series)
+        .shape(new PartShape.JetByFlow(JetFlow.ofCubicCentimetresPerMinute(200)))
+        .price(Optional.of(new BigDecimal(price)))
+        .build();
   }
 
   @Test
@@ -178,12 +185,13 @@ class CatalogueChoicesTest {
   }
 
   private static Part main(String id, String price) {
-    return new Part(
-        id,
-        "",
-        "mains",
-        new PartShape.JetByBore(JetBore.ofHundredths(126)),
-        Optional.of(new BigDecimal(price)));
+    return Part.builder()
+        .id(id)
+        .description("")
+        .series("mains")
+        .shape(new PartShape.JetByBore(JetBore.ofHundredths(126)))
+        .price(Optional.of(new BigDecimal(price)))
+        .build();
   }
 
   private static CatalogueChoices of(Catalogue catalogue, Set<String> owned) {

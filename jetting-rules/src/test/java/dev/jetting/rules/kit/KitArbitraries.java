@@ -58,16 +58,31 @@ public final class KitArbitraries {
     for (SeriesKind kind : KINDS) {
       boolean byFlow = kind == SeriesKind.MAIN_JET;
       series.add(
-          new PartSeries(
-              kind.name(), "all of a kind", kind, byFlow ? Optional.of(bench) : Optional.empty()));
+          PartSeries.builder()
+              .id(kind.name())
+              .description("all of a kind")
+              .kind(kind)
+              .bench(byFlow ? Optional.of(bench) : Optional.empty())
+              .build());
     }
     return Catalogue.of(
         title,
-        numbered(families, (f, id) -> new Family(id, f.description(), f.carburettor(), f.takes())),
+        numbered(
+            families,
+            (f, id) ->
+                Family.builder()
+                    .id(id)
+                    .description(f.description())
+                    .carburettor(f.carburettor())
+                    .takes(f.takes())
+                    .build()),
         series,
         numbered(parts, (p, id) -> renamed(p, id + p.id())),
         numbered(machines, (m, id) -> new Machine(id, m.engine(), m.intake())),
-        numbered(markets, (m, id) -> new Market(id, m.air(), m.fuels(), m.riding())));
+        numbered(
+            markets,
+            (m, id) ->
+                Market.builder().id(id).air(m.air()).fuels(m.fuels()).riding(m.riding()).build()));
   }
 
   private interface Renaming<T> {
@@ -86,16 +101,36 @@ public final class KitArbitraries {
       Needle n = rod.needle();
       shape =
           new PartShape.NeedleShape(
-              new Needle(id, n.cylinder(), n.tapers(), n.grooves(), n.groovePitch(), n.tip()));
+              Needle.builder()
+                  .id(id)
+                  .cylinder(n.cylinder())
+                  .tapers(n.tapers())
+                  .grooves(n.grooves())
+                  .groovePitch(n.groovePitch())
+                  .tip(n.tip())
+                  .build());
     }
-    return new Part(id, part.description(), part.series(), shape, part.price());
+    return Part.builder()
+        .id(id)
+        .description(part.description())
+        .series(part.series())
+        .shape(shape)
+        .price(part.price())
+        .build();
   }
 
   private static Arbitrary<Family> families() {
     return combine(
             SheetArbitraries.carburettors(),
             Arbitraries.of(KINDS).map(Enum::name).set().ofMaxSize(7).map(List::copyOf))
-        .as((carburettor, takes) -> new Family("family", "a family", carburettor, takes));
+        .as(
+            (carburettor, takes) ->
+                Family.builder()
+                    .id("family")
+                    .description("a family")
+                    .carburettor(carburettor)
+                    .takes(takes)
+                    .build());
   }
 
   private static Arbitrary<JetCalibration> benches() {
@@ -127,14 +162,16 @@ public final class KitArbitraries {
         .as(
             (shaped, id, description, price) ->
                 renamed(
-                    new Part(
-                        shaped.shape() instanceof PartShape.NeedleShape rod
-                            ? rod.needle().id()
-                            : id,
-                        description,
-                        shaped.kind().name(),
-                        shaped.shape(),
-                        price),
+                    Part.builder()
+                        .id(
+                            shaped.shape() instanceof PartShape.NeedleShape rod
+                                ? rod.needle().id()
+                                : id)
+                        .description(description)
+                        .series(shaped.kind().name())
+                        .shape(shaped.shape())
+                        .price(price)
+                        .build(),
                     id));
   }
 
@@ -178,7 +215,9 @@ public final class KitArbitraries {
             SheetArbitraries.airs(),
             SheetArbitraries.fuels().list().ofMinSize(1).ofMaxSize(2),
             SheetArbitraries.ridings())
-        .as((air, fuels, riding) -> new Market("market", air, fuels, riding));
+        .as(
+            (air, fuels, riding) ->
+                Market.builder().id("market").air(air).fuels(fuels).riding(riding).build());
   }
 
   /** Kits by ids of anything or of nothing. */
@@ -222,7 +261,7 @@ public final class KitArbitraries {
         numbers(0, 60)
             .map(FloatLevel::ofMillimetres)
             .tuple2()
-            .map(levels -> new Floats(levels.get1(), levels.get2()));
+            .map(levels -> Floats.builder().set(levels.get1()).nominal(levels.get2()).build());
     return ids.list()
         .ofSize(8)
         .flatMap(
@@ -236,19 +275,20 @@ public final class KitArbitraries {
                         floats.optional())
                     .as(
                         (screw, idle, clip, withScrew, withValve, level) ->
-                            new Recommendation(
-                                named.get(0),
-                                named.get(1),
-                                screw,
-                                named.get(2),
-                                idle,
-                                named.get(3),
-                                named.get(4),
-                                clip,
-                                named.get(5),
-                                Optional.of(named.get(6)).filter(id -> withScrew),
-                                Optional.of(named.get(7)).filter(id -> withValve),
-                                level)));
+                            Recommendation.builder()
+                                .machine(named.get(0))
+                                .pilotJet(named.get(1))
+                                .screw(screw)
+                                .slide(named.get(2))
+                                .idleLift(idle)
+                                .needleJet(named.get(3))
+                                .needle(named.get(4))
+                                .clip(clip)
+                                .mainJet(named.get(5))
+                                .fittedScrew(Optional.of(named.get(6)).filter(id -> withScrew))
+                                .floatValve(Optional.of(named.get(7)).filter(id -> withValve))
+                                .floats(level)
+                                .build()));
   }
 
   private static Arbitrary<Double> numbers(double low, double high) {

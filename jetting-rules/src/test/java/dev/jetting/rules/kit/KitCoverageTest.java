@@ -185,13 +185,14 @@ class KitCoverageTest {
     Kit kit = Shop.kitWith("main 96");
     Recommendation says = Shop.recommendation();
     Kit more =
-        new Kit(
-            kit.id(),
-            kit.description(),
-            kit.family(),
-            kit.parts(),
-            kit.market(),
-            List.of(says, with("tricycle", says.mainJet())));
+        Kit.builder()
+            .id(kit.id())
+            .description(kit.description())
+            .family(kit.family())
+            .parts(kit.parts())
+            .market(kit.market())
+            .recommendations(List.of(says, with("tricycle", says.mainJet())))
+            .build();
 
     assertThat(neverUsed(VALIDATOR.validate(kit, KitDepth.COVERAGE))).contains("main 96");
     assertThat(neverUsed(VALIDATOR.validate(more, KitDepth.COVERAGE))).isEmpty();
@@ -210,26 +211,29 @@ class KitCoverageTest {
   private static Kit poor(String slide, String mainJet) {
     Kit kit = Shop.kitOf("pilot 55", slide, "tube 266", "needle", mainJet);
     Recommendation r = with("standard", mainJet);
-    return new Kit(
-        kit.id(),
-        kit.description(),
-        kit.family(),
-        kit.parts(),
-        kit.market(),
-        List.of(
-            new Recommendation(
-                r.machine(),
-                r.pilotJet(),
-                r.screw(),
-                slide,
-                r.idleLift(),
-                r.needleJet(),
-                r.needle(),
-                r.clip(),
-                r.mainJet(),
-                r.fittedScrew(),
-                r.floatValve(),
-                r.floats())));
+    return Kit.builder()
+        .id(kit.id())
+        .description(kit.description())
+        .family(kit.family())
+        .parts(kit.parts())
+        .market(kit.market())
+        .recommendations(
+            List.of(
+                Recommendation.builder()
+                    .machine(r.machine())
+                    .pilotJet(r.pilotJet())
+                    .screw(r.screw())
+                    .slide(slide)
+                    .idleLift(r.idleLift())
+                    .needleJet(r.needleJet())
+                    .needle(r.needle())
+                    .clip(r.clip())
+                    .mainJet(r.mainJet())
+                    .fittedScrew(r.fittedScrew())
+                    .floatValve(r.floatValve())
+                    .floats(r.floats())
+                    .build()))
+        .build();
   }
 
   private static List<String> neverUsed(KitValidation validation) {
@@ -256,19 +260,20 @@ class KitCoverageTest {
 
   private static Recommendation with(String machine, String mainJet) {
     Recommendation r = Shop.recommendation();
-    return new Recommendation(
-        machine,
-        r.pilotJet(),
-        r.screw(),
-        r.slide(),
-        r.idleLift(),
-        r.needleJet(),
-        r.needle(),
-        r.clip(),
-        mainJet,
-        r.fittedScrew(),
-        r.floatValve(),
-        r.floats());
+    return Recommendation.builder()
+        .machine(machine)
+        .pilotJet(r.pilotJet())
+        .screw(r.screw())
+        .slide(r.slide())
+        .idleLift(r.idleLift())
+        .needleJet(r.needleJet())
+        .needle(r.needle())
+        .clip(r.clip())
+        .mainJet(mainJet)
+        .fittedScrew(r.fittedScrew())
+        .floatValve(r.floatValve())
+        .floats(r.floats())
+        .build();
   }
 
   private static KitCoverage coverage(KitValidation validation) {

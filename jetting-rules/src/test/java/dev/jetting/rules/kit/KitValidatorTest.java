@@ -94,13 +94,14 @@ class KitValidatorTest {
   @Test
   void idsThatTheCatalogueLacks_areFoundWhereTheyStand() {
     Kit kit =
-        new Kit(
-            "nothing known",
-            "",
-            "no family",
-            List.of("no part"),
-            "no market",
-            List.of(on("no machine")));
+        Kit.builder()
+            .id("nothing known")
+            .description("")
+            .family("no family")
+            .parts(List.of("no part"))
+            .market("no market")
+            .recommendations(List.of(on("no machine")))
+            .build();
 
     KitValidation validation = VALIDATOR.validate(kit, KitDepth.SETTING);
 
@@ -145,19 +146,20 @@ class KitValidatorTest {
     Recommendation r = Shop.recommendation();
     Kit kit =
         Shop.recommending(
-            new Recommendation(
-                r.machine(),
-                r.pilotJet(),
-                r.screw(),
-                r.slide(),
-                r.idleLift(),
-                r.needleJet(),
-                r.needle(),
-                r.clip(),
-                "pilot 55",
-                r.fittedScrew(),
-                r.floatValve(),
-                r.floats()));
+            Recommendation.builder()
+                .machine(r.machine())
+                .pilotJet(r.pilotJet())
+                .screw(r.screw())
+                .slide(r.slide())
+                .idleLift(r.idleLift())
+                .needleJet(r.needleJet())
+                .needle(r.needle())
+                .clip(r.clip())
+                .mainJet("pilot 55")
+                .fittedScrew(r.fittedScrew())
+                .floatValve(r.floatValve())
+                .floats(r.floats())
+                .build());
 
     assertFinds(kit, "kit-part-kind", "recommendations[0].mainJet");
   }
@@ -260,7 +262,12 @@ class KitValidatorTest {
     FloatValve valve =
         new FloatValve(Diameter.ofMillimetres(seat), own.supplyHead(), own.discharge());
     Part part =
-        new Part("odd valve", "odd", "valves", new PartShape.Valve(valve), Optional.empty());
+        Part.builder()
+            .id("odd valve")
+            .description("odd")
+            .series("valves")
+            .shape(new PartShape.Valve(valve))
+            .build();
 
     List<RankedFinding> found =
         KitValidator.of(Shop.CATALOGUE.withParts(List.of(part)))
@@ -285,7 +292,7 @@ class KitValidatorTest {
     Kit kit = Shop.recommending(with(Shop.recommendation().screw(), 1.3, "flow 200"), "flow 200");
     SetupSheet sheet = validator.sheets(kit).get(0);
     double uncertainty = catalogue.boreUncertainty(catalogue.part("flow 200").orElseThrow());
-    RiskModel itsOwn = RiskModel.assumed().withJets(0, uncertainty);
+    RiskModel itsOwn = RiskModel.assumed().widerByMainJet(uncertainty);
 
     Probability risk =
         validator.validate(kit, KitDepth.SETTING).machines().get(0).today().leanRisk();
@@ -309,8 +316,12 @@ class KitValidatorTest {
         shop.series().stream()
             .map(
                 its ->
-                    new PartSeries(
-                        its.id(), its.description(), its.kind(), its.bench().map(any -> bench)))
+                    PartSeries.builder()
+                        .id(its.id())
+                        .description(its.description())
+                        .kind(its.kind())
+                        .bench(its.bench().map(any -> bench))
+                        .build())
             .toList(),
         shop.parts(),
         shop.machines(),
@@ -358,69 +369,73 @@ class KitValidatorTest {
 
   private static Recommendation on(String machine) {
     Recommendation r = Shop.recommendation();
-    return new Recommendation(
-        machine,
-        r.pilotJet(),
-        r.screw(),
-        r.slide(),
-        r.idleLift(),
-        r.needleJet(),
-        r.needle(),
-        r.clip(),
-        r.mainJet(),
-        r.fittedScrew(),
-        r.floatValve(),
-        r.floats());
+    return Recommendation.builder()
+        .machine(machine)
+        .pilotJet(r.pilotJet())
+        .screw(r.screw())
+        .slide(r.slide())
+        .idleLift(r.idleLift())
+        .needleJet(r.needleJet())
+        .needle(r.needle())
+        .clip(r.clip())
+        .mainJet(r.mainJet())
+        .fittedScrew(r.fittedScrew())
+        .floatValve(r.floatValve())
+        .floats(r.floats())
+        .build();
   }
 
   private static Recommendation hung(String needleJet, String needle, int groove, int grooves) {
     Recommendation r = Shop.recommendation();
-    return new Recommendation(
-        r.machine(),
-        r.pilotJet(),
-        r.screw(),
-        r.slide(),
-        r.idleLift(),
-        needleJet,
-        needle,
-        ClipPosition.fromTop(groove, grooves),
-        r.mainJet(),
-        r.fittedScrew(),
-        r.floatValve(),
-        r.floats());
+    return Recommendation.builder()
+        .machine(r.machine())
+        .pilotJet(r.pilotJet())
+        .screw(r.screw())
+        .slide(r.slide())
+        .idleLift(r.idleLift())
+        .needleJet(needleJet)
+        .needle(needle)
+        .clip(ClipPosition.fromTop(groove, grooves))
+        .mainJet(r.mainJet())
+        .fittedScrew(r.fittedScrew())
+        .floatValve(r.floatValve())
+        .floats(r.floats())
+        .build();
   }
 
   private static Recommendation with(Screw screw, double idleLift, String mainJet) {
     Recommendation r = Shop.recommendation();
-    return new Recommendation(
-        r.machine(),
-        r.pilotJet(),
-        screw,
-        r.slide(),
-        Length.ofMillimetres(idleLift),
-        r.needleJet(),
-        r.needle(),
-        r.clip(),
-        mainJet,
-        r.fittedScrew(),
-        r.floatValve(),
-        r.floats());
+    return Recommendation.builder()
+        .machine(r.machine())
+        .pilotJet(r.pilotJet())
+        .screw(screw)
+        .slide(r.slide())
+        .idleLift(Length.ofMillimetres(idleLift))
+        .needleJet(r.needleJet())
+        .needle(r.needle())
+        .clip(r.clip())
+        .mainJet(mainJet)
+        .fittedScrew(r.fittedScrew())
+        .floatValve(r.floatValve())
+        .floats(r.floats())
+        .build();
   }
 
   private static Recommendation fitted(Recommendation r, String screw, String valve) {
-    return new Recommendation(
-        r.machine(),
-        r.pilotJet(),
-        r.screw(),
-        r.slide(),
-        r.idleLift(),
-        r.needleJet(),
-        r.needle(),
-        r.clip(),
-        r.mainJet(),
-        Optional.ofNullable(screw),
-        Optional.ofNullable(valve),
-        r.floats());
+    return Recommendation.builder()
+        .machine(r.machine())
+        .pilotJet(r.pilotJet())
+        .screw(r.screw())
+        .slide(r.slide())
+        .idleLift(r.idleLift())
+        .needleJet(r.needleJet())
+        .needle(r.needle())
+        .clip(r.clip())
+        .mainJet(r.mainJet())
+        .fittedScrew(Optional.ofNullable(screw))
+        .floatValve(Optional.ofNullable(valve))
+        .floats(r.floats())
+        .build();
   }
 
   /** A part of the checks would pass for all of them. */

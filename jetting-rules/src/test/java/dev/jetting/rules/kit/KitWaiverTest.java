@@ -128,7 +128,10 @@ class KitWaiverTest {
         .withMessageContaining("allowed one on machine standard");
     assertThatIllegalArgumentException()
         .isThrownBy(
-            () -> KitWaiver.of(lean, lean.machines().get(0), danger, "A. Weaver", "two\nlines"))
+            () ->
+                KitWaiver.of(lean, lean.machines().get(0), danger)
+                    .by("A. Weaver")
+                    .because("two\nlines"))
         .withMessageContaining("reason of a waiver");
   }
 
@@ -155,7 +158,9 @@ class KitWaiverTest {
 
   private static KitWaiver waiver(
       KitValidation validation, MachineResult result, RankedFinding finding) {
-    return KitWaiver.of(validation, result, finding, "A. Weaver", "For a short track only.");
+    return KitWaiver.of(validation, result, finding)
+        .by("A. Weaver")
+        .because("For a short track only.");
   }
 
   private static List<RankedFinding> dangers(KitValidation validation) {
@@ -167,19 +172,20 @@ class KitWaiverTest {
 
   private static Recommendation on(String machine, String mainJet) {
     Recommendation r = Shop.recommendation();
-    return new Recommendation(
-        machine,
-        r.pilotJet(),
-        r.screw(),
-        r.slide(),
-        r.idleLift(),
-        r.needleJet(),
-        r.needle(),
-        r.clip(),
-        mainJet,
-        r.fittedScrew(),
-        r.floatValve(),
-        r.floats());
+    return Recommendation.builder()
+        .machine(machine)
+        .pilotJet(r.pilotJet())
+        .screw(r.screw())
+        .slide(r.slide())
+        .idleLift(r.idleLift())
+        .needleJet(r.needleJet())
+        .needle(r.needle())
+        .clip(r.clip())
+        .mainJet(mainJet)
+        .fittedScrew(r.fittedScrew())
+        .floatValve(r.floatValve())
+        .floats(r.floats())
+        .build();
   }
 
   private static Kit recommending(Recommendation... recommendations) {
@@ -188,7 +194,13 @@ class KitWaiverTest {
 
   private static Kit kit(String id, Recommendation... recommendations) {
     Kit kit = Shop.kitWith("main 96");
-    return new Kit(
-        id, kit.description(), kit.family(), kit.parts(), kit.market(), List.of(recommendations));
+    return Kit.builder()
+        .id(id)
+        .description(kit.description())
+        .family(kit.family())
+        .parts(kit.parts())
+        .market(kit.market())
+        .recommendations(List.of(recommendations))
+        .build();
   }
 }

@@ -43,18 +43,32 @@ public final class Shop {
           series("tubes", SeriesKind.NEEDLE_JET),
           series("needles", SeriesKind.NEEDLE),
           series("mains", SeriesKind.MAIN_JET),
-          new PartSeries("flow mains", "by flow", SeriesKind.MAIN_JET, Optional.of(BENCH)),
+          PartSeries.builder()
+              .id("flow mains")
+              .description("by flow")
+              .kind(SeriesKind.MAIN_JET)
+              .bench(Optional.of(BENCH))
+              .build(),
           series("screws", SeriesKind.SCREW),
           series("valves", SeriesKind.FLOAT_VALVE),
           series("mains of others", SeriesKind.MAIN_JET));
 
   static final Family FAMILY =
-      new Family(
-          "slide 30",
-          "30 mm, mixture screw",
-          TwoHundred.carburettor(ScrewKind.MIXTURE, 2.5),
-          List.of(
-              "pilots", "slides", "tubes", "needles", "mains", "flow mains", "screws", "valves"));
+      Family.builder()
+          .id("slide 30")
+          .description("30 mm, mixture screw")
+          .carburettor(TwoHundred.carburettor(ScrewKind.MIXTURE, 2.5))
+          .takes(
+              List.of(
+                  "pilots",
+                  "slides",
+                  "tubes",
+                  "needles",
+                  "mains",
+                  "flow mains",
+                  "screws",
+                  "valves"))
+          .build();
 
   /** What the demo sells. */
   public static final Catalogue CATALOGUE =
@@ -67,20 +81,23 @@ public final class Shop {
               new Machine("standard", TwoHundred.STANDARD, TwoHundred.ALL_ROUND.intake()),
               new Machine("tuned", TwoHundred.tuned(220), TwoHundred.ALL_ROUND.intake())),
           List.of(
-              new Market(
-                  "seaside",
-                  TwoHundred.DAY,
-                  List.of(TwoHundred.FUEL),
-                  new Riding(
-                      Probability.of(0.1),
-                      RidingProfile.assumedRoad(),
-                      TwoHundred.DAY,
-                      TwoHundred.DAY))));
+              Market.builder()
+                  .id("seaside")
+                  .air(TwoHundred.DAY)
+                  .fuels(List.of(TwoHundred.FUEL))
+                  .riding(
+                      Riding.builder()
+                          .acceptedRisk(Probability.of(0.1))
+                          .profile(RidingProfile.assumedRoad())
+                          .coldest(TwoHundred.DAY)
+                          .hottest(TwoHundred.DAY)
+                          .build())
+                  .build()));
 
   private Shop() {}
 
   private static PartSeries series(String id, SeriesKind kind) {
-    return new PartSeries(id, "of the small shop", kind, Optional.empty());
+    return PartSeries.builder().id(id).description("of the small shop").kind(kind).build();
   }
 
   private static List<Part> parts() {
@@ -137,55 +154,62 @@ public final class Shop {
   }
 
   private static Part part(String id, String series, PartShape shape) {
-    return new Part(id, "of the small shop", series, shape, Optional.of(BigDecimal.valueOf(3)));
+    return Part.builder()
+        .id(id)
+        .description("of the small shop")
+        .series(series)
+        .shape(shape)
+        .price(Optional.of(BigDecimal.valueOf(3)))
+        .build();
   }
 
   /** The all-round setting, with the parts for it and a few to either side. */
   public static Kit kit() {
-    return new Kit(
-        "all-round",
-        "for the standard 200",
-        "slide 30",
-        List.of(
-            "pilot 50",
-            "pilot 55",
-            "slide 40",
-            "tube 266",
-            "needle",
-            "main 120",
-            "main 126",
-            "main 132",
-            "main 138"),
-        "seaside",
-        List.of(recommendation()));
+    return Kit.builder()
+        .id("all-round")
+        .description("for the standard 200")
+        .family("slide 30")
+        .parts(
+            List.of(
+                "pilot 50",
+                "pilot 55",
+                "slide 40",
+                "tube 266",
+                "needle",
+                "main 120",
+                "main 126",
+                "main 132",
+                "main 138"))
+        .market("seaside")
+        .recommendations(List.of(recommendation()))
+        .build();
   }
 
   static Recommendation recommendation() {
-    return new Recommendation(
-        "standard",
-        "pilot 55",
-        new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)),
-        "slide 40",
-        Length.ofMillimetres(2),
-        "tube 266",
-        "needle",
-        ClipPosition.fromTop(2, 5),
-        "main 126",
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
+    return Recommendation.builder()
+        .machine("standard")
+        .pilotJet("pilot 55")
+        .screw(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)))
+        .slide("slide 40")
+        .idleLift(Length.ofMillimetres(2))
+        .needleJet("tube 266")
+        .needle("needle")
+        .clip(ClipPosition.fromTop(2, 5))
+        .mainJet("main 126")
+        .build();
   }
 
   /** The sound kit with other parts. */
   static Kit kitOf(String... parts) {
     Kit kit = kit();
-    return new Kit(
-        kit.id(),
-        kit.description(),
-        kit.family(),
-        List.of(parts),
-        kit.market(),
-        kit.recommendations());
+    return Kit.builder()
+        .id(kit.id())
+        .description(kit.description())
+        .family(kit.family())
+        .parts(List.of(parts))
+        .market(kit.market())
+        .recommendations(kit.recommendations())
+        .build();
   }
 
   /** The sound kit with one more part. */
@@ -198,12 +222,13 @@ public final class Shop {
   /** The sound kit, and this part, with another recommendation. */
   static Kit recommending(Recommendation recommendation, String... more) {
     Kit kit = kitWith(more);
-    return new Kit(
-        kit.id(),
-        kit.description(),
-        kit.family(),
-        kit.parts(),
-        kit.market(),
-        List.of(recommendation));
+    return Kit.builder()
+        .id(kit.id())
+        .description(kit.description())
+        .family(kit.family())
+        .parts(kit.parts())
+        .market(kit.market())
+        .recommendations(List.of(recommendation))
+        .build();
   }
 }

@@ -146,7 +146,11 @@ class LawKitTest {
           .setting(Odd.SETTING)
           .fuel(Odd.SHEET.setup().fuel())
           .air(Odd.SHEET.setup().air())
-          .needleWear(new NeedleWear(Length.ofMillimetres(0.02), Length.ofMillimetres(0.01)))
+          .needleWear(
+              NeedleWear.builder()
+                  .needleJet(Length.ofMillimetres(0.02))
+                  .needle(Length.ofMillimetres(0.01))
+                  .build())
           .observed(new ProvenObservation(ThrottleOpening.FULL, new Evidence.Proven()))
           .pilotJetFlow(JetFlow.ofCubicCentimetresPerMinute(36))
           .mainJetFlow(JetFlow.ofCubicCentimetresPerMinute(190))

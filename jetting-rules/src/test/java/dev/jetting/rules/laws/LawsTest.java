@@ -489,18 +489,19 @@ class LawsTest {
     Coefficient wide = Coefficient.assumed(0.2, "1", "for this test");
     ModelUncertainty u = ModelUncertainty.assumed();
     ModelUncertainty wider =
-        new ModelUncertainty(
-            u.pilot(),
-            u.needle(),
-            u.main(),
-            u.air(),
-            wide,
-            u.residualLength(),
-            u.pilotJetTolerance(),
-            u.mainJetTolerance(),
-            u.needleJetTolerance(),
-            u.needleTolerance(),
-            Set.of());
+        ModelUncertainty.builder()
+            .pilot(u.pilot())
+            .needle(u.needle())
+            .main(u.main())
+            .air(u.air())
+            .residual(wide)
+            .residualLength(u.residualLength())
+            .pilotJetTolerance(u.pilotJetTolerance())
+            .mainJetTolerance(u.mainJetTolerance())
+            .needleJetTolerance(u.needleJetTolerance())
+            .needleTolerance(u.needleTolerance())
+            .guessed(Set.of())
+            .build();
     return AssessedSetting.of(
         sheet,
         new RiskModel(MixtureLimits.assumed(), big ? wider : u, RiskModel.assumed().steps()));

@@ -41,38 +41,46 @@ final class Odd {
           Pressure.ofHectopascals(990), Temperature.ofCelsius(34), RelativeHumidity.ofPercent(50));
 
   static final Setting SETTING =
-      new Setting(
-          TwoHundred.carburettor(ScrewKind.MIXTURE, 2.8),
-          TwoHundred.FILTER,
-          JetBore.ofMillimetres(0.48),
-          new Screw(ScrewKind.MIXTURE, ScrewTurns.of(2)),
-          Cutaway.ofMillimetres(5),
-          Length.ofMillimetres(1.5),
-          TwoHundred.needleJet(2.68),
-          TwoHundred.LEANER_NEEDLE,
-          ClipPosition.fromTop(3, 5),
-          JetBore.ofMillimetres(1.30));
+      Setting.builder()
+          .carburettor(TwoHundred.carburettor(ScrewKind.MIXTURE, 2.8))
+          .intake(TwoHundred.FILTER)
+          .pilotJet(JetBore.ofMillimetres(0.48))
+          .screw(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(2)))
+          .cutaway(Cutaway.ofMillimetres(5))
+          .idleLift(Length.ofMillimetres(1.5))
+          .needleJet(TwoHundred.needleJet(2.68))
+          .needle(TwoHundred.LEANER_NEEDLE)
+          .clip(ClipPosition.fromTop(3, 5))
+          .mainJet(JetBore.ofMillimetres(1.30))
+          .build();
 
   static final SetupSheet SHEET =
       SetupSheet.builder()
           .title("odd")
           .setup(
-              new Setup(
-                  TwoHundred.tuned(221),
-                  SETTING,
-                  COLD,
-                  Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(30)),
-                  TemperatureDifference.ofKelvin(15)))
+              Setup.builder()
+                  .engine(TwoHundred.tuned(221))
+                  .setting(SETTING)
+                  .air(COLD)
+                  .fuel(Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(30)))
+                  .fuelWarmerBy(TemperatureDifference.ofKelvin(15))
+                  .build())
           .riding(
-              new Riding(
-                  Probability.of(0.05),
-                  new RidingProfile(RidingProfile.assumedRoad().points().subList(1, 3)),
-                  COLD,
-                  HOT,
-                  new RiddenSpeeds(3)))
+              Riding.builder()
+                  .acceptedRisk(Probability.of(0.05))
+                  .profile(new RidingProfile(RidingProfile.assumedRoad().points().subList(1, 3)))
+                  .coldest(COLD)
+                  .hottest(HOT)
+                  .speeds(new RiddenSpeeds(3))
+                  .build())
           .parts(
-              new PartsAtHand(
-                  List.of(JetBore.ofMillimetres(0.5)), List.of(), List.of(), List.of(), List.of()))
+              PartsAtHand.builder()
+                  .pilotJets(List.of(JetBore.ofMillimetres(0.5)))
+                  .cutaways(List.of())
+                  .needleJets(List.of())
+                  .needles(List.of())
+                  .mainJets(List.of())
+                  .build())
           .build();
 
   /** Every part, richer and leaner by its customary step. */

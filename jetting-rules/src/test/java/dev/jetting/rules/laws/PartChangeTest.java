@@ -57,17 +57,18 @@ class PartChangeTest {
   @Test
   void on_airScrew_turnsInForRicher() {
     Setting withAirScrew =
-        new Setting(
-            TwoHundred.carburettor(ScrewKind.AIR, 2.5),
-            SETTING.intake(),
-            SETTING.pilotJet(),
-            new Screw(ScrewKind.AIR, ScrewTurns.of(1.5)),
-            SETTING.cutaway(),
-            SETTING.idleLift(),
-            SETTING.needleJet(),
-            SETTING.needle(),
-            SETTING.clip(),
-            SETTING.mainJet());
+        Setting.builder()
+            .carburettor(TwoHundred.carburettor(ScrewKind.AIR, 2.5))
+            .intake(SETTING.intake())
+            .pilotJet(SETTING.pilotJet())
+            .screw(new Screw(ScrewKind.AIR, ScrewTurns.of(1.5)))
+            .cutaway(SETTING.cutaway())
+            .idleLift(SETTING.idleLift())
+            .needleJet(SETTING.needleJet())
+            .needle(SETTING.needle())
+            .clip(SETTING.clip())
+            .mainJet(SETTING.mainJet())
+            .build();
 
     assertThat(customary(MeteringPart.SCREW, Way.RICHER).describe(withAirScrew))
         .isEqualTo("air screw 1½ turns out to air screw 1¼ turns out (richer)");
@@ -85,15 +86,17 @@ class PartChangeTest {
   @Test
   void on_steeperTaper_changesEachTaper() {
     Needle two =
-        new Needle(
-            "two tapers",
-            SETTING.needle().cylinder(),
-            List.of(
-                new Taper(Length.ofMillimetres(4), 0.02),
-                new Taper(Length.ofMillimetres(20), 0.04)),
-            5,
-            SETTING.needle().groovePitch(),
-            SETTING.needle().tip());
+        Needle.builder()
+            .id("two tapers")
+            .cylinder(SETTING.needle().cylinder())
+            .tapers(
+                List.of(
+                    new Taper(Length.ofMillimetres(4), 0.02),
+                    new Taper(Length.ofMillimetres(20), 0.04)))
+            .grooves(5)
+            .groovePitch(SETTING.needle().groovePitch())
+            .tip(SETTING.needle().tip())
+            .build();
 
     Setting after =
         customary(MeteringPart.NEEDLE_TAPER, Way.RICHER)
@@ -111,13 +114,14 @@ class PartChangeTest {
     Setting seated = SETTING.withScrew(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(0)));
     Setting out = SETTING.withScrew(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(3)));
     Needle straight =
-        new Needle(
-            "straight",
-            SETTING.needle().cylinder(),
-            List.of(),
-            5,
-            SETTING.needle().groovePitch(),
-            SETTING.needle().tip());
+        Needle.builder()
+            .id("straight")
+            .cylinder(SETTING.needle().cylinder())
+            .tapers(List.of())
+            .grooves(5)
+            .groovePitch(SETTING.needle().groovePitch())
+            .tip(SETTING.needle().tip())
+            .build();
 
     assertThat(customary(MeteringPart.CLIP, Way.LEANER).on(top)).isEmpty();
     assertThat(new PartChange(MeteringPart.CLIP, Way.RICHER, 5).on(top)).isEmpty();

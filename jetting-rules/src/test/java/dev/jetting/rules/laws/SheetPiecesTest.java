@@ -158,7 +158,8 @@ class SheetPiecesTest {
         OTHER.setup().setting().carburettor().pilot(),
         OTHER.setup().setting().carburettor().flow(),
         ModelUncertainty.assumed()
-            .withJets(0.01, 0.02)
+            .widerByPilotJet(0.01)
+            .widerByMainJet(0.02)
             .withGuesses(OTHER.setup(), OTHER.typical()));
   }
 
@@ -212,7 +213,14 @@ class SheetPiecesTest {
     Setting setting = OTHER.setup().setting();
     // Parts that fit the rest of the other setting.
     return Stream.of(
-        PLAIN.withParts(new PartsAtHand(List.of(), List.of(), List.of(), List.of(), List.of())),
+        PLAIN.withParts(
+            PartsAtHand.builder()
+                .pilotJets(List.of())
+                .cutaways(List.of())
+                .needleJets(List.of())
+                .needles(List.of())
+                .mainJets(List.of())
+                .build()),
         PLAIN.riding(),
         PLAIN.parts(),
         PLAIN.setup().engine(),
@@ -269,7 +277,10 @@ class SheetPiecesTest {
                     .needle(needle)
                     .floats(
                         Optional.of(
-                            new Floats(FloatLevel.ofMillimetres(21), FloatLevel.ofMillimetres(19))))
+                            Floats.builder()
+                                .set(FloatLevel.ofMillimetres(21))
+                                .nominal(FloatLevel.ofMillimetres(19))
+                                .build()))
                     .build()))
         .parts(
             PartsAtHand.builder()

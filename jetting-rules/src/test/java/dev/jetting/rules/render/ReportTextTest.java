@@ -248,10 +248,20 @@ class ReportTextTest {
     Coefficient tolerance = Coefficient.sourced(0.003, "mm", "measured for this test");
     RiskModel measured =
         new RiskModel(
-            MixtureLimits.margins(lean, rich, rich),
-            new ModelUncertainty(
-                spread, spread, spread, spread, spread, spread, tolerance, tolerance, tolerance,
-                tolerance, Set.of()),
+            MixtureLimits.margins().lean(lean).rich(rich).overrun(rich).build(),
+            ModelUncertainty.builder()
+                .pilot(spread)
+                .needle(spread)
+                .main(spread)
+                .air(spread)
+                .residual(spread)
+                .residualLength(spread)
+                .pilotJetTolerance(tolerance)
+                .mainJetTolerance(tolerance)
+                .needleJetTolerance(tolerance)
+                .needleTolerance(tolerance)
+                .guessed(Set.of())
+                .build(),
             RiskModel.assumed().steps());
     AssessedSetting setting = AssessedSetting.of(TwoHundred.sheet(STANDARD, ALL_ROUND), measured);
     assertThat(ReportText.inFull(book(setting)))

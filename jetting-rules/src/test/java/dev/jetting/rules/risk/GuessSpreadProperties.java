@@ -29,11 +29,12 @@ class GuessSpreadProperties {
       @ForAll @NotEmpty Set<MachineValue> guessed) {
     Setup setup =
         TwoHundred.sheet(
-                new TypicalEngine(
-                        Displacement.ofCubicCentimetres(cubicCentimetres),
-                        tune,
-                        Cooling.FAN,
-                        InductionKind.PISTON_PORT)
+                TypicalEngine.builder()
+                    .displacement(Displacement.ofCubicCentimetres(cubicCentimetres))
+                    .tune(tune)
+                    .cooling(Cooling.FAN)
+                    .induction(InductionKind.PISTON_PORT)
+                    .build()
                     .engine(),
                 TwoHundred.ALL_ROUND)
             .setup();

@@ -48,7 +48,7 @@ class RiskModelTest {
   @ParameterizedTest
   @ValueSource(ints = {0, 8})
   void leanRisk_ofJetsLessWellKnown_agreesWithEnginesDrawnAtRandom(int eighths) {
-    agrees(RiskModel.assumed().withJets(0.015, 0.03), eighths);
+    agrees(RiskModel.assumed().widerByPilotJet(0.015).widerByMainJet(0.03), eighths);
   }
 
   private static void agrees(RiskModel riskModel, int eighths) {
@@ -84,13 +84,14 @@ class RiskModelTest {
     double mainJet = s.mainJet().millimetres() + off(made, MeteringPart.MAIN_JET, random);
     return setup.withSetting(
         s.withNeedle(
-                new Needle(
-                    n.id(),
-                    Diameter.ofMillimetres(cylinder),
-                    n.tapers(),
-                    n.grooves(),
-                    n.groovePitch(),
-                    n.tip()),
+                Needle.builder()
+                    .id(n.id())
+                    .cylinder(Diameter.ofMillimetres(cylinder))
+                    .tapers(n.tapers())
+                    .grooves(n.grooves())
+                    .groovePitch(n.groovePitch())
+                    .tip(n.tip())
+                    .build(),
                 s.clip())
             .withNeedleJet(new NeedleJet(Diameter.ofMillimetres(needleJet), s.needleJet().neck()))
             .withPilotJet(JetBore.ofMillimetres(pilotJet))
@@ -103,21 +104,21 @@ class RiskModelTest {
 
   /** 5, 12 and 13. */
   @Test
-  void withJets_addsByTheRootOfTheSumOfSquares() {
-    ModelUncertainty wider = ASSUMED.withJets(0, 0.012);
+  void widerByJets_addsByTheRootOfTheSumOfSquares() {
+    ModelUncertainty wider = ASSUMED.widerByMainJet(0.012);
     assertThat(wider.mainJetTolerance().value()).isCloseTo(0.013, within(1e-15));
     assertThat(wider.mainJetTolerance().origin()).isEqualTo(Coefficient.Origin.CALCULATED);
     assertThat(wider.pilotJetTolerance()).isEqualTo(ASSUMED.pilotJetTolerance());
-    assertThat(ASSUMED.withJets(0, 0)).isSameAs(ASSUMED);
+    assertThat(ASSUMED.widerByMainJet(0)).isSameAs(ASSUMED);
   }
 
   @Test
-  void withJets_ofNoUncertainty_isRefused() {
+  void widerByJets_ofNoUncertainty_isRefused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> ASSUMED.withJets(-0.1, 0))
+        .isThrownBy(() -> ASSUMED.widerByPilotJet(-0.1))
         .withMessage("uncertainty of the pilot jet's bore -0.1 mm: allowed 0 to 9 mm");
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> ASSUMED.withJets(0, Double.NaN))
+        .isThrownBy(() -> ASSUMED.widerByMainJet(Double.NaN))
         .withMessage("uncertainty of the main jet's bore NaN mm: allowed 0 to 9 mm");
   }
 
@@ -128,8 +129,19 @@ class RiskModelTest {
     Coefficient length = Coefficient.assumed(0.25, "1", "plays no part");
     Coefficient exact = Coefficient.assumed(0, "mm", "known");
     ModelUncertainty known =
-        new ModelUncertainty(
-            none, none, none, none, none, length, exact, exact, exact, exact, Set.of());
+        ModelUncertainty.builder()
+            .pilot(none)
+            .needle(none)
+            .main(none)
+            .air(none)
+            .residual(none)
+            .residualLength(length)
+            .pilotJetTolerance(exact)
+            .mainJetTolerance(exact)
+            .needleJetTolerance(exact)
+            .needleTolerance(exact)
+            .guessed(Set.of())
+            .build();
     RiskModel strict = limits(1.0001, known);
     RiskModel lax = limits(2.9, known);
     ThrottleOpening eighth = ThrottleOpening.ofEighths(1);
@@ -177,18 +189,19 @@ class RiskModelTest {
     assertThatIllegalArgumentException()
         .isThrownBy(
             () ->
-                new ModelUncertainty(
-                    wild,
-                    ASSUMED.needle(),
-                    ASSUMED.main(),
-                    ASSUMED.air(),
-                    ASSUMED.residual(),
-                    ASSUMED.residualLength(),
-                    ASSUMED.pilotJetTolerance(),
-                    ASSUMED.mainJetTolerance(),
-                    ASSUMED.needleJetTolerance(),
-                    ASSUMED.needleTolerance(),
-                    Set.of()))
+                ModelUncertainty.builder()
+                    .pilot(wild)
+                    .needle(ASSUMED.needle())
+                    .main(ASSUMED.main())
+                    .air(ASSUMED.air())
+                    .residual(ASSUMED.residual())
+                    .residualLength(ASSUMED.residualLength())
+                    .pilotJetTolerance(ASSUMED.pilotJetTolerance())
+                    .mainJetTolerance(ASSUMED.mainJetTolerance())
+                    .needleJetTolerance(ASSUMED.needleJetTolerance())
+                    .needleTolerance(ASSUMED.needleTolerance())
+                    .guessed(Set.of())
+                    .build())
         .withMessageContaining("spread of the pilot circuit")
         .withMessageContaining("1.5")
         .withMessageContaining("0 to 1");
@@ -201,26 +214,28 @@ class RiskModelTest {
   }
 
   private static ModelUncertainty withAir(double spread) {
-    return new ModelUncertainty(
-        ASSUMED.pilot(),
-        ASSUMED.needle(),
-        ASSUMED.main(),
-        Coefficient.assumed(spread, "1", "for the test"),
-        ASSUMED.residual(),
-        ASSUMED.residualLength(),
-        ASSUMED.pilotJetTolerance(),
-        ASSUMED.mainJetTolerance(),
-        ASSUMED.needleJetTolerance(),
-        ASSUMED.needleTolerance(),
-        Set.of());
+    return ModelUncertainty.builder()
+        .pilot(ASSUMED.pilot())
+        .needle(ASSUMED.needle())
+        .main(ASSUMED.main())
+        .air(Coefficient.assumed(spread, "1", "for the test"))
+        .residual(ASSUMED.residual())
+        .residualLength(ASSUMED.residualLength())
+        .pilotJetTolerance(ASSUMED.pilotJetTolerance())
+        .mainJetTolerance(ASSUMED.mainJetTolerance())
+        .needleJetTolerance(ASSUMED.needleJetTolerance())
+        .needleTolerance(ASSUMED.needleTolerance())
+        .guessed(Set.of())
+        .build();
   }
 
   private static RiskModel limits(double leanMargin, ModelUncertainty uncertainty) {
     return new RiskModel(
-        MixtureLimits.margins(
-            Coefficient.assumed(leanMargin, "1", "test"),
-            Coefficient.assumed(0.5, "1", "test"),
-            Coefficient.assumed(0.5, "1", "test")),
+        MixtureLimits.margins()
+            .lean(Coefficient.assumed(leanMargin, "1", "test"))
+            .rich(Coefficient.assumed(0.5, "1", "test"))
+            .overrun(Coefficient.assumed(0.5, "1", "test"))
+            .build(),
         uncertainty,
         CustomarySteps.assumed());
   }

@@ -94,9 +94,23 @@ class RiskProfileTest {
     Probability accepted = Probability.of(0.05);
 
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Riding(accepted, RidingProfile.assumedRoad(), hot, cold))
+        .isThrownBy(
+            () ->
+                Riding.builder()
+                    .acceptedRisk(accepted)
+                    .profile(RidingProfile.assumedRoad())
+                    .coldest(hot)
+                    .hottest(cold)
+                    .build())
         .withMessageContaining("are the two days swapped?");
-    assertThat(new Riding(accepted, RidingProfile.assumedRoad(), cold, cold).hottest())
+    assertThat(
+            Riding.builder()
+                .acceptedRisk(accepted)
+                .profile(RidingProfile.assumedRoad())
+                .coldest(cold)
+                .hottest(cold)
+                .build()
+                .hottest())
         .isEqualTo(cold);
   }
 }

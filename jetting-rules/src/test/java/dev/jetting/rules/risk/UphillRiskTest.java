@@ -17,6 +17,7 @@ import dev.jetting.units.Probability;
 import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.Temperature;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -103,7 +104,15 @@ class UphillRiskTest {
   void worst_ofEquals_isTodaysOnTheLevelRoad() {
     RiskProfile shut = new RiskProfile(ASSESSED.profile().points().subList(0, 1));
 
-    WorstSpot worst = WorstSpot.of(shut, shut, shut);
+    WorstSpot worst =
+        WorstSpot.of(
+            Map.of(
+                WorstSpot.Day.HOTTEST,
+                shut,
+                WorstSpot.Day.TODAY,
+                shut,
+                WorstSpot.Day.COLDEST,
+                shut));
     assertThat(worst.day()).isEqualTo(WorstSpot.Day.TODAY);
     assertThat(worst.speed()).isEqualTo(shut.worst().mixture().speed());
   }

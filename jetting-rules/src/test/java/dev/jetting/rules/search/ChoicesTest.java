@@ -21,12 +21,13 @@ class ChoicesTest {
   private static final Choices CHOICES =
       Choices.of(
           Shelf.SHEET.withParts(
-              new PartsAtHand(
-                  List.of(),
-                  List.of(),
-                  List.of(),
-                  List.of(TwoHundred.LEANER_NEEDLE),
-                  List.of(BIGGER, SETTING.mainJet(), BIGGER))));
+              PartsAtHand.builder()
+                  .pilotJets(List.of())
+                  .cutaways(List.of())
+                  .needleJets(List.of())
+                  .needles(List.of(TwoHundred.LEANER_NEEDLE))
+                  .mainJets(List.of(BIGGER, SETTING.mainJet(), BIGGER))
+                  .build()));
 
   @Test
   void sheet_givesItsOwnPartsAsOwnedAndThoseAtHandToBeGot() {

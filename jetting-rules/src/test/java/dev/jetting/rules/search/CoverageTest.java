@@ -49,8 +49,19 @@ class CoverageTest {
     Coefficient length = ModelUncertainty.assumed().residualLength();
     return new RiskModel(
         RISK.limits(),
-        new ModelUncertainty(
-            none, none, none, none, none, length, none, none, none, none, Set.of()),
+        ModelUncertainty.builder()
+            .pilot(none)
+            .needle(none)
+            .main(none)
+            .air(none)
+            .residual(none)
+            .residualLength(length)
+            .pilotJetTolerance(none)
+            .mainJetTolerance(none)
+            .needleJetTolerance(none)
+            .needleTolerance(none)
+            .guessed(Set.of())
+            .build(),
         RISK.steps());
   }
 

@@ -84,9 +84,9 @@ final class Plain {
       return Optional.empty();
     }
     RiskModel its =
-        riskModel.withJets(
-            choices.pilotJets().get(pick.pilotJet()).uncertainty(),
-            choices.mainJets().get(pick.mainJet()).uncertainty());
+        riskModel
+            .widerByPilotJet(choices.pilotJets().get(pick.pilotJet()).uncertainty())
+            .widerByMainJet(choices.mainJets().get(pick.mainJet()).uncertainty());
     AssessedSetting assessed =
         AssessedSetting.of(sheet.withSetup(sheet.setup().withSetting(setting)), its);
     double risk =

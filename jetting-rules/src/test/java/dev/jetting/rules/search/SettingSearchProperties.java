@@ -54,13 +54,14 @@ class SettingSearchProperties {
   private static Choices around(Setting s, int richer, int owned, boolean priced) {
     Needle n = s.needle();
     Needle thicker =
-        new Needle(
-            "much thicker",
-            Diameter.ofMillimetres(n.cylinder().millimetres() + 0.03 * (richer + 3)),
-            n.tapers(),
-            n.grooves(),
-            n.groovePitch(),
-            n.tip());
+        Needle.builder()
+            .id("much thicker")
+            .cylinder(Diameter.ofMillimetres(n.cylinder().millimetres() + 0.03 * (richer + 3)))
+            .tapers(n.tapers())
+            .grooves(n.grooves())
+            .groovePitch(n.groovePitch())
+            .tip(n.tip())
+            .build();
     double main = s.mainJet().millimetres();
     double pilot = s.pilotJet().millimetres();
     NeedleJet wider =
@@ -75,35 +76,40 @@ class SettingSearchProperties {
                     new NeedlePosition(
                         h.needle(), h.clips().subList(0, Math.min(2, h.clips().size()))))
             .toList();
-    return new Choices(
-        jets(
-            List.of(s.pilotJet(), JetBore.ofMillimetres(pilot + 0.015 * (richer + 3))),
-            (owned & 1) == 1,
-            priced),
-        List.of(s.screw().turns(), ScrewTurns.of(s.screw().turns().turns() + 0.25)),
-        choices(
-            List.of(s.cutaway(), Cutaway.ofMillimetres(s.cutaway().millimetres() / 2)),
-            (owned & 2) == 2,
-            priced),
-        choices(
-            richer == 0 ? List.of(s.needleJet()) : List.of(s.needleJet(), wider),
-            (owned & 4) == 4,
-            priced),
-        choices(hung, (owned & 8) == 8, priced),
-        jets(
-            List.of(
-                s.mainJet(),
-                JetBore.ofMillimetres(main + 0.02 * (richer + 3)),
-                JetBore.ofMillimetres(main + 0.05 * (richer + 3))),
-            (owned & 16) == 16,
-            priced));
+    return Choices.builder()
+        .pilotJets(
+            jets(
+                List.of(s.pilotJet(), JetBore.ofMillimetres(pilot + 0.015 * (richer + 3))),
+                (owned & 1) == 1,
+                priced))
+        .screws(List.of(s.screw().turns(), ScrewTurns.of(s.screw().turns().turns() + 0.25)))
+        .cutaways(
+            choices(
+                List.of(s.cutaway(), Cutaway.ofMillimetres(s.cutaway().millimetres() / 2)),
+                (owned & 2) == 2,
+                priced))
+        .needleJets(
+            choices(
+                richer == 0 ? List.of(s.needleJet()) : List.of(s.needleJet(), wider),
+                (owned & 4) == 4,
+                priced))
+        .needles(choices(hung, (owned & 8) == 8, priced))
+        .mainJets(
+            jets(
+                List.of(
+                    s.mainJet(),
+                    JetBore.ofMillimetres(main + 0.02 * (richer + 3)),
+                    JetBore.ofMillimetres(main + 0.05 * (richer + 3))),
+                (owned & 16) == 16,
+                priced))
+        .build();
   }
 
   /** Each but the first less well known than the one before. */
   private static List<Choice<JetBore>> jets(List<JetBore> jets, boolean owned, boolean priced) {
     List<Choice<JetBore>> choices = new ArrayList<>();
     for (Choice<JetBore> jet : choices(jets, owned, priced)) {
-      choices.add(new Choice<>(jet.part(), jet.owned(), jet.price(), 0.01 * choices.size()));
+      choices.add(jet.withUncertainty(0.01 * choices.size()));
     }
     return choices;
   }

@@ -109,13 +109,14 @@ class SettingSearchTest {
 
   private static Choices around(List<Choice<JetBore>> mainJets) {
     Setting good = TwoHundred.ALL_ROUND;
-    return new Choices(
-        Shelf.toBuy(4, 0.53, 0.02, JetBore::ofMillimetres),
-        List.of(good.screw().turns()),
-        Shelf.toBuy(2, 3.5, 0.5, Cutaway::ofMillimetres),
-        List.of(Choice.toBuy(good.needleJet())),
-        List.of(Choice.toBuy(NeedlePosition.inAnyGroove(good.needle()))),
-        mainJets);
+    return Choices.builder()
+        .pilotJets(Shelf.toBuy(4, 0.53, 0.02, JetBore::ofMillimetres))
+        .screws(List.of(good.screw().turns()))
+        .cutaways(Shelf.toBuy(2, 3.5, 0.5, Cutaway::ofMillimetres))
+        .needleJets(List.of(Choice.toBuy(good.needleJet())))
+        .needles(List.of(Choice.toBuy(NeedlePosition.inAnyGroove(good.needle()))))
+        .mainJets(mainJets)
+        .build();
   }
 
   /** On an engine with a proof the search agrees with an assessment with the proof. */

@@ -31,10 +31,19 @@ final class Shelf {
       SetupSheet.builder()
           .title("all-round")
           .setup(
-              new Setup(TwoHundred.STANDARD, TwoHundred.ALL_ROUND, TwoHundred.DAY, TwoHundred.FUEL))
+              Setup.builder()
+                  .engine(TwoHundred.STANDARD)
+                  .setting(TwoHundred.ALL_ROUND)
+                  .air(TwoHundred.DAY)
+                  .fuel(TwoHundred.FUEL)
+                  .build())
           .riding(
-              new Riding(
-                  Probability.of(0.05), RidingProfile.assumedRoad(), day(1030, 0), day(850, 30)))
+              Riding.builder()
+                  .acceptedRisk(Probability.of(0.05))
+                  .profile(RidingProfile.assumedRoad())
+                  .coldest(day(1030, 0))
+                  .hottest(day(850, 30))
+                  .build())
           .build();
 
   private static Air day(double hectopascals, double celsius) {
@@ -46,25 +55,29 @@ final class Shelf {
 
   /** The given number of each kind, none owned. */
   static Choices of(int pilots, int screws, int slides, int needleJets, int needles, int mains) {
-    return new Choices(
-        toBuy(pilots, 0.40, 0.02, JetBore::ofMillimetres),
-        IntStream.range(0, screws).mapToObj(i -> ScrewTurns.of(1.5 + 0.25 * i)).toList(),
-        toBuy(slides, 3, 0.5, Cutaway::ofMillimetres),
-        toBuy(needleJets, 2.62, 0.02, bore -> NeedleJet.of(Diameter.ofMillimetres(bore))),
-        IntStream.range(0, needles)
-            .mapToObj(i -> Choice.toBuy(NeedlePosition.inAnyGroove(needle(i))))
-            .toList(),
-        toBuy(mains, 0.90, 0.02, JetBore::ofMillimetres));
+    return Choices.builder()
+        .pilotJets(toBuy(pilots, 0.40, 0.02, JetBore::ofMillimetres))
+        .screws(IntStream.range(0, screws).mapToObj(i -> ScrewTurns.of(1.5 + 0.25 * i)).toList())
+        .cutaways(toBuy(slides, 3, 0.5, Cutaway::ofMillimetres))
+        .needleJets(
+            toBuy(needleJets, 2.62, 0.02, bore -> NeedleJet.of(Diameter.ofMillimetres(bore))))
+        .needles(
+            IntStream.range(0, needles)
+                .mapToObj(i -> Choice.toBuy(NeedlePosition.inAnyGroove(needle(i))))
+                .toList())
+        .mainJets(toBuy(mains, 0.90, 0.02, JetBore::ofMillimetres))
+        .build();
   }
 
   static Needle needle(int i) {
-    return new Needle(
-        "needle " + i,
-        Diameter.ofMillimetres(hundredths(2.48 + 0.01 * (i % 5))),
-        List.of(new Taper(Length.ofMillimetres(4 + i % 3), (26 + 2 * (i / 5)) / 1000.0)),
-        5,
-        Length.ofMillimetres(0.9),
-        Length.ofMillimetres(60));
+    return Needle.builder()
+        .id("needle " + i)
+        .cylinder(Diameter.ofMillimetres(hundredths(2.48 + 0.01 * (i % 5))))
+        .tapers(List.of(new Taper(Length.ofMillimetres(4 + i % 3), (26 + 2 * (i / 5)) / 1000.0)))
+        .grooves(5)
+        .groovePitch(Length.ofMillimetres(0.9))
+        .tip(Length.ofMillimetres(60))
+        .build();
   }
 
   static <P> List<Choice<P>> toBuy(int count, double first, double step, DoubleFunction<P> part) {

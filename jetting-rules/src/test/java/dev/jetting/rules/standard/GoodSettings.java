@@ -64,7 +64,10 @@ final class GoodSettings {
     }
 
     private static Induction rotaryValve(double opens, double closes) {
-      return Induction.rotaryValve("rotary valve", angle(opens), angle(closes));
+      return Induction.rotaryValve("rotary valve")
+          .opens(angle(opens))
+          .closes(angle(closes))
+          .build();
     }
 
     private static Coefficient angle(double degrees) {
@@ -150,51 +153,68 @@ final class GoodSettings {
     Fuel fuel = Fuel.E5.withPremix(PremixRatio.ofPetrolToOil(petrolToOil));
     return SetupSheet.builder()
         .title(row.name + " " + row.displacement + " on " + row.bore)
-        .setup(new Setup(engine(row), setting(row), day(18), fuel))
-        .riding(new Riding(Probability.of(0.1), RidingProfile.assumedRoad(), day(8), day(28)))
+        .setup(
+            Setup.builder()
+                .engine(engine(row))
+                .setting(setting(row))
+                .air(day(18))
+                .fuel(fuel)
+                .build())
+        .riding(
+            Riding.builder()
+                .acceptedRisk(Probability.of(0.1))
+                .profile(RidingProfile.assumedRoad())
+                .coldest(day(8))
+                .hottest(day(28))
+                .build())
         .build();
   }
 
   private static Engine engine(Row row) {
     Tune tune = row.tune;
-    return new Engine(
-        row.name,
-        Displacement.ofCubicCentimetres(row.displacement),
-        RpmCurve.of(
-            RpmCurve.Point.of(tune.idle, tune.deliveryAtIdle),
-            RpmCurve.Point.of(0.6 * row.peak, tune.deliveryInTheMiddle),
-            RpmCurve.Point.of(row.peak, tune.deliveryAtPeak)),
-        tune.induction,
-        Exhaust.reference("own"),
-        new LoadLine(EngineSpeed.ofRpm(tune.idle), EngineSpeed.ofRpm(row.peak)),
-        tune.need);
+    return Engine.builder()
+        .id(row.name)
+        .displacement(Displacement.ofCubicCentimetres(row.displacement))
+        .deliveryRatio(
+            RpmCurve.of(
+                RpmCurve.Point.of(tune.idle, tune.deliveryAtIdle),
+                RpmCurve.Point.of(0.6 * row.peak, tune.deliveryInTheMiddle),
+                RpmCurve.Point.of(row.peak, tune.deliveryAtPeak)))
+        .induction(tune.induction)
+        .exhaust(Exhaust.reference("own"))
+        .loadLine(new LoadLine(EngineSpeed.ofRpm(tune.idle), EngineSpeed.ofRpm(row.peak)))
+        .need(tune.need)
+        .build();
   }
 
   private static Setting setting(Row row) {
     double size = row.bore / 30;
     Needle needle =
-        new Needle(
-            "needle",
-            Diameter.ofMillimetres(2.5),
-            List.of(new Taper(Length.ofMillimetres(5.1 * size), 0.0226)),
-            5,
-            Length.ofMillimetres(0.9),
-            Length.ofMillimetres(row.bore + 8));
+        Needle.builder()
+            .id("needle")
+            .cylinder(Diameter.ofMillimetres(2.5))
+            .tapers(List.of(new Taper(Length.ofMillimetres(5.1 * size), 0.0226)))
+            .grooves(5)
+            .groovePitch(Length.ofMillimetres(0.9))
+            .tip(Length.ofMillimetres(row.bore + 8))
+            .build();
     // As wide a gap at idle, by what the engine draws, as the reference has.
     double idleLift = 2 * StrictMath.pow(row.displacement / 200 / Math.sqrt(size), 2 / 3.0);
-    return new Setting(
-        carburettor(row, size),
-        row.filter
-            ? Intake.filter("filter box", Area.ofSquareMillimetres(2 * row.bore * row.bore))
-            : Intake.openMouth(),
-        JetBore.ofMillimetres(row.pilot / 100.0),
-        new Screw(row.screw, ScrewTurns.of(row.turns)),
-        Cutaway.ofMillimetres(row.cutaway / 10.0),
-        Length.ofMillimetres(Math.rint(10 * idleLift) / 10),
-        NeedleJet.of(Diameter.ofMillimetres(row.needleJet / 100.0)),
-        needle,
-        ClipPosition.fromTop(row.clip, 5),
-        JetBore.ofMillimetres(row.main / 100.0));
+    return Setting.builder()
+        .carburettor(carburettor(row, size))
+        .intake(
+            row.filter
+                ? Intake.filter("filter box", Area.ofSquareMillimetres(2 * row.bore * row.bore))
+                : Intake.openMouth())
+        .pilotJet(JetBore.ofMillimetres(row.pilot / 100.0))
+        .screw(new Screw(row.screw, ScrewTurns.of(row.turns)))
+        .cutaway(Cutaway.ofMillimetres(row.cutaway / 10.0))
+        .idleLift(Length.ofMillimetres(Math.rint(10 * idleLift) / 10))
+        .needleJet(NeedleJet.of(Diameter.ofMillimetres(row.needleJet / 100.0)))
+        .needle(needle)
+        .clip(ClipPosition.fromTop(row.clip, 5))
+        .mainJet(JetBore.ofMillimetres(row.main / 100.0))
+        .build();
   }
 
   /** A pilot circuit between what the bore and what the engine asks for. */
@@ -202,25 +222,29 @@ final class GoodSettings {
     double area = size * Math.sqrt(row.displacement / 200);
     double fixed = row.screw == AIR ? 0.43 : 0.62;
     double seat = row.displacement > 150 ? 2.8 : row.displacement > 100 ? 2.5 : 2;
-    return new Carburettor(
-        "carburettor",
-        Diameter.ofMillimetres(row.bore),
-        Length.ofMillimetres(3),
-        Length.ofMillimetres(12),
-        new PilotCircuit(
-            row.screw,
-            Area.ofSquareMillimetres((row.screw == AIR ? 0.41 : 0.286) * area),
-            Area.ofSquareMillimetres(fixed * area),
-            Area.ofSquareMillimetres(0.413 * area),
-            Length.ofMillimetres(0),
-            Length.ofMillimetres(2.25 * size),
-            Length.ofMillimetres(1),
-            ScrewTurns.of(3)),
-        new FloatValve(
-            Diameter.ofMillimetres(seat),
-            Length.ofMillimetres(150),
-            Coefficient.assumed(0.6, "1", "tap and hose included")),
-        FlowCoefficients.assumed());
+    return Carburettor.builder()
+        .id("carburettor")
+        .bore(Diameter.ofMillimetres(row.bore))
+        .needleJetLength(Length.ofMillimetres(3))
+        .needleJetHead(Length.ofMillimetres(12))
+        .pilot(
+            PilotCircuit.builder()
+                .screwKind(row.screw)
+                .areaPerTurn(Area.ofSquareMillimetres((row.screw == AIR ? 0.41 : 0.286) * area))
+                .fixedArea(Area.ofSquareMillimetres(fixed * area))
+                .progressionHole(Area.ofSquareMillimetres(0.413 * area))
+                .uncoversFrom(Length.ofMillimetres(0))
+                .uncoversTo(Length.ofMillimetres(2.25 * size))
+                .head(Length.ofMillimetres(1))
+                .mostTurns(ScrewTurns.of(3))
+                .build())
+        .floatValve(
+            new FloatValve(
+                Diameter.ofMillimetres(seat),
+                Length.ofMillimetres(150),
+                Coefficient.assumed(0.6, "1", "tap and hose included")))
+        .flow(FlowCoefficients.assumed())
+        .build();
   }
 
   private static Air day(double celsius) {

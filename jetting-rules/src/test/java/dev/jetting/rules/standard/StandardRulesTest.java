@@ -428,14 +428,15 @@ class StandardRulesTest {
   private static SetupSheet on36(RpmCurve delivery) {
     Engine tuned = TwoHundred.tuned(125);
     Engine engine =
-        new Engine(
-            "125",
-            tuned.displacement(),
-            delivery,
-            tuned.induction(),
-            tuned.exhaust(),
-            new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(11_000)),
-            tuned.need());
+        Engine.builder()
+            .id("125")
+            .displacement(tuned.displacement())
+            .deliveryRatio(delivery)
+            .induction(tuned.induction())
+            .exhaust(tuned.exhaust())
+            .loadLine(new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(11_000)))
+            .need(tuned.need())
+            .build();
     return TwoHundred.sheet(engine, ALL_ROUND.withCarburettor(bore(36)));
   }
 
@@ -469,7 +470,10 @@ class StandardRulesTest {
   }
 
   private static Floats at(double set) {
-    return new Floats(FloatLevel.ofMillimetres(set), FloatLevel.ofMillimetres(20));
+    return Floats.builder()
+        .set(FloatLevel.ofMillimetres(set))
+        .nominal(FloatLevel.ofMillimetres(20))
+        .build();
   }
 
   private static SetupSheet in(Carburettor carburettor) {
@@ -488,17 +492,25 @@ class StandardRulesTest {
     Carburettor c = ALL_ROUND.carburettor();
     PilotCircuit p = c.pilot();
     PilotCircuit plain =
-        new PilotCircuit(
-            p.screwKind(),
-            p.areaPerTurn(),
-            p.fixedArea(),
-            Area.ofSquareMillimetres(hole),
-            Length.ofMillimetres(from),
-            Length.ofMillimetres(from + 2),
-            p.head(),
-            p.mostTurns());
-    return new Carburettor(
-        c.id(), c.bore(), c.needleJetLength(), c.needleJetHead(), plain, c.floatValve(), c.flow());
+        PilotCircuit.builder()
+            .screwKind(p.screwKind())
+            .areaPerTurn(p.areaPerTurn())
+            .fixedArea(p.fixedArea())
+            .progressionHole(Area.ofSquareMillimetres(hole))
+            .uncoversFrom(Length.ofMillimetres(from))
+            .uncoversTo(Length.ofMillimetres(from + 2))
+            .head(p.head())
+            .mostTurns(p.mostTurns())
+            .build();
+    return Carburettor.builder()
+        .id(c.id())
+        .bore(c.bore())
+        .needleJetLength(c.needleJetLength())
+        .needleJetHead(c.needleJetHead())
+        .pilot(plain)
+        .floatValve(c.floatValve())
+        .flow(c.flow())
+        .build();
   }
 
   private static SetupSheet hung(Needle needle, int groove) {
@@ -518,13 +530,14 @@ class StandardRulesTest {
   }
 
   private static Needle needle(Diameter cylinder, List<Taper> tapers, int grooves, double tip) {
-    return new Needle(
-        "another needle",
-        cylinder,
-        tapers,
-        grooves,
-        NEEDLE.groovePitch(),
-        Length.ofMillimetres(tip));
+    return Needle.builder()
+        .id("another needle")
+        .cylinder(cylinder)
+        .tapers(tapers)
+        .grooves(grooves)
+        .groovePitch(NEEDLE.groovePitch())
+        .tip(Length.ofMillimetres(tip))
+        .build();
   }
 
   private static Setting leaner(Setting setting) {
@@ -538,17 +551,25 @@ class StandardRulesTest {
   private static SetupSheet kit(Setting setting) {
     return with(setting)
         .withParts(
-            new PartsAtHand(
-                List.of(),
-                List.of(),
-                List.of(needleJet(2.64), needleJet(2.66)),
-                List.of(NEEDLE, LEANER_NEEDLE),
-                List.of()));
+            PartsAtHand.builder()
+                .pilotJets(List.of())
+                .cutaways(List.of())
+                .needleJets(List.of(needleJet(2.64), needleJet(2.66)))
+                .needles(List.of(NEEDLE, LEANER_NEEDLE))
+                .mainJets(List.of())
+                .build());
   }
 
   private static SetupSheet mains(Integer... hundredths) {
     List<JetBore> mains = Stream.of(hundredths).map(JetBore::ofHundredths).toList();
-    return SHEET.withParts(new PartsAtHand(List.of(), List.of(), List.of(), List.of(), mains));
+    return SHEET.withParts(
+        PartsAtHand.builder()
+            .pilotJets(List.of())
+            .cutaways(List.of())
+            .needleJets(List.of())
+            .needles(List.of())
+            .mainJets(mains)
+            .build());
   }
 
   private static SetupSheet flows(double pilot, double main) {
@@ -588,7 +609,13 @@ class StandardRulesTest {
         SetupSheet.builder()
             .title("arctic")
             .setup(setup)
-            .riding(new Riding(riding.acceptedRisk(), riding.profile(), cold, cold))
+            .riding(
+                Riding.builder()
+                    .acceptedRisk(riding.acceptedRisk())
+                    .profile(riding.profile())
+                    .coldest(cold)
+                    .hottest(cold)
+                    .build())
             .parts(SHEET.parts())
             .build();
     return provenWith(sheet, FUEL);
@@ -607,14 +634,15 @@ class StandardRulesTest {
   }
 
   private static Engine needing(MixtureNeed need) {
-    return new Engine(
-        STANDARD.id(),
-        STANDARD.displacement(),
-        STANDARD.deliveryRatio(),
-        STANDARD.induction(),
-        STANDARD.exhaust(),
-        STANDARD.loadLine(),
-        need);
+    return Engine.builder()
+        .id(STANDARD.id())
+        .displacement(STANDARD.displacement())
+        .deliveryRatio(STANDARD.deliveryRatio())
+        .induction(STANDARD.induction())
+        .exhaust(STANDARD.exhaust())
+        .loadLine(STANDARD.loadLine())
+        .need(need)
+        .build();
   }
 
   /** The root of the density and the air that the fuel needs both rise by 5 %. */
@@ -631,7 +659,11 @@ class StandardRulesTest {
   }
 
   private static SetupSheet worn(double needleJet, double needle) {
-    NeedleWear wear = new NeedleWear(Length.ofMillimetres(needleJet), Length.ofMillimetres(needle));
+    NeedleWear wear =
+        NeedleWear.builder()
+            .needleJet(Length.ofMillimetres(needleJet))
+            .needle(Length.ofMillimetres(needle))
+            .build();
     return having(SHEET, p -> p.needleWear(wear));
   }
 
@@ -645,7 +677,12 @@ class StandardRulesTest {
         .title("frost")
         .setup(SHEET.setup())
         .riding(
-            new Riding(riding.acceptedRisk(), riding.profile(), air(celsius, hectopascals), DAY))
+            Riding.builder()
+                .acceptedRisk(riding.acceptedRisk())
+                .profile(riding.profile())
+                .coldest(air(celsius, hectopascals))
+                .hottest(DAY)
+                .build())
         .parts(SHEET.parts())
         .build();
   }

@@ -241,7 +241,10 @@ class TradeFactsTest {
   void floats_low_areLeanerEverywhereMostAtSmallThrottle() {
     Setting low =
         ALL_ROUND.withFloats(
-            new Floats(FloatLevel.ofMillimetres(23), FloatLevel.ofMillimetres(20)));
+            Floats.builder()
+                .set(FloatLevel.ofMillimetres(23))
+                .nominal(FloatLevel.ofMillimetres(20))
+                .build());
     List<Double> changes = changes(ALL_ROUND, low, 1, 2, 3, 4, 5, 6, 7, 8);
     assertThat(changes).allSatisfy(change -> assertThat(change).isPositive());
     assertThat(changes).isSortedAccordingTo(Comparator.reverseOrder());
@@ -350,16 +353,17 @@ class TradeFactsTest {
   }
 
   private static Setting onScrew(ScrewKind kind, double turns) {
-    return new Setting(
-        TwoHundred.carburettor(kind, 2.5),
-        ALL_ROUND.intake(),
-        ALL_ROUND.pilotJet(),
-        new Screw(kind, ScrewTurns.of(turns)),
-        ALL_ROUND.cutaway(),
-        ALL_ROUND.idleLift(),
-        ALL_ROUND.needleJet(),
-        ALL_ROUND.needle(),
-        ALL_ROUND.clip(),
-        ALL_ROUND.mainJet());
+    return Setting.builder()
+        .carburettor(TwoHundred.carburettor(kind, 2.5))
+        .intake(ALL_ROUND.intake())
+        .pilotJet(ALL_ROUND.pilotJet())
+        .screw(new Screw(kind, ScrewTurns.of(turns)))
+        .cutaway(ALL_ROUND.cutaway())
+        .idleLift(ALL_ROUND.idleLift())
+        .needleJet(ALL_ROUND.needleJet())
+        .needle(ALL_ROUND.needle())
+        .clip(ALL_ROUND.clip())
+        .mainJet(ALL_ROUND.mainJet())
+        .build();
   }
 }

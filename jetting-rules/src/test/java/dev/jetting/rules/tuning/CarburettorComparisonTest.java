@@ -125,11 +125,12 @@ class CarburettorComparisonTest {
   }
 
   private static Setup setup(double bore) {
-    return new Setup(
-        TUNED,
-        ALL_ROUND.withCarburettor(TwoHundred.carburettor(Diameter.ofMillimetres(bore))),
-        TwoHundred.DAY,
-        TwoHundred.FUEL);
+    return Setup.builder()
+        .engine(TUNED)
+        .setting(ALL_ROUND.withCarburettor(TwoHundred.carburettor(Diameter.ofMillimetres(bore))))
+        .air(TwoHundred.DAY)
+        .fuel(TwoHundred.FUEL)
+        .build();
   }
 
   private static double bore(Line line) {

@@ -73,27 +73,34 @@ class CarburettorRatingTest {
   private static Setup setup(double bore) {
     Carburettor base = ALL_ROUND.carburettor();
     Carburettor carburettor =
-        new Carburettor(
-            "slide carburettor",
-            Diameter.ofMillimetres(bore),
-            base.needleJetLength(),
-            base.needleJetHead(),
-            base.pilot(),
-            base.floatValve(),
-            base.flow());
+        Carburettor.builder()
+            .id("slide carburettor")
+            .bore(Diameter.ofMillimetres(bore))
+            .needleJetLength(base.needleJetLength())
+            .needleJetHead(base.needleJetHead())
+            .pilot(base.pilot())
+            .floatValve(base.floatValve())
+            .flow(base.flow())
+            .build();
     Setting setting =
-        new Setting(
-            carburettor,
-            ALL_ROUND.intake(),
-            ALL_ROUND.pilotJet(),
-            ALL_ROUND.screw(),
-            ALL_ROUND.cutaway(),
-            ALL_ROUND.idleLift(),
-            ALL_ROUND.needleJet(),
-            ALL_ROUND.needle(),
-            ALL_ROUND.clip(),
-            ALL_ROUND.mainJet(),
-            ALL_ROUND.floats());
-    return new Setup(TwoHundred.tuned(200), setting, TwoHundred.DAY, TwoHundred.FUEL);
+        Setting.builder()
+            .carburettor(carburettor)
+            .intake(ALL_ROUND.intake())
+            .pilotJet(ALL_ROUND.pilotJet())
+            .screw(ALL_ROUND.screw())
+            .cutaway(ALL_ROUND.cutaway())
+            .idleLift(ALL_ROUND.idleLift())
+            .needleJet(ALL_ROUND.needleJet())
+            .needle(ALL_ROUND.needle())
+            .clip(ALL_ROUND.clip())
+            .mainJet(ALL_ROUND.mainJet())
+            .floats(ALL_ROUND.floats())
+            .build();
+    return Setup.builder()
+        .engine(TwoHundred.tuned(200))
+        .setting(setting)
+        .air(TwoHundred.DAY)
+        .fuel(TwoHundred.FUEL)
+        .build();
   }
 }

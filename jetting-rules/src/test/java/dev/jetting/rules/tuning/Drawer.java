@@ -19,17 +19,20 @@ final class Drawer {
   static SetupSheet with(SetupSheet sheet) {
     Setting setting = sheet.setup().setting();
     return sheet.withParts(
-        new PartsAtHand(
-            jets(setting.pilotJet(), 16),
-            around(setting.cutaway().millimetres(), 0.5)
-                .filter(cutaway -> cutaway >= 1)
-                .mapToObj(Cutaway::ofMillimetres)
-                .toList(),
-            around(setting.needleJet().bore().millimetres(), 0.02)
-                .mapToObj(bore -> NeedleJet.of(Diameter.ofMillimetres(bore)))
-                .toList(),
-            List.of(setting.needle()),
-            jets(setting.mainJet(), 40)));
+        PartsAtHand.builder()
+            .pilotJets(jets(setting.pilotJet(), 16))
+            .cutaways(
+                around(setting.cutaway().millimetres(), 0.5)
+                    .filter(cutaway -> cutaway >= 1)
+                    .mapToObj(Cutaway::ofMillimetres)
+                    .toList())
+            .needleJets(
+                around(setting.needleJet().bore().millimetres(), 0.02)
+                    .mapToObj(bore -> NeedleJet.of(Diameter.ofMillimetres(bore)))
+                    .toList())
+            .needles(List.of(setting.needle()))
+            .mainJets(jets(setting.mainJet(), 40))
+            .build());
   }
 
   private static List<JetBore> jets(JetBore own, int hundredths) {

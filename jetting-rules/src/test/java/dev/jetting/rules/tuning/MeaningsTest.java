@@ -79,7 +79,7 @@ class MeaningsTest {
   @Test
   void meaning_bandTheWrongWayRound_isRefused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new Meaning(1.1, 0.9, 0.07, "test"))
+        .isThrownBy(() -> Meaning.builder().from(1.1).to(0.9).deviation(0.07).why("test").build())
         .withMessageContaining("band");
   }
 

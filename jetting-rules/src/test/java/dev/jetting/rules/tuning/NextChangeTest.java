@@ -107,12 +107,13 @@ class NextChangeTest {
             .withCutaway(Cutaway.ofMillimetres(cutaway))
             .withNeedleJet(TwoHundred.needleJet(2.64));
     PartsAtHand parts =
-        new PartsAtHand(
-            Workshop.PARTS.pilotJets(),
-            List.of(),
-            List.of(),
-            Workshop.PARTS.needles(),
-            Workshop.PARTS.mainJets());
+        PartsAtHand.builder()
+            .pilotJets(Workshop.PARTS.pilotJets())
+            .cutaways(List.of())
+            .needleJets(List.of())
+            .needles(Workshop.PARTS.needles())
+            .mainJets(Workshop.PARTS.mainJets())
+            .build();
     SetupSheet sheet = Workshop.sheet(any).withParts(parts);
     Riding riding = sheet.riding();
     SetupSheet cautious =
@@ -120,8 +121,12 @@ class NextChangeTest {
             .title(sheet.title())
             .setup(sheet.setup())
             .riding(
-                new Riding(
-                    Probability.of(0.02), riding.profile(), riding.coldest(), riding.hottest()))
+                Riding.builder()
+                    .acceptedRisk(Probability.of(0.02))
+                    .profile(riding.profile())
+                    .coldest(riding.coldest())
+                    .hottest(riding.hottest())
+                    .build())
             .parts(parts)
             .build();
     FoundSetting best =

@@ -18,12 +18,13 @@ import java.util.stream.Stream;
 final class Workshop {
 
   static final PartsAtHand PARTS =
-      new PartsAtHand(
-          bores(48, 62, 2),
-          Stream.of(3.0, 3.5, 4.0, 4.5, 5.0).map(Cutaway::ofMillimetres).toList(),
-          Stream.of(2.64, 2.66, 2.68, 2.70).map(TwoHundred::needleJet).toList(),
-          List.of(TwoHundred.NEEDLE, TwoHundred.LEANER_NEEDLE),
-          bores(116, 160, 2));
+      PartsAtHand.builder()
+          .pilotJets(bores(48, 62, 2))
+          .cutaways(Stream.of(3.0, 3.5, 4.0, 4.5, 5.0).map(Cutaway::ofMillimetres).toList())
+          .needleJets(Stream.of(2.64, 2.66, 2.68, 2.70).map(TwoHundred::needleJet).toList())
+          .needles(List.of(TwoHundred.NEEDLE, TwoHundred.LEANER_NEEDLE))
+          .mainJets(bores(116, 160, 2))
+          .build();
 
   private Workshop() {}
 
@@ -37,7 +38,13 @@ final class Workshop {
     return SetupSheet.builder()
         .title(bare.title())
         .setup(bare.setup())
-        .riding(new Riding(riding.acceptedRisk(), riding.profile(), coldest, hottest))
+        .riding(
+            Riding.builder()
+                .acceptedRisk(riding.acceptedRisk())
+                .profile(riding.profile())
+                .coldest(coldest)
+                .hottest(hottest)
+                .build())
         .parts(PARTS)
         .provenance(bare.provenance())
         .build();

@@ -18,14 +18,20 @@ final class Box {
   private Box() {}
 
   static PartsAtHand around(Setting setting) {
-    return new PartsAtHand(
-        sizes(setting.pilotJet().millimetres(), 3, 0.03).map(JetBore::ofMillimetres).toList(),
-        sizes(setting.cutaway().millimetres(), 1, 0.5).map(Cutaway::ofMillimetres).toList(),
-        sizes(setting.needleJet().bore().millimetres(), 2, 0.02)
-            .map(bore -> new NeedleJet(Diameter.ofMillimetres(bore), setting.needleJet().neck()))
-            .toList(),
-        needles(setting.needle()),
-        sizes(setting.mainJet().millimetres(), 6, 0.04).map(JetBore::ofMillimetres).toList());
+    return PartsAtHand.builder()
+        .pilotJets(
+            sizes(setting.pilotJet().millimetres(), 3, 0.03).map(JetBore::ofMillimetres).toList())
+        .cutaways(
+            sizes(setting.cutaway().millimetres(), 1, 0.5).map(Cutaway::ofMillimetres).toList())
+        .needleJets(
+            sizes(setting.needleJet().bore().millimetres(), 2, 0.02)
+                .map(
+                    bore -> new NeedleJet(Diameter.ofMillimetres(bore), setting.needleJet().neck()))
+                .toList())
+        .needles(needles(setting.needle()))
+        .mainJets(
+            sizes(setting.mainJet().millimetres(), 6, 0.04).map(JetBore::ofMillimetres).toList())
+        .build();
   }
 
   private static List<Needle> needles(Needle own) {
@@ -33,13 +39,14 @@ final class Box {
   }
 
   private static Needle thicker(Needle own, double by) {
-    return new Needle(
-        own.id() + (by < 0 ? ", thinner" : ", thicker"),
-        Diameter.ofMillimetres(rounded(own.cylinder().millimetres() + by)),
-        own.tapers(),
-        own.grooves(),
-        own.groovePitch(),
-        own.tip());
+    return Needle.builder()
+        .id(own.id() + (by < 0 ? ", thinner" : ", thicker"))
+        .cylinder(Diameter.ofMillimetres(rounded(own.cylinder().millimetres() + by)))
+        .tapers(own.tapers())
+        .grooves(own.grooves())
+        .groovePitch(own.groovePitch())
+        .tip(own.tip())
+        .build();
   }
 
   private static Stream<Double> sizes(double own, int eitherWay, double step) {

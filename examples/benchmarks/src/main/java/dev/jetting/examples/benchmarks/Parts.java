@@ -41,25 +41,29 @@ final class Parts {
 
   private static Choices of(
       int pilots, int screws, int slides, int needleJets, int needles, int mains) {
-    return new Choices(
-        toBuy(pilots, 0.48, 0.02, JetBore::ofMillimetres),
-        IntStream.range(0, screws).mapToObj(i -> ScrewTurns.of(1.5 + 0.25 * i)).toList(),
-        toBuy(slides, 3, 0.5, Cutaway::ofMillimetres),
-        toBuy(needleJets, 2.62, 0.02, bore -> NeedleJet.of(Diameter.ofMillimetres(bore))),
-        IntStream.range(0, needles)
-            .mapToObj(i -> Choice.toBuy(NeedlePosition.inAnyGroove(needle(i))))
-            .toList(),
-        toBuy(mains, 1.00, 0.02, JetBore::ofMillimetres));
+    return Choices.builder()
+        .pilotJets(toBuy(pilots, 0.48, 0.02, JetBore::ofMillimetres))
+        .screws(IntStream.range(0, screws).mapToObj(i -> ScrewTurns.of(1.5 + 0.25 * i)).toList())
+        .cutaways(toBuy(slides, 3, 0.5, Cutaway::ofMillimetres))
+        .needleJets(
+            toBuy(needleJets, 2.62, 0.02, bore -> NeedleJet.of(Diameter.ofMillimetres(bore))))
+        .needles(
+            IntStream.range(0, needles)
+                .mapToObj(i -> Choice.toBuy(NeedlePosition.inAnyGroove(needle(i))))
+                .toList())
+        .mainJets(toBuy(mains, 1.00, 0.02, JetBore::ofMillimetres))
+        .build();
   }
 
   private static Needle needle(int i) {
-    return new Needle(
-        "needle " + i,
-        Diameter.ofMillimetres(hundredths(2.48 + 0.01 * (i % 5))),
-        List.of(new Taper(Length.ofMillimetres(4 + i % 3), (26 + 2 * (i / 5)) / 1000.0)),
-        5,
-        Length.ofMillimetres(0.9),
-        Length.ofMillimetres(60));
+    return Needle.builder()
+        .id("needle " + i)
+        .cylinder(Diameter.ofMillimetres(hundredths(2.48 + 0.01 * (i % 5))))
+        .tapers(List.of(new Taper(Length.ofMillimetres(4 + i % 3), (26 + 2 * (i / 5)) / 1000.0)))
+        .grooves(5)
+        .groovePitch(Length.ofMillimetres(0.9))
+        .tip(Length.ofMillimetres(60))
+        .build();
   }
 
   private static <P> List<Choice<P>> toBuy(

@@ -45,12 +45,13 @@ final class SettingJudge {
   }
 
   private static PartsAtHand parts(Choices choices) {
-    return new PartsAtHand(
-        parts(choices.pilotJets()),
-        parts(choices.cutaways()),
-        parts(choices.needleJets()),
-        choices.needles().stream().map(choice -> choice.part().needle()).toList(),
-        parts(choices.mainJets()));
+    return PartsAtHand.builder()
+        .pilotJets(parts(choices.pilotJets()))
+        .cutaways(parts(choices.cutaways()))
+        .needleJets(parts(choices.needleJets()))
+        .needles(choices.needles().stream().map(choice -> choice.part().needle()).toList())
+        .mainJets(parts(choices.mainJets()))
+        .build();
   }
 
   private static <P> List<P> parts(List<Choice<P>> choices) {

@@ -45,13 +45,14 @@ record SheetParts(Setting setting) {
   /** Whether a needle is the setting's, whatever it is called. */
   private boolean isNeedle(Needle needle) {
     Needle own = setting.needle();
-    return new Needle(
-            own.id(),
-            needle.cylinder(),
-            needle.tapers(),
-            needle.grooves(),
-            needle.groovePitch(),
-            needle.tip())
+    return Needle.builder()
+        .id(own.id())
+        .cylinder(needle.cylinder())
+        .tapers(needle.tapers())
+        .grooves(needle.grooves())
+        .groovePitch(needle.groovePitch())
+        .tip(needle.tip())
+        .build()
         .equals(own);
   }
 

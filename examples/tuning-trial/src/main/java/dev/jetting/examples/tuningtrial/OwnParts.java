@@ -28,13 +28,14 @@ final class OwnParts {
     double tubeError = error("needle jet", tube, tolerances.needleJetTolerance().value());
     double needleError = error("needle " + needle.id(), 0, tolerances.needleTolerance().value());
     Needle own =
-        new Needle(
-            needle.id(),
-            Diameter.ofMillimetres(needle.cylinder().millimetres() + needleError),
-            needle.tapers(),
-            needle.grooves(),
-            needle.groovePitch(),
-            needle.tip());
+        Needle.builder()
+            .id(needle.id())
+            .cylinder(Diameter.ofMillimetres(needle.cylinder().millimetres() + needleError))
+            .tapers(needle.tapers())
+            .grooves(needle.grooves())
+            .groovePitch(needle.groovePitch())
+            .tip(needle.tip())
+            .build();
     return nominal
         .withMainJet(off("main jet", nominal.mainJet(), tolerances.mainJetTolerance().value()))
         .withPilotJet(off("pilot jet", nominal.pilotJet(), tolerances.pilotJetTolerance().value()))

@@ -123,18 +123,21 @@ final class RicherEngine implements TrueEngine {
     double opens = induction.opens().value() + chance.normal(wider * TIMING);
     double closes = induction.closes().value() + chance.normal(wider * TIMING);
     boolean port = induction.kind() == InductionKind.PISTON_PORT;
-    return new Engine(
-        nominal.id(),
-        nominal.displacement(),
-        new RpmCurve(delivery),
-        new Induction(
-            induction.id(),
-            induction.kind(),
-            drawn(Math.min(120, Math.max(40, opens))),
-            drawn(Math.min(120, Math.max(port ? 40 : 20, port ? opens : closes)))),
-        nominal.exhaust(),
-        nominal.loadLine(),
-        nominal.need());
+    return Engine.builder()
+        .id(nominal.id())
+        .displacement(nominal.displacement())
+        .deliveryRatio(new RpmCurve(delivery))
+        .induction(
+            Induction.builder()
+                .id(induction.id())
+                .kind(induction.kind())
+                .opens(drawn(Math.min(120, Math.max(40, opens))))
+                .closes(drawn(Math.min(120, Math.max(port ? 40 : 20, port ? opens : closes))))
+                .build())
+        .exhaust(nominal.exhaust())
+        .loadLine(nominal.loadLine())
+        .need(nominal.need())
+        .build();
   }
 
   /** The needle's ring passes its factor more: as if its own losses were so much less. */
@@ -143,27 +146,29 @@ final class RicherEngine implements TrueEngine {
     double entryLoss = flow.needleEntryLoss().value() * chance.factor(wider * COEFFICIENT);
     double eccentricity = flow.needleEccentricity().value() * chance.factor(wider * COEFFICIENT);
     FlowCoefficients drawn =
-        new FlowCoefficients(
-            drawn(flow.upstreamGap(), chance, 1),
-            drawn(flow.downstreamGap(), chance, 1),
-            flow.nozzleClosed(),
-            drawn(flow.nozzleOpen(), chance, 10),
-            drawn(flow.nozzleExponent(), chance, 10),
-            drawn(flow.neckEffect(), chance, 10),
-            drawn(entryLoss / (needle * needle)),
-            drawn(Math.min(1, eccentricity)),
-            drawn(flow.pilotOutlet(), chance, 1),
-            drawn(flow.pilotBleed(), chance, 1),
-            drawn(flow.mainJetLength(), chance, 10),
-            drawn(flow.pilotJetLength(), chance, 10));
-    return new Carburettor(
-        nominal.id(),
-        nominal.bore(),
-        Length.ofMillimetres(nominal.needleJetLength().millimetres() / needle),
-        nominal.needleJetHead(),
-        nominal.pilot(),
-        nominal.floatValve(),
-        drawn);
+        FlowCoefficients.builder()
+            .upstreamGap(drawn(flow.upstreamGap(), chance, 1))
+            .downstreamGap(drawn(flow.downstreamGap(), chance, 1))
+            .nozzleClosed(flow.nozzleClosed())
+            .nozzleOpen(drawn(flow.nozzleOpen(), chance, 10))
+            .nozzleExponent(drawn(flow.nozzleExponent(), chance, 10))
+            .neckEffect(drawn(flow.neckEffect(), chance, 10))
+            .needleEntryLoss(drawn(entryLoss / (needle * needle)))
+            .needleEccentricity(drawn(Math.min(1, eccentricity)))
+            .pilotOutlet(drawn(flow.pilotOutlet(), chance, 1))
+            .pilotBleed(drawn(flow.pilotBleed(), chance, 1))
+            .mainJetLength(drawn(flow.mainJetLength(), chance, 10))
+            .pilotJetLength(drawn(flow.pilotJetLength(), chance, 10))
+            .build();
+    return Carburettor.builder()
+        .id(nominal.id())
+        .bore(nominal.bore())
+        .needleJetLength(Length.ofMillimetres(nominal.needleJetLength().millimetres() / needle))
+        .needleJetHead(nominal.needleJetHead())
+        .pilot(nominal.pilot())
+        .floatValve(nominal.floatValve())
+        .flow(drawn)
+        .build();
   }
 
   private Coefficient drawn(Coefficient nominal, Chance chance, double most) {

@@ -190,12 +190,13 @@ enum Trouble {
   }
 
   private static Needle thinner(Needle needle, double lost) {
-    return new Needle(
-        needle.id(),
-        Diameter.ofMillimetres(needle.cylinder().millimetres() - lost),
-        needle.tapers(),
-        needle.grooves(),
-        needle.groovePitch(),
-        needle.tip());
+    return Needle.builder()
+        .id(needle.id())
+        .cylinder(Diameter.ofMillimetres(needle.cylinder().millimetres() - lost))
+        .tapers(needle.tapers())
+        .grooves(needle.grooves())
+        .groovePitch(needle.groovePitch())
+        .tip(needle.tip())
+        .build();
   }
 }

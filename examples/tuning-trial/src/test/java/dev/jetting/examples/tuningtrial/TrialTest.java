@@ -70,18 +70,19 @@ class TrialTest {
   }
 
   private static ModelUncertainty quarter(ModelUncertainty all) {
-    return new ModelUncertainty(
-        quarter(all.pilot()),
-        quarter(all.needle()),
-        quarter(all.main()),
-        quarter(all.air()),
-        quarter(all.residual()),
-        all.residualLength(),
-        quarter(all.pilotJetTolerance()),
-        quarter(all.mainJetTolerance()),
-        quarter(all.needleJetTolerance()),
-        quarter(all.needleTolerance()),
-        Set.of());
+    return ModelUncertainty.builder()
+        .pilot(quarter(all.pilot()))
+        .needle(quarter(all.needle()))
+        .main(quarter(all.main()))
+        .air(quarter(all.air()))
+        .residual(quarter(all.residual()))
+        .residualLength(all.residualLength())
+        .pilotJetTolerance(quarter(all.pilotJetTolerance()))
+        .mainJetTolerance(quarter(all.mainJetTolerance()))
+        .needleJetTolerance(quarter(all.needleJetTolerance()))
+        .needleTolerance(quarter(all.needleTolerance()))
+        .guessed(Set.of())
+        .build();
   }
 
   private static Coefficient quarter(Coefficient c) {

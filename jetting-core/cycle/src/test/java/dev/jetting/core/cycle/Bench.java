@@ -53,7 +53,8 @@ final class Bench {
   static Induction induction(SlideSignal.Kind kind, double opens, double closes) {
     return switch (kind) {
       case PISTON -> Induction.pistonPort("invented", angle(opens + closes));
-      case ROTARY -> Induction.rotaryValve("invented", angle(opens), angle(closes));
+      case ROTARY ->
+          Induction.rotaryValve("invented").opens(angle(opens)).closes(angle(closes)).build();
       case REED -> Induction.reedValve("invented");
     };
   }
@@ -88,63 +89,74 @@ final class Bench {
   }
 
   static Setup setup(RpmCurve delivery, Induction induction) {
-    return new Setup(
-        new Engine(
-            "invented 123",
-            Displacement.ofCubicCentimetres(123),
-            delivery,
-            induction,
-            Exhaust.reference("plain silencer"),
-            new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(PEAK)),
-            MixtureNeed.assumedMild()),
-        setting(),
-        Air.dry(Pressure.ofPascals(101_325), Temperature.ofKelvin(288.15))
-            .withFormula(AirFormula.IDEAL_GAS),
-        Fuel.ofProperties(
-            Density.ofKilogramsPerCubicMetre(740),
-            DynamicViscosity.ofPascalSeconds(5e-4),
-            AirFuelRatio.of(14.5)));
+    return Setup.builder()
+        .engine(
+            Engine.builder()
+                .id("invented 123")
+                .displacement(Displacement.ofCubicCentimetres(123))
+                .deliveryRatio(delivery)
+                .induction(induction)
+                .exhaust(Exhaust.reference("plain silencer"))
+                .loadLine(new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(PEAK)))
+                .need(MixtureNeed.assumedMild())
+                .build())
+        .setting(setting())
+        .air(
+            Air.dry(Pressure.ofPascals(101_325), Temperature.ofKelvin(288.15))
+                .withFormula(AirFormula.IDEAL_GAS))
+        .fuel(
+            Fuel.ofProperties(
+                Density.ofKilogramsPerCubicMetre(740),
+                DynamicViscosity.ofPascalSeconds(5e-4),
+                AirFuelRatio.of(14.5)))
+        .build();
   }
 
   private static Setting setting() {
     PilotCircuit pilot =
-        new PilotCircuit(
-            ScrewKind.MIXTURE,
-            area(0.13),
-            area(0.45),
-            area(0.38),
-            Length.ofMillimetres(0),
-            Length.ofMillimetres(1.5),
-            Length.ofMillimetres(1),
-            ScrewTurns.of(4));
+        PilotCircuit.builder()
+            .screwKind(ScrewKind.MIXTURE)
+            .areaPerTurn(area(0.13))
+            .fixedArea(area(0.45))
+            .progressionHole(area(0.38))
+            .uncoversFrom(Length.ofMillimetres(0))
+            .uncoversTo(Length.ofMillimetres(1.5))
+            .head(Length.ofMillimetres(1))
+            .mostTurns(ScrewTurns.of(4))
+            .build();
     Carburettor carburettor =
-        new Carburettor(
-            "invented 24",
-            Diameter.ofMillimetres(24),
-            Length.ofMillimetres(2.5),
-            Length.ofMillimetres(8),
-            pilot,
-            new FloatValve(
-                Diameter.ofMillimetres(2),
-                Length.ofMillimetres(150),
-                Coefficient.assumed(0.6, "1", "plays no part here")),
-            FlowCoefficients.assumed());
-    return new Setting(
-        carburettor,
-        Intake.openMouth(),
-        JetBore.ofMillimetres(0.42),
-        new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)),
-        Cutaway.ofMillimetres(3),
-        Length.ofMillimetres(1),
-        NeedleJet.of(Diameter.ofMillimetres(2.15)),
-        new Needle(
-            "invented",
-            Diameter.ofMillimetres(2.02),
-            List.of(new Taper(Length.ofMillimetres(3.6), 0.028)),
-            5,
-            Length.ofMillimetres(0.8),
-            Length.ofMillimetres(60)),
-        ClipPosition.fromTop(3, 5),
-        JetBore.ofMillimetres(0.96));
+        Carburettor.builder()
+            .id("invented 24")
+            .bore(Diameter.ofMillimetres(24))
+            .needleJetLength(Length.ofMillimetres(2.5))
+            .needleJetHead(Length.ofMillimetres(8))
+            .pilot(pilot)
+            .floatValve(
+                new FloatValve(
+                    Diameter.ofMillimetres(2),
+                    Length.ofMillimetres(150),
+                    Coefficient.assumed(0.6, "1", "plays no part here")))
+            .flow(FlowCoefficients.assumed())
+            .build();
+    return Setting.builder()
+        .carburettor(carburettor)
+        .intake(Intake.openMouth())
+        .pilotJet(JetBore.ofMillimetres(0.42))
+        .screw(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)))
+        .cutaway(Cutaway.ofMillimetres(3))
+        .idleLift(Length.ofMillimetres(1))
+        .needleJet(NeedleJet.of(Diameter.ofMillimetres(2.15)))
+        .needle(
+            Needle.builder()
+                .id("invented")
+                .cylinder(Diameter.ofMillimetres(2.02))
+                .tapers(List.of(new Taper(Length.ofMillimetres(3.6), 0.028)))
+                .grooves(5)
+                .groovePitch(Length.ofMillimetres(0.8))
+                .tip(Length.ofMillimetres(60))
+                .build())
+        .clip(ClipPosition.fromTop(3, 5))
+        .mainJet(JetBore.ofMillimetres(0.96))
+        .build();
   }
 }

@@ -182,23 +182,26 @@ final class Drawn {
             usual.tract() * tract);
     double delivery = SlideSignal.of(own).air();
     Engine engine =
-        new Engine(
-            "invented",
-            Displacement.ofCubicCentimetres(swept),
-            RpmCurve.constant(delivery),
-            Bench.induction(kind, opens, closes),
-            Exhaust.reference("plain"),
-            new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(peak)),
-            MixtureNeed.assumedMild());
+        Engine.builder()
+            .id("invented")
+            .displacement(Displacement.ofCubicCentimetres(swept))
+            .deliveryRatio(RpmCurve.constant(delivery))
+            .induction(Bench.induction(kind, opens, closes))
+            .exhaust(Exhaust.reference("plain"))
+            .loadLine(new LoadLine(EngineSpeed.ofRpm(1500), EngineSpeed.ofRpm(peak)))
+            .need(MixtureNeed.assumedMild())
+            .build();
     Setup base = Bench.setup();
     return new Trial(
         kind,
-        new Setup(
-            engine,
-            setting(base.setting(), bore, r),
-            Air.dry(Pressure.ofPascals(kilopascals * 1e3), Temperature.ofCelsius(celsius))
-                .withFormula(AirFormula.IDEAL_GAS),
-            base.fuel()),
+        Setup.builder()
+            .engine(engine)
+            .setting(setting(base.setting(), bore, r))
+            .air(
+                Air.dry(Pressure.ofPascals(kilopascals * 1e3), Temperature.ofCelsius(celsius))
+                    .withFormula(AirFormula.IDEAL_GAS))
+            .fuel(base.fuel())
+            .build(),
         crankcase,
         rpm);
   }
@@ -208,41 +211,46 @@ final class Drawn {
     double k = bore / 24;
     PilotCircuit p = s.carburettor().pilot();
     PilotCircuit pilot =
-        new PilotCircuit(
-            ScrewKind.MIXTURE,
-            Bench.area(0.13 * k * k),
-            Bench.area(0.45 * k * k),
-            Bench.area(0.38 * k * k),
-            Length.ofMillimetres(0),
-            Length.ofMillimetres(1.5 * k),
-            p.head(),
-            p.mostTurns());
+        PilotCircuit.builder()
+            .screwKind(ScrewKind.MIXTURE)
+            .areaPerTurn(Bench.area(0.13 * k * k))
+            .fixedArea(Bench.area(0.45 * k * k))
+            .progressionHole(Bench.area(0.38 * k * k))
+            .uncoversFrom(Length.ofMillimetres(0))
+            .uncoversTo(Length.ofMillimetres(1.5 * k))
+            .head(p.head())
+            .mostTurns(p.mostTurns())
+            .build();
     Carburettor c =
-        new Carburettor(
-            "invented",
-            Diameter.ofMillimetres(bore),
-            Length.ofMillimetres(2.5 * k),
-            Length.ofMillimetres(8 * k),
-            pilot,
-            s.carburettor().floatValve(),
-            FlowCoefficients.assumed());
+        Carburettor.builder()
+            .id("invented")
+            .bore(Diameter.ofMillimetres(bore))
+            .needleJetLength(Length.ofMillimetres(2.5 * k))
+            .needleJetHead(Length.ofMillimetres(8 * k))
+            .pilot(pilot)
+            .floatValve(s.carburettor().floatValve())
+            .flow(FlowCoefficients.assumed())
+            .build();
     double filter = r.nextBoolean() ? 0 : between(r, 1, 1.6) * Math.PI / 4 * bore * bore;
-    return new Setting(
-        c,
-        filter == 0 ? Intake.openMouth() : Intake.filter("filter", Bench.area(filter)),
-        JetBore.ofMillimetres(0.42 * k * between(r, 0.93, 1.07)),
-        new Screw(ScrewKind.MIXTURE, s.screw().turns()),
-        Cutaway.ofMillimetres(3 * k * between(r, 0.8, 1.2)),
-        Length.ofMillimetres(k),
-        NeedleJet.of(Diameter.ofMillimetres(2.15 * k)),
-        new Needle(
-            "invented",
-            Diameter.ofMillimetres((2.15 - 0.13 * between(r, 0.8, 1.2)) * k),
-            List.of(new Taper(Length.ofMillimetres(3.6 * k), 0.028)),
-            5,
-            Length.ofMillimetres(0.8 * k),
-            Length.ofMillimetres(60 * k)),
-        s.clip(),
-        JetBore.ofMillimetres(0.96 * k * between(r, 0.9, 1.1)));
+    return Setting.builder()
+        .carburettor(c)
+        .intake(filter == 0 ? Intake.openMouth() : Intake.filter("filter", Bench.area(filter)))
+        .pilotJet(JetBore.ofMillimetres(0.42 * k * between(r, 0.93, 1.07)))
+        .screw(new Screw(ScrewKind.MIXTURE, s.screw().turns()))
+        .cutaway(Cutaway.ofMillimetres(3 * k * between(r, 0.8, 1.2)))
+        .idleLift(Length.ofMillimetres(k))
+        .needleJet(NeedleJet.of(Diameter.ofMillimetres(2.15 * k)))
+        .needle(
+            Needle.builder()
+                .id("invented")
+                .cylinder(Diameter.ofMillimetres((2.15 - 0.13 * between(r, 0.8, 1.2)) * k))
+                .tapers(List.of(new Taper(Length.ofMillimetres(3.6 * k), 0.028)))
+                .grooves(5)
+                .groovePitch(Length.ofMillimetres(0.8 * k))
+                .tip(Length.ofMillimetres(60 * k))
+                .build())
+        .clip(s.clip())
+        .mainJet(JetBore.ofMillimetres(0.96 * k * between(r, 0.9, 1.1)))
+        .build();
   }
 }

@@ -173,18 +173,19 @@ public final class MixtureTable {
   public Ring ring(NeedleJet jet, Needle needle, ClipPosition clip) {
     Setting s = setup.setting();
     Setting hung =
-        new Setting(
-            s.carburettor(),
-            s.intake(),
-            s.pilotJet(),
-            s.screw(),
-            s.cutaway(),
-            s.idleLift(),
-            jet,
-            needle,
-            clip,
-            s.mainJet(),
-            s.floats());
+        Setting.builder()
+            .carburettor(s.carburettor())
+            .intake(s.intake())
+            .pilotJet(s.pilotJet())
+            .screw(s.screw())
+            .cutaway(s.cutaway())
+            .idleLift(s.idleLift())
+            .needleJet(jet)
+            .needle(needle)
+            .clip(clip)
+            .mainJet(s.mainJet())
+            .floats(s.floats())
+            .build();
     return new Ring(circuits.with(hung));
   }
 

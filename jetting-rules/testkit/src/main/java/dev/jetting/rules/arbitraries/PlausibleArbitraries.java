@@ -117,7 +117,17 @@ public final class PlausibleArbitraries {
   /** {@return plausible setups} */
   public static Arbitrary<Setup> setups() {
     return numbers(20, 38, 0)
-        .flatMap(bore -> combine(engines(bore), settings(bore), airs(), fuels()).as(Setup::new));
+        .flatMap(
+            bore ->
+                combine(engines(bore), settings(bore), airs(), fuels())
+                    .as(
+                        (engine, setting, air, fuel) ->
+                            Setup.builder()
+                                .engine(engine)
+                                .setting(setting)
+                                .air(air)
+                                .fuel(fuel)
+                                .build()));
   }
 
   /** Engines for a bore in mm, with delivery that rises to the peak or falls before it. */
@@ -137,7 +147,10 @@ public final class PlausibleArbitraries {
             Arbitraries.of(
                 Induction.assumedMild(),
                 Induction.reedValve("reed valve"),
-                Induction.rotaryValve("rotary valve", degrees(130), degrees(58)),
+                Induction.rotaryValve("rotary valve")
+                    .opens(degrees(130))
+                    .closes(degrees(58))
+                    .build(),
                 Induction.pistonPort("piston port", degrees(150))),
             numbers(1200, 1600, -2),
             numbers(6000, 9500, -2),
@@ -147,14 +160,15 @@ public final class PlausibleArbitraries {
                 MixtureNeed.assumedTuned()))
         .as(
             (cm3, delivery, induction, idle, peak, need) ->
-                new Engine(
-                    "plausible engine",
-                    Displacement.ofCubicCentimetres(cm3),
-                    delivery,
-                    induction,
-                    Exhaust.reference("plausible exhaust"),
-                    new LoadLine(EngineSpeed.ofRpm(idle), EngineSpeed.ofRpm(peak)),
-                    need));
+                Engine.builder()
+                    .id("plausible engine")
+                    .displacement(Displacement.ofCubicCentimetres(cm3))
+                    .deliveryRatio(delivery)
+                    .induction(induction)
+                    .exhaust(Exhaust.reference("plausible exhaust"))
+                    .loadLine(new LoadLine(EngineSpeed.ofRpm(idle), EngineSpeed.ofRpm(peak)))
+                    .need(need)
+                    .build());
   }
 
   private static Coefficient degrees(double value) {
@@ -183,17 +197,18 @@ public final class PlausibleArbitraries {
             numbers(1.05 * size, 1.5 * size, 2))
         .as(
             (carburettor, intake, pilotJet, turns, cutaway, idleLift, needle, mainJet) ->
-                new Setting(
-                    carburettor,
-                    intake,
-                    JetBore.ofMillimetres(pilotJet),
-                    new Screw(carburettor.pilot().screwKind(), ScrewTurns.of(turns)),
-                    Cutaway.ofMillimetres(cutaway),
-                    Length.ofMillimetres(idleLift),
-                    needle.jet,
-                    needle.needle,
-                    needle.clip,
-                    JetBore.ofMillimetres(mainJet)));
+                Setting.builder()
+                    .carburettor(carburettor)
+                    .intake(intake)
+                    .pilotJet(JetBore.ofMillimetres(pilotJet))
+                    .screw(new Screw(carburettor.pilot().screwKind(), ScrewTurns.of(turns)))
+                    .cutaway(Cutaway.ofMillimetres(cutaway))
+                    .idleLift(Length.ofMillimetres(idleLift))
+                    .needleJet(needle.jet)
+                    .needle(needle.needle)
+                    .clip(needle.clip)
+                    .mainJet(JetBore.ofMillimetres(mainJet))
+                    .build());
   }
 
   private static Arbitrary<Intake> intakes(double bore) {
@@ -214,13 +229,14 @@ public final class PlausibleArbitraries {
         new NeedleJet(
             Diameter.ofMillimetres(Math.rint((cylinder + clearance) * 100) / 100),
             Length.ofMillimetres(neck)),
-        new Needle(
-            "plausible needle",
-            Diameter.ofMillimetres(cylinder),
-            List.of(new Taper(Length.ofMillimetres(start), rate)),
-            5,
-            Length.ofMillimetres(0.9),
-            Length.ofMillimetres(50)),
+        Needle.builder()
+            .id("plausible needle")
+            .cylinder(Diameter.ofMillimetres(cylinder))
+            .tapers(List.of(new Taper(Length.ofMillimetres(start), rate)))
+            .grooves(5)
+            .groovePitch(Length.ofMillimetres(0.9))
+            .tip(Length.ofMillimetres(50))
+            .build(),
         ClipPosition.fromTop(groove, 5));
   }
 
@@ -234,25 +250,29 @@ public final class PlausibleArbitraries {
             numbers(1.6, 2.8, 1))
         .as(
             (kind, fixed, hole, from, seat) ->
-                new Carburettor(
-                    "plausible carburettor",
-                    Diameter.ofMillimetres(bore),
-                    Length.ofMillimetres(3),
-                    Length.ofMillimetres(12),
-                    new PilotCircuit(
-                        kind,
-                        Area.ofSquareMillimetres(Math.rint(18 * size) / 100),
-                        Area.ofSquareMillimetres(fixed),
-                        Area.ofSquareMillimetres(hole),
-                        Length.ofMillimetres(from),
-                        Length.ofMillimetres(from + 2),
-                        Length.ofMillimetres(1),
-                        ScrewTurns.of(4)),
-                    new FloatValve(
-                        Diameter.ofMillimetres(seat),
-                        Length.ofMillimetres(150),
-                        Coefficient.assumed(0.6, "1", "tap and hose included")),
-                    FlowCoefficients.assumed()));
+                Carburettor.builder()
+                    .id("plausible carburettor")
+                    .bore(Diameter.ofMillimetres(bore))
+                    .needleJetLength(Length.ofMillimetres(3))
+                    .needleJetHead(Length.ofMillimetres(12))
+                    .pilot(
+                        PilotCircuit.builder()
+                            .screwKind(kind)
+                            .areaPerTurn(Area.ofSquareMillimetres(Math.rint(18 * size) / 100))
+                            .fixedArea(Area.ofSquareMillimetres(fixed))
+                            .progressionHole(Area.ofSquareMillimetres(hole))
+                            .uncoversFrom(Length.ofMillimetres(from))
+                            .uncoversTo(Length.ofMillimetres(from + 2))
+                            .head(Length.ofMillimetres(1))
+                            .mostTurns(ScrewTurns.of(4))
+                            .build())
+                    .floatValve(
+                        new FloatValve(
+                            Diameter.ofMillimetres(seat),
+                            Length.ofMillimetres(150),
+                            Coefficient.assumed(0.6, "1", "tap and hose included")))
+                    .flow(FlowCoefficients.assumed())
+                    .build());
   }
 
   /** {@return ordinary days from 700 to 1040 hPa and −10 to 38 °C} */

@@ -103,7 +103,13 @@ public final class SheetArbitraries {
     return combine(engines(), settings(), airs(), fuels(), warmths())
         .as(
             (engine, setting, air, fuel, warmerBy) ->
-                new Setup(suited(engine, setting.carburettor()), setting, air, fuel, warmerBy));
+                Setup.builder()
+                    .engine(suited(engine, setting.carburettor()))
+                    .setting(setting)
+                    .air(air)
+                    .fuel(fuel)
+                    .fuelWarmerBy(warmerBy)
+                    .build());
   }
 
   private static Arbitrary<TemperatureDifference> warmths() {
@@ -115,15 +121,17 @@ public final class SheetArbitraries {
   /** An engine for 30 mm with as much more displacement as the bore has more area. */
   private static Engine suited(Engine e, Carburettor carburettor) {
     double byReference = carburettor.bore().millimetres() / 30;
-    return new Engine(
-        e.id(),
-        Displacement.ofCubicCentimetres(
-            e.displacement().cubicCentimetres() * byReference * byReference),
-        e.deliveryRatio(),
-        e.induction(),
-        e.exhaust(),
-        e.loadLine(),
-        e.need());
+    return Engine.builder()
+        .id(e.id())
+        .displacement(
+            Displacement.ofCubicCentimetres(
+                e.displacement().cubicCentimetres() * byReference * byReference))
+        .deliveryRatio(e.deliveryRatio())
+        .induction(e.induction())
+        .exhaust(e.exhaust())
+        .loadLine(e.loadLine())
+        .need(e.need())
+        .build();
   }
 
   /** {@return engines of 60 to 350 cm³} */
@@ -172,17 +180,18 @@ public final class SheetArbitraries {
             jets(0.8, 2))
         .as(
             (intake, pilotJet, screw, cutaway, idleLift, needleJet, clip, mainJet) ->
-                new Setting(
-                    carburettor,
-                    intake,
-                    pilotJet,
-                    screw,
-                    cutaway,
-                    idleLift,
-                    needleJet,
-                    needle,
-                    clip,
-                    mainJet));
+                Setting.builder()
+                    .carburettor(carburettor)
+                    .intake(intake)
+                    .pilotJet(pilotJet)
+                    .screw(screw)
+                    .cutaway(cutaway)
+                    .idleLift(idleLift)
+                    .needleJet(needleJet)
+                    .needle(needle)
+                    .clip(clip)
+                    .mainJet(mainJet)
+                    .build());
   }
 
   /** {@return slide carburettors of 14 to 44 mm, with either kind of screw} */
@@ -211,15 +220,16 @@ public final class SheetArbitraries {
             numbers(1, 10).map(ScrewTurns::of))
         .as(
             (kind, perTurn, fixed, hole, from, stretch, head, most) ->
-                new PilotCircuit(
-                    kind,
-                    perTurn,
-                    fixed,
-                    hole,
-                    from,
-                    Length.ofMillimetres(from.millimetres() + stretch),
-                    head,
-                    most));
+                PilotCircuit.builder()
+                    .screwKind(kind)
+                    .areaPerTurn(perTurn)
+                    .fixedArea(fixed)
+                    .progressionHole(hole)
+                    .uncoversFrom(from)
+                    .uncoversTo(Length.ofMillimetres(from.millimetres() + stretch))
+                    .head(head)
+                    .mostTurns(most)
+                    .build());
   }
 
   /** {@return needles with none to three tapers} */
@@ -233,17 +243,19 @@ public final class SheetArbitraries {
             numbers(1, 20))
         .as(
             (id, cylinder, tapers, grooves, pitch, beyond) ->
-                new Needle(
-                    id,
-                    cylinder,
-                    tapers,
-                    grooves,
-                    pitch,
-                    Length.ofMillimetres(
-                        beyond
-                            + (tapers.isEmpty()
-                                ? 0
-                                : tapers.get(tapers.size() - 1).start().millimetres()))));
+                Needle.builder()
+                    .id(id)
+                    .cylinder(cylinder)
+                    .tapers(tapers)
+                    .grooves(grooves)
+                    .groovePitch(pitch)
+                    .tip(
+                        Length.ofMillimetres(
+                            beyond
+                                + (tapers.isEmpty()
+                                    ? 0
+                                    : tapers.get(tapers.size() - 1).start().millimetres())))
+                    .build());
   }
 
   private static Arbitrary<List<Taper>> tapers() {
@@ -380,8 +392,18 @@ public final class SheetArbitraries {
   /** The denser air of two is the coldest day's. */
   static Riding riding(Probability accepted, RidingProfile profile, Air one, Air other) {
     return one.density().isLessThan(other.density())
-        ? new Riding(accepted, profile, other, one)
-        : new Riding(accepted, profile, one, other);
+        ? Riding.builder()
+            .acceptedRisk(accepted)
+            .profile(profile)
+            .coldest(other)
+            .hottest(one)
+            .build()
+        : Riding.builder()
+            .acceptedRisk(accepted)
+            .profile(profile)
+            .coldest(one)
+            .hottest(other)
+            .build();
   }
 
   /** {@return parts at hand, a few of each or none} */
@@ -506,7 +528,9 @@ public final class SheetArbitraries {
         combine(ids(), coefficients("°", 110, 200)).as(Induction::pistonPort);
     Arbitrary<Induction> valves =
         combine(ids(), coefficients("°", 100, 160), coefficients("°", 35, 90))
-            .as(Induction::rotaryValve);
+            .as(
+                (id, opens, closes) ->
+                    Induction.rotaryValve(id).opens(opens).closes(closes).build());
     return Arbitraries.oneOf(
         ports,
         valves,
@@ -589,9 +613,20 @@ public final class SheetArbitraries {
         combine(each)
             .as(
                 c ->
-                    new FlowCoefficients(
-                        c.get(0), c.get(1), c.get(2), c.get(3), c.get(4), c.get(5), c.get(6),
-                        c.get(7), c.get(8), c.get(9), c.get(10), c.get(11)));
+                    FlowCoefficients.builder()
+                        .upstreamGap(c.get(0))
+                        .downstreamGap(c.get(1))
+                        .nozzleClosed(c.get(2))
+                        .nozzleOpen(c.get(3))
+                        .nozzleExponent(c.get(4))
+                        .neckEffect(c.get(5))
+                        .needleEntryLoss(c.get(6))
+                        .needleEccentricity(c.get(7))
+                        .pilotOutlet(c.get(8))
+                        .pilotBleed(c.get(9))
+                        .mainJetLength(c.get(10))
+                        .pilotJetLength(c.get(11))
+                        .build());
     return Arbitraries.oneOf(measured, Arbitraries.just(FlowCoefficients.assumed()));
   }
 

@@ -46,57 +46,66 @@ final class PlainSheet {
   private PlainSheet() {}
 
   private static final Engine ENGINE =
-      new Engine(
-          "plain 180",
-          Displacement.ofCubicCentimetres(180),
-          RpmCurve.of(RpmCurve.Point.of(1300, 0.48), RpmCurve.Point.of(7200, 0.74)),
-          Induction.rotaryValve(
-              "plain",
-              Coefficient.assumed(130, "°", "invented"),
-              Coefficient.assumed(55, "°", "invented")),
-          Exhaust.reference("plain exhaust"),
-          new LoadLine(EngineSpeed.ofRpm(1300), EngineSpeed.ofRpm(7200)),
-          MixtureNeed.assumedMild());
+      Engine.builder()
+          .id("plain 180")
+          .displacement(Displacement.ofCubicCentimetres(180))
+          .deliveryRatio(RpmCurve.of(RpmCurve.Point.of(1300, 0.48), RpmCurve.Point.of(7200, 0.74)))
+          .induction(
+              Induction.rotaryValve("plain")
+                  .opens(Coefficient.assumed(130, "°", "invented"))
+                  .closes(Coefficient.assumed(55, "°", "invented"))
+                  .build())
+          .exhaust(Exhaust.reference("plain exhaust"))
+          .loadLine(new LoadLine(EngineSpeed.ofRpm(1300), EngineSpeed.ofRpm(7200)))
+          .need(MixtureNeed.assumedMild())
+          .build();
 
   private static final Carburettor CARBURETTOR =
-      new Carburettor(
-          "plain 28 mm carburettor",
-          Diameter.ofMillimetres(28),
-          Length.ofMillimetres(2.8),
-          Length.ofMillimetres(11),
-          new PilotCircuit(
-              ScrewKind.MIXTURE,
-              Area.ofSquareMillimetres(0.207),
-              Area.ofSquareMillimetres(0.54),
-              Area.ofSquareMillimetres(0.36),
-              Length.ofMillimetres(0),
-              Length.ofMillimetres(2.1),
-              Length.ofMillimetres(1),
-              ScrewTurns.of(4)),
-          new FloatValve(
-              Diameter.ofMillimetres(2.4),
-              Length.ofMillimetres(150),
-              Coefficient.assumed(0.6, "1", "tap and hose included")),
-          FlowCoefficients.assumed());
+      Carburettor.builder()
+          .id("plain 28 mm carburettor")
+          .bore(Diameter.ofMillimetres(28))
+          .needleJetLength(Length.ofMillimetres(2.8))
+          .needleJetHead(Length.ofMillimetres(11))
+          .pilot(
+              PilotCircuit.builder()
+                  .screwKind(ScrewKind.MIXTURE)
+                  .areaPerTurn(Area.ofSquareMillimetres(0.207))
+                  .fixedArea(Area.ofSquareMillimetres(0.54))
+                  .progressionHole(Area.ofSquareMillimetres(0.36))
+                  .uncoversFrom(Length.ofMillimetres(0))
+                  .uncoversTo(Length.ofMillimetres(2.1))
+                  .head(Length.ofMillimetres(1))
+                  .mostTurns(ScrewTurns.of(4))
+                  .build())
+          .floatValve(
+              new FloatValve(
+                  Diameter.ofMillimetres(2.4),
+                  Length.ofMillimetres(150),
+                  Coefficient.assumed(0.6, "1", "tap and hose included")))
+          .flow(FlowCoefficients.assumed())
+          .build();
 
   private static final Setting SETTING =
-      new Setting(
-          CARBURETTOR,
-          Intake.openMouth(),
-          JetBore.ofMillimetres(0.51),
-          new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.75)),
-          Cutaway.ofMillimetres(3.75),
-          Length.ofMillimetres(1.8),
-          NeedleJet.of(Diameter.ofMillimetres(2.49)),
-          new Needle(
-              "plain needle",
-              Diameter.ofMillimetres(2.33),
-              List.of(new Taper(Length.ofMillimetres(4.75), 0.0226)),
-              5,
-              Length.ofMillimetres(0.85),
-              Length.ofMillimetres(55)),
-          ClipPosition.fromTop(2, 5),
-          JetBore.ofMillimetres(1.18));
+      Setting.builder()
+          .carburettor(CARBURETTOR)
+          .intake(Intake.openMouth())
+          .pilotJet(JetBore.ofMillimetres(0.51))
+          .screw(new Screw(ScrewKind.MIXTURE, ScrewTurns.of(1.75)))
+          .cutaway(Cutaway.ofMillimetres(3.75))
+          .idleLift(Length.ofMillimetres(1.8))
+          .needleJet(NeedleJet.of(Diameter.ofMillimetres(2.49)))
+          .needle(
+              Needle.builder()
+                  .id("plain needle")
+                  .cylinder(Diameter.ofMillimetres(2.33))
+                  .tapers(List.of(new Taper(Length.ofMillimetres(4.75), 0.0226)))
+                  .grooves(5)
+                  .groovePitch(Length.ofMillimetres(0.85))
+                  .tip(Length.ofMillimetres(55))
+                  .build())
+          .clip(ClipPosition.fromTop(2, 5))
+          .mainJet(JetBore.ofMillimetres(1.18))
+          .build();
 
   private static final Air DAY =
       Air.of(
@@ -107,7 +116,19 @@ final class PlainSheet {
   static final SetupSheet SHEET =
       SetupSheet.builder()
           .title("plain")
-          .setup(new Setup(ENGINE, SETTING, DAY, Fuel.E5.withPremix(PremixRatio.ofPetrolToOil(50))))
-          .riding(new Riding(Probability.of(0.1), RidingProfile.assumedRoad(), DAY, DAY))
+          .setup(
+              Setup.builder()
+                  .engine(ENGINE)
+                  .setting(SETTING)
+                  .air(DAY)
+                  .fuel(Fuel.E5.withPremix(PremixRatio.ofPetrolToOil(50)))
+                  .build())
+          .riding(
+              Riding.builder()
+                  .acceptedRisk(Probability.of(0.1))
+                  .profile(RidingProfile.assumedRoad())
+                  .coldest(DAY)
+                  .hottest(DAY)
+                  .build())
           .build();
 }

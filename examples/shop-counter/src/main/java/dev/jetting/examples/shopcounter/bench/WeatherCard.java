@@ -101,12 +101,13 @@ public record WeatherCard(List<String> heights, List<Row> rows, List<Range> rang
     List<JetBore> mains =
         Dial.MAIN.sizes(sheet.parts(), fitted).stream().map(Setting::mainJet).toList();
     return sheet.withParts(
-        new PartsAtHand(
-            List.of(fitted.pilotJet()),
-            List.of(fitted.cutaway()),
-            List.of(fitted.needleJet()),
-            List.of(fitted.needle()),
-            mains));
+        PartsAtHand.builder()
+            .pilotJets(List.of(fitted.pilotJet()))
+            .cutaways(List.of(fitted.cutaway()))
+            .needleJets(List.of(fitted.needleJet()))
+            .needles(List.of(fitted.needle()))
+            .mainJets(mains)
+            .build());
   }
 
   /** Round heights, from below the machine's own up. */
