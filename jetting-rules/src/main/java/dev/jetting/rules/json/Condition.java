@@ -1,7 +1,5 @@
 package dev.jetting.rules.json;
 
-import static java.util.stream.Collectors.joining;
-
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.ThrottleBand;
@@ -9,13 +7,16 @@ import dev.jetting.rules.json.Judgement.Violation;
 import dev.jetting.rules.json.MeasureDefinition.Reading;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.text.Argument;
-import dev.jetting.units.TradeStyle;
+import dev.jetting.rules.text.Message;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A condition of a rule file over the assessed setting. */
 sealed interface Condition {
+
+  /** Longer words of a condition swamp what they stand in. */
+  int LONGEST_WORDS = 200;
 
   /**
    * Holds the condition, or what it denies, against a setting. To deny is left to the leaves, so
@@ -31,7 +32,7 @@ sealed interface Condition {
   }
 
   /** The condition in words, without the measures' numbers on any setting. */
-  String words();
+  Message words();
 
   /** All of some conditions. */
   record All(List<Condition> each) implements Condition {
@@ -42,8 +43,8 @@ sealed interface Condition {
     }
 
     @Override
-    public String words() {
-      return joined(each, " and ");
+    public Message words() {
+      return joined(each, "condition.and");
     }
 
     @Override
@@ -61,8 +62,8 @@ sealed interface Condition {
     }
 
     @Override
-    public String words() {
-      return joined(each, " or ");
+    public Message words() {
+      return joined(each, "condition.or");
     }
 
     @Override
@@ -79,8 +80,8 @@ sealed interface Condition {
     }
 
     @Override
-    public String words() {
-      return "not (" + condition.words() + ")";
+    public Message words() {
+      return Message.of("condition.not").with("condition", Argument.words(condition.words()));
     }
 
     @Override
@@ -106,12 +107,25 @@ sealed interface Condition {
               true,
               span(setting),
               Argument.name(Quote.plain(text)),
-              Argument.name((wanted ? "" : "not ") + Quote.listed(String.join(" or ", texts)))));
+              wanted
+                  ? shown()
+                  : Argument.words(Message.of("condition.other").with("texts", shown()))));
     }
 
     @Override
-    public String words() {
-      return gauge.words() + " is " + Quote.listed(String.join(" or ", texts));
+    public Message words() {
+      return Message.of("condition.is").with("measure", gauge.named()).with("texts", shown());
+    }
+
+    private Argument shown() {
+      Message all =
+          texts.stream()
+              .map(text -> Message.plain("{text}").with("text", Argument.name(Quote.plain(text))))
+              .reduce(Condition::either)
+              .orElseThrow();
+      return all.text().length() <= LONGEST_WORDS
+          ? Argument.words(all)
+          : Argument.name(Quote.listed(String.join(", ", texts)));
     }
   }
 
@@ -149,9 +163,10 @@ sealed interface Condition {
     }
 
     @Override
-    public String words() {
-      String atWhat = limit.words(source.gauge().dimension());
-      return source.words() + (most ? " at most " : " at least ") + atWhat;
+    public Message words() {
+      return Message.of(most ? "condition.at-most" : "condition.at-least")
+          .with("measure", source.words())
+          .with("limit", limit.words(source.gauge().dimension()));
     }
   }
 
@@ -172,16 +187,22 @@ sealed interface Condition {
           .map(n -> new Reading(n, span(setting)));
     }
 
-    String words() {
+    Argument words() {
       return gauge instanceof MeasureDefinition.Swept
-          ? Enums.name(take) + " " + gauge.words() + " " + Source.words(within)
-          : gauge.words();
+          ? Argument.words(
+              Message.of("condition." + Enums.name(take))
+                  .with("measure", gauge.named())
+                  .with("throttle", words(within)))
+          : gauge.named();
     }
 
-    private static String words(ThrottleBand band) {
+    private static Argument words(ThrottleBand band) {
       return band.equals(ThrottleBand.WHOLE)
-          ? "at any throttle"
-          : "from " + TradeStyle.throttle(band.from()) + " to " + TradeStyle.throttle(band.to());
+          ? Argument.word("condition.anywhere")
+          : Argument.words(
+              Message.of("condition.within")
+                  .with("from", Argument.throttle(band.from()))
+                  .with("to", Argument.throttle(band.to())));
     }
   }
 
@@ -191,7 +212,7 @@ sealed interface Condition {
 
     String missing();
 
-    String words(Dimension dimension);
+    Argument words(Dimension dimension);
   }
 
   /** A stated number. */
@@ -207,8 +228,8 @@ sealed interface Condition {
     }
 
     @Override
-    public String words(Dimension dimension) {
-      return dimension.shown(number);
+    public Argument words(Dimension dimension) {
+      return dimension.value(number);
     }
   }
 
@@ -225,8 +246,13 @@ sealed interface Condition {
     }
 
     @Override
-    public String words(Dimension dimension) {
-      return (times == 1 ? "" : Dimension.RATIO.shown(times) + " times ") + source.words();
+    public Argument words(Dimension dimension) {
+      return times == 1
+          ? source.words()
+          : Argument.words(
+              Message.of("condition.times")
+                  .with("factor", Dimension.RATIO.value(times))
+                  .with("measure", source.words()));
     }
   }
 
@@ -237,9 +263,20 @@ sealed interface Condition {
         points.get(0).mixture().throttle(), points.get(points.size() - 1).mixture().throttle());
   }
 
-  private static String joined(List<Condition> each, String word) {
-    return each.size() == 1
-        ? each.get(0).words()
-        : each.stream().map(Condition::words).collect(joining(word, "(", ")"));
+  private static Message joined(List<Condition> each, String key) {
+    if (each.size() == 1) {
+      return each.get(0).words();
+    }
+    Message all =
+        each.stream().map(Condition::words).reduce((a, b) -> pair(key, a, b)).orElseThrow();
+    return Message.of("condition.group").with("condition", Argument.words(all));
+  }
+
+  private static Message either(Message first, Message next) {
+    return pair("condition.or", first, next);
+  }
+
+  private static Message pair(String key, Message first, Message next) {
+    return Message.of(key).with("first", Argument.words(first)).with("next", Argument.words(next));
   }
 }

@@ -33,7 +33,7 @@ record FileRule(
     if (when.isPresent()) {
       Judgement applies = when.get().judge(setting, true);
       if (applies.fails()) {
-        return Outcome.notApplicable("only where " + Quote.listed(when.get().words()));
+        return Outcome.notApplicable(onlyWhere(when.get().words()));
       }
       if (!applies.holds()) {
         return open(applies);
@@ -45,6 +45,16 @@ record FileRule(
             verdict.violations().stream().map(this::finding).distinct().toList(),
             verdict.margin().stream().map(this::renamed).toList())
         : open(verdict);
+  }
+
+  private static Message onlyWhere(Message condition) {
+    String text = condition.text();
+    return Message.of("condition.only-where")
+        .with(
+            "condition",
+            text.length() <= Condition.LONGEST_WORDS
+                ? Argument.words(condition)
+                : Argument.name(Quote.listed(text)));
   }
 
   private Margin renamed(Margin margin) {
@@ -64,7 +74,7 @@ record FileRule(
     Map<String, Argument> values =
         ImmutableMap.of(
             "limit", violation.limitShown(),
-            "measure", Argument.words(Message.named("measure", violation.gauge().words())),
+            "measure", violation.gauge().named(),
             "measured", violation.measuredShown(),
             "throttle", throttle(violation.where()));
     Finding.Texts texts = violation.finding(subject.orElse(violation.gauge().name()));

@@ -5,6 +5,8 @@ import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -19,6 +21,11 @@ sealed interface MeasureDefinition {
 
   /** What it is, for people. */
   String words();
+
+  /** What it is, as a value of a message. */
+  default Argument named() {
+    return Argument.words(Message.named("measure", words()));
+  }
 
   /** A text. */
   record Word(String name, String words, Function<AssessedSetting, String> text)

@@ -263,6 +263,6 @@ final class RuleReview {
   }
 
   private static String shown(Condition condition) {
-    return Quote.listed(condition.words());
+    return Quote.listed(condition.words().text());
   }
 }

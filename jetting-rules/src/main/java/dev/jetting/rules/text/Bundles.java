@@ -25,7 +25,16 @@ final class Bundles {
   static final List<String> LANGUAGES = List.of(ENGLISH, "de", "it");
 
   static final List<String> AREAS =
-      List.of("quantities", "rules", "remedies", "report", "session", "kits", "comparisons");
+      List.of(
+          "quantities",
+          "rules",
+          "remedies",
+          "report",
+          "session",
+          "kits",
+          "comparisons",
+          "errors",
+          "measures");
 
   private static final String ONE = ".one";
   private static final String OTHER = ".other";

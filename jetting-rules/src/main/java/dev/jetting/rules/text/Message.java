@@ -111,6 +111,17 @@ public record Message(String key, String template, Map<String, Argument> argumen
   }
 
   /**
+   * Creates a message of an error that this library threw at invalid input. Its values are as they
+   * were given, and ranges as they are to be typed: with a decimal point in every language.
+   *
+   * @param error the error
+   * @return its sentence; in English, without a key, where the library has no other words for it
+   */
+  public static Message of(IllegalArgumentException error) {
+    return ErrorWords.message(String.valueOf(error.getMessage()));
+  }
+
+  /**
    * Creates a message that is the same in every language.
    *
    * @param text the words, with {@code {name}} for each argument

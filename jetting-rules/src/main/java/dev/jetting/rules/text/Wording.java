@@ -168,6 +168,16 @@ public final class Wording {
   }
 
   /**
+   * Prints an error that this library threw at invalid input.
+   *
+   * @param error the error
+   * @return its line in this language; in English where the library has no other words for it
+   */
+  public String text(IllegalArgumentException error) {
+    return text(Message.of(error));
+  }
+
+  /**
    * Prints a value.
    *
    * @param argument the value

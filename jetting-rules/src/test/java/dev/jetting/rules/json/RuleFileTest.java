@@ -160,8 +160,9 @@ class RuleFileTest {
     Rule elsewhere =
         rule("kit-main-jet", "[\"30 mm slide carburettor\", \"slide-30\"]", "[\"slide-24\"]");
 
-    assertThat(elsewhere.evaluate(ALL_ROUND))
-        .isEqualTo(Outcome.notApplicable("only where carburettor is slide-24"));
+    Outcome outcome = elsewhere.evaluate(ALL_ROUND);
+    assertThat(outcome.status()).isEqualTo(Status.NOT_APPLICABLE);
+    assertThat(outcome.reason()).isEqualTo("only where carburettor is slide-24");
   }
 
   @Test
