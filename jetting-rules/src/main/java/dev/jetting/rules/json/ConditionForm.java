@@ -4,7 +4,20 @@ import dev.jetting.rules.ThrottleBand;
 import java.util.List;
 import java.util.Optional;
 
-/** A condition in JSON: of other conditions, or on a measure. */
+/**
+ * A condition in JSON: of other conditions, or on a measure.
+ *
+ * @param all the conditions that must hold together
+ * @param any the conditions of which one must hold
+ * @param not the condition that must not hold
+ * @param measure name of what is measured
+ * @param take what to take of a measure that has a number at each opening
+ * @param within the openings at which to take it; all that the rule sees if left out
+ * @param atMost the most that is allowed, included
+ * @param atLeast the least that is allowed, included
+ * @param is the text that it must be
+ * @param oneOf the texts that it may be, 1 to 50
+ */
 record ConditionForm(
     Optional<List<ConditionForm>> all,
     Optional<List<ConditionForm>> any,

@@ -3,7 +3,13 @@ package dev.jetting.rules.json;
 import java.util.List;
 import java.util.Map;
 
-/** A rule file in JSON. */
+/**
+ * A rule file in JSON.
+ *
+ * @param name name of the rulebook
+ * @param version version of the rulebook, which every report names
+ * @param rules the rules, 1 to 200
+ */
 record RuleFileForm(
     String format, int schemaVersion, String name, String version, List<RuleForm> rules) {
 

@@ -7,7 +7,26 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A rule in JSON. */
+/**
+ * A rule in JSON.
+ *
+ * @param id name for programs, lower-case words joined by hyphens, the same for ever
+ * @param formerIds earlier ids, by which waivers still find it
+ * @param title what it forbids, one line for people
+ * @param rationale why that matters, one line
+ * @param severity how bad a finding is
+ * @param tags words to choose rules by
+ * @param link address of its page
+ * @param band the throttle openings that it sees; all of them if left out
+ * @param when where the rule applies; everywhere if left out
+ * @param require what must hold there
+ * @param message what is wrong, one line that may show {limit}, {measure}, {measured} and
+ *     {throttle}
+ * @param remedy what to do, one line with the same placeholders
+ * @param subject what a finding is on; the measure that failed if left out
+ * @param examples setup sheets with the outcome that is expected on each, at most 20
+ * @param texts the texts in other languages, by language tag
+ */
 record RuleForm(
     String id,
     Optional<List<String>> formerIds,

@@ -19,7 +19,14 @@ sealed interface Threshold {
   /** Another measure. */
   record Against(OtherMeasure other) implements Threshold {}
 
-  /** Another measure, with a factor. */
+  /**
+   * Another measure, with a factor.
+   *
+   * @param measure name of the other measure, of the same quantity
+   * @param take what to take of it where it has a number at each opening
+   * @param within the openings at which to take it; all that the rule sees if left out
+   * @param times the factor, above 0 to 1000; 1 if left out
+   */
   record OtherMeasure(
       String measure, Optional<Take> take, Optional<ThrottleBand> within, Optional<Double> times) {}
 

@@ -384,10 +384,10 @@ class RuleFileTest {
   /** A file of one rule with a condition. */
   private static String require(String condition) {
     return """
-        {"format": "jetting rule file", "schemaVersion": 1, "name": "n", "version": "1", "rules": [
-        {"id": "r", "title": "t", "rationale": "r", "severity": "note", "require": %s,
-        "message": "{measured}", "remedy": "none"}]}
-        """
+    {"format": "jetting rule file", "schemaVersion": 1, "name": "n", "version": "1", "rules": [
+    {"id": "r", "title": "t", "rationale": "r", "severity": "note", "require": %s,
+    "message": "{measured}", "remedy": "none"}]}
+    """
         .formatted(condition);
   }
 

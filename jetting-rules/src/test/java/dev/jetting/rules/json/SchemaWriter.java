@@ -14,6 +14,7 @@ import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.rules.Measure;
+import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.kit.Part;
 import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.units.JetCalibration;
@@ -306,9 +307,14 @@ final class SchemaWriter {
 
   private static ObjectNode only(String field, ObjectNode content) {
     ObjectNode schema = typed("object");
-    schema.putObject("properties").set(field, content);
+    schema.putObject("properties").set(field, documented(field, content));
     schema.putArray("required").add(field);
     return schema.put("additionalProperties", false);
+  }
+
+  /** With what the form of a condition says of its field. */
+  private static ObjectNode documented(String field, ObjectNode content) {
+    return content.deepCopy().put("description", RecordDocs.of(ConditionForm.class).get(field));
   }
 
   private static String conditionName(Dimension dimension, boolean swept) {
@@ -331,9 +337,10 @@ final class SchemaWriter {
                 MeasureDefinitions.all().stream()
                     .filter(g -> g instanceof MeasureDefinition.Word)));
     ObjectNode properties = schema.withObject("/properties");
-    properties.set("is", typed("string"));
+    properties.set("is", documented("is", typed("string")));
     ObjectNode texts = typed("array").put("minItems", 1).put("maxItems", RuleFileReader.MOST_TEXTS);
-    properties.set("oneOf", texts.set("items", typed("string")));
+    texts.set("items", typed("string"));
+    properties.set("oneOf", documented("oneOf", texts));
     schema.set("oneOf", requiring(List.of("is"), List.of("oneOf")));
     return schema;
   }
@@ -344,12 +351,12 @@ final class SchemaWriter {
     ObjectNode properties = schema.withObject("/properties");
     if (swept) {
       schema.withArray("/required").add("take");
-      properties.set("take", schema(Take.class));
-      properties.set("within", schema(dev.jetting.rules.ThrottleBand.class));
+      properties.set("take", documented("take", schema(Take.class)));
+      properties.set("within", documented("within", schema(ThrottleBand.class)));
     }
     ObjectNode limit = limit(dimension);
-    properties.set("atMost", limit);
-    properties.set("atLeast", limit);
+    properties.set("atMost", documented("atMost", limit));
+    properties.set("atLeast", documented("atLeast", limit));
     ArrayNode sides = schema.putArray("anyOf");
     sides.addObject().putArray("required").add("atMost");
     sides.addObject().putArray("required").add("atLeast");
@@ -386,7 +393,12 @@ final class SchemaWriter {
             .filter(g -> g instanceof MeasureDefinition.Numeric number && alike(dimension, number))
             .map(MeasureDefinition::name)
             .toList();
-    other.withObject("/properties").set("measure", among(comparable));
+    other
+        .withObject("/properties")
+        .set(
+            "measure",
+            among(comparable)
+                .put("description", RecordDocs.of(Threshold.OtherMeasure.class).get("measure")));
     forms.add(other);
     return limit;
   }

@@ -27,7 +27,9 @@ class OutsideTest {
   private static final Set<String> ENGLISH_ONLY =
       new TreeSet<>(
           Set.of(
-              // Names of measures of rule files, remarks on them, and what readers refuse.
+              // Measures and what readers refuse: words of errors_*.properties and
+              // measures_*.properties, found by their English. Remarks on rule files are for
+              // their authors, in English.
               "json/",
               // What readers refuse, and what is asked for instead.
               "MachineDescription.java",
@@ -59,7 +61,8 @@ class OutsideTest {
   private static final Pattern JOINT = Pattern.compile("\"\\s*\\+\\s*\"");
   private static final Pattern FAULT =
       Pattern.compile(
-          "(?:throw|new \\w*(?:Exception|Misplaced)\\(|[cC]heck\\w*[.(]|refused?\\(|failure\\()[^;]*;");
+          "(?:throw|new"
+              + " \\w*(?:Exception|Misplaced)\\(|[cC]heck\\w*[.(]|refused?\\(|failure\\()[^;]*;");
   private static final Pattern SENTENCE =
       Pattern.compile("\"[^\"\\n]*[\\p{L}']+ [\\p{Ll}λ']+ [\\p{Ll}λ']+ [\\p{Ll}λ']+[^\"\\n]*\"");
 
