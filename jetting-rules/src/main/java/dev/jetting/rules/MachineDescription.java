@@ -46,14 +46,14 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A machine described by what its rider knows, with typical values for the rest: a sheet, which is
- * assessed with a band wider by what its typical values may be off, and the list of what was
- * assumed.
+ * A machine described by what its rider knows, with typical values for the rest. It gives a sheet
+ * and the list of what was assumed. The sheet is assessed with a band wider by what its typical
+ * values may be off.
  *
- * <p>The least to state: displacement and state of tune (or an engine), bore and screw (or a
- * carburettor and a screw), pilot jet, main jet, needle jet, needle, clip, cutaway, and altitude
- * and temperature (or the air). Everything else may be stated too. A value that was measured
- * replaces a typical one and narrows the band:
+ * <p>The least to state is displacement and state of tune (or an engine), and bore and screw (or a
+ * carburettor and a screw). Then pilot jet, main jet, needle jet, needle, clip and cutaway. Last
+ * altitude and temperature (or the air). Everything else may be stated too. A value that was
+ * measured replaces a typical one and narrows the band:
  *
  * <pre>{@code
  * MachineDescription machine = MachineDescription.builder()

@@ -289,8 +289,8 @@ public record Report(
 
   /**
    * Returns what the sheet states that is allowed, and yet so unusual that the verdict must be read
-   * with it: a bold accepted risk, a λ wanted near the end of what is plausible, a single day,
-   * typical values. Where a proven setup counts, the last says what it did.
+   * with it. That is a bold accepted risk, a λ wanted near the end of what is plausible, a single
+   * day, or typical values. Where a proven setup counts, the last says what it did.
    *
    * @return a line each; empty for the usual sheet
    */
@@ -329,10 +329,10 @@ public record Report(
   }
 
   /**
-   * Returns whether nothing speaks against a careful first ride: no finding of danger that is not
-   * waived, no broken rule, no rule of danger that could not be evaluated and, whether or not a
-   * rule looked at the mixture, no lean risk above what is accepted and no overrun beyond its
-   * limit, unless a waived danger measured just that there and measured no less.
+   * Returns whether nothing speaks against a careful first ride. No finding of danger is unwaived,
+   * no rule is broken, and every rule of danger was evaluated. With or without a rule on the
+   * mixture, no lean risk is above what is accepted and no overrun beyond its limit. The exception
+   * is what a waived danger measured just there, and measured no less.
    *
    * @return true if nothing does, and at least one rule had something to say; never a promise
    * @see #verdict() what the answer rests on

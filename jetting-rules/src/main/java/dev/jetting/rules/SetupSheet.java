@@ -48,8 +48,8 @@ public record SetupSheet(
    * @param provenance where the setting comes from
    * @param typical the values of the machine that are typical and were not measured
    * @throws IllegalArgumentException if the title is blank, too long or not one line of visible
-   *     characters, or the fuel is a blend, and in the float chamber colder than −40 °C or warmer
-   *     than 80 °C on one of the days
+   *     characters, or a blended fuel is outside −40 to 80 °C in the float chamber on one of the
+   *     days
    */
   public SetupSheet {
     PlainLine.checked("title", "title of a setup sheet", title, LONGEST_TITLE);

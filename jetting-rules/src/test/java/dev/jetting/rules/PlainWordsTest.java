@@ -41,6 +41,20 @@ class PlainWordsTest {
   private static final Pattern PUBLIC_NAME = Pattern.compile("\\btelling\\(");
 
   private static final int MOST_WORDS = 30;
+  private static final int MOST_WORDS_OF_JAVADOC = 32;
+
+  private static final Pattern SOURCE = Pattern.compile(".*/src/main/java/.*\\.java");
+  private static final Pattern JAVADOC = Pattern.compile("/\\*\\*(.*?)\\*/", Pattern.DOTALL);
+  private static final Pattern LINE = Pattern.compile("\\n\\s*\\* ?");
+  private static final Pattern PREFORMATTED = Pattern.compile("<pre>.*?</pre>", Pattern.DOTALL);
+  private static final Pattern INLINE_TAG = Pattern.compile("\\{@(?!return)\\w+\\s[^{}]*}");
+  private static final Pattern BLOCK =
+      Pattern.compile(
+          "</?(?:p|li|ul|ol|tr|td|th|table|h\\d)\\b[^>]*>|(?<=\\n"
+              + ")@(?:param \\S+|throws \\S+|return)|\\{@return");
+  private static final Pattern MARKUP = Pattern.compile("</?\\w+[^>]*>");
+  private static final Pattern PARAGRAPH = Pattern.compile("\\n\\s*\\n");
+  private static final Pattern CLAUSE_END = Pattern.compile("(?<=[.!?;]) ");
 
   private static final Pattern WORD = Pattern.compile("[\\p{L}][\\p{L}\\p{N}'’/-]*");
   private static final Pattern NO_PROSE = Pattern.compile("(?:\\||#|<!--|!\\[|---).*");
@@ -78,6 +92,28 @@ class PlainWordsTest {
       found.addAll(tooLong(file.toString(), Files.readString(file, UTF_8).lines().toList()));
     }
     assertThat(found).isEmpty();
+  }
+
+  @Test
+  void everyJavadoc_hasShortSentences() throws IOException {
+    List<Path> files = RepositoryFiles.matchingOutsideTests(SOURCE);
+    assertThat(files).hasSizeGreaterThan(400).anyMatch(file -> file.endsWith("Report.java"));
+
+    List<String> found = new ArrayList<>();
+    for (Path file : files) {
+      found.addAll(tooLongInJavadoc(file.toString(), Files.readString(file, UTF_8)));
+    }
+    assertThat(found).isEmpty();
+  }
+
+  @Test
+  void sentenceOfMoreWordsInJavadoc_isFound() {
+    String longest = "Then " + "word ".repeat(MOST_WORDS_OF_JAVADOC - 2) + "end.";
+    String comment = "/**\n * Short. And %s\n *\n * @param x %s\n * @return {@code a b} %s\n */";
+    assertThat(tooLongInJavadoc("A.java", comment.formatted(longest, longest, longest)))
+        .hasSize(2)
+        .allMatch(found -> found.startsWith("A.java: 33 words: "));
+    assertThat(tooLongInJavadoc("A.java", "// " + longest + " " + longest)).isEmpty();
   }
 
   @ParameterizedTest
@@ -192,6 +228,26 @@ class PlainWordsTest {
         .map(sentence -> new Sentence(sentence.strip(), words(sentence)))
         .filter(sentence -> sentence.words() > MOST_WORDS)
         .map(sentence -> place + ": " + sentence.words() + " words: " + sentence.text())
+        .toList();
+  }
+
+  /**
+   * A tag's text begins a sentence; an inline tag counts as one word; a semicolon ends a clause.
+   */
+  private static List<String> tooLongInJavadoc(String file, String code) {
+    return JAVADOC
+        .matcher(code)
+        .results()
+        .map(comment -> LINE.matcher(comment.group(1)).replaceAll("\n"))
+        .map(
+            text ->
+                INLINE_TAG.matcher(PREFORMATTED.matcher(text).replaceAll("\n\n")).replaceAll("X"))
+        .map(text -> MARKUP.matcher(BLOCK.matcher(text).replaceAll("\n\n")).replaceAll(""))
+        .flatMap(PARAGRAPH::splitAsStream)
+        .map(paragraph -> paragraph.replaceAll("\\s+", " ").strip())
+        .flatMap(CLAUSE_END::splitAsStream)
+        .filter(sentence -> words(sentence) > MOST_WORDS_OF_JAVADOC)
+        .map(sentence -> file + ": " + words(sentence) + " words: " + sentence)
         .toList();
   }
 

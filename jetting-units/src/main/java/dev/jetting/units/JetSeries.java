@@ -75,9 +75,8 @@ public final class JetSeries<J extends Quantity<J>> {
    * @param last the largest size, a whole number of steps above the first
    * @param <J> the quantity that the sizes are
    * @return the series
-   * @throws QuantityException if a number is not finite, if the step is not above 0, if whole steps
-   *     do not lead from the first to the last size, if there are more than 10000 sizes, or if a
-   *     size is out of its range
+   * @throws QuantityException if a number is not finite, the step is not above 0, whole steps do
+   *     not lead to the last size, or there are more than 10000 sizes or one out of range
    */
   public static <J extends Quantity<J>> JetSeries<J> regular(
       DoubleFunction<J> unit, double first, double step, double last) {

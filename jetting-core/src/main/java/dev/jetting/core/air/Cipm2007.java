@@ -1,9 +1,9 @@
 package dev.jetting.core.air;
 
 /**
- * The CIPM-2007 equation for the density of moist air, SI units, constants as published in
- * Metrologia 45 (2008) 149–155, appendix A, for a carbon dioxide mole fraction of 400·10⁻⁶ (the
- * value the paper takes where nobody measures it).
+ * The CIPM-2007 equation for the density of moist air, in SI units. The constants are those of
+ * Metrologia 45 (2008) 149–155, appendix A. The mole fraction of carbon dioxide is 400·10⁻⁶, the
+ * paper's value for where it is not measured.
  */
 final class Cipm2007 {
 

@@ -7,9 +7,9 @@ import dev.jetting.units.Pressure;
 import dev.jetting.units.Temperature;
 
 /**
- * The standard atmosphere of ISO 2533:1975, the same as the US Standard Atmosphere 1976 in its
- * lowest layer, from −5000 m (ISO 2533, addendum 2) to 11 000 m geopotential: 288.15 K and 101 325
- * Pa at sea level, 6.5 K colder per geopotential kilometre, dry air of 287.05287 J/(kg K).
+ * The standard atmosphere of ISO 2533:1975, from −5000 m (addendum 2) to 11 000 m geopotential. In
+ * this layer it is the US Standard Atmosphere 1976 too. It has 288.15 K and 101 325 Pa at sea
+ * level, 6.5 K less per geopotential kilometre, and dry air of 287.05287 J/(kg K).
  *
  * <p>{@link Altitude} is the geometric height; geopotential height H = r h/(r + h) with r = 6 356
  * 766 m is what the table of the standard runs on, and has its own methods here. Not a weather

@@ -14,10 +14,10 @@ import dev.jetting.units.number.Decimals;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /**
- * Air in the throat of a fixed venturi, with its change of density, up to the speed of sound: p₂ =
- * p₁ (1 − (c₂/C_v)²/(2 c_p T₁))^3.5 and ρ₂ = ρ₁ (p₂/p₁)^(1/1.4), with the round figures of the
- * textbooks, c_p 1005 J/(kg K) and R 287 J/(kg K). Source: Mathur and Sharma, Internal Combustion
- * Engine, 8th ed. 2010, chapter 11.
+ * Air in the throat of a fixed venturi, with its change of density, up to the speed of sound. The
+ * equations are p₂ = p₁ (1 − (c₂/C_v)²/(2 c_p T₁))^3.5 and ρ₂ = ρ₁ (p₂/p₁)^(1/1.4). The figures are
+ * the round ones of the textbooks, c_p 1005 J/(kg K) and R 287 J/(kg K). Source: Mathur and Sharma,
+ * Internal Combustion Engine, 8th ed. 2010, chapter 11.
  *
  * <p>Not for slide carburettors, nor for moist air: that is {@code dev.jetting.core.mixture}.
  *

@@ -14,9 +14,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * A passage with a constant coefficient for a fluid that keeps its density: ṁ = C A √(2 ρ (Δp − ρ g
- * h)). With a head of 0 it is the venturi throat for air (at small depressions: see {@link
- * CompressibleThroat}), with one it is the jet and nozzle for fuel, whose lip stands above the
- * level of the float bowl. Source: any textbook of internal combustion engines, on the simple
+ * h)). With a head of 0 it is the venturi throat for air, at small depressions (see {@link
+ * CompressibleThroat}). With another head it is the jet and nozzle for fuel, whose lip stands above
+ * the level of the float bowl. Source: any textbook of internal combustion engines, on the simple
  * carburettor.
  *
  * <p>Not for jets of a real setting, whose coefficient changes with flow and viscosity, and not for

@@ -46,8 +46,7 @@ public record Engine(
    * @param loadLine engine speed by throttle on the road
    * @param need the mixture the engine should get
    * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
-   *     characters or the delivery ratio is somewhere zero, or with the exhaust more than 2, which
-   *     most likely is a slipped decimal point
+   *     characters, or the delivery ratio is zero somewhere or more than 2 with the exhaust
    */
   public Engine {
     Checks.id("engine", id);

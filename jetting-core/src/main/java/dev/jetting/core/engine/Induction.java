@@ -32,8 +32,7 @@ public record Induction(String id, InductionKind kind, Coefficient opens, Coeffi
    * @param opens degrees before top dead centre at which it begins to open, 40 to 180
    * @param closes degrees after top dead centre at which it is shut, 20 to 120
    * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
-   *     characters, an angle is out of range, or a piston port does not close as late as it opens
-   *     early
+   *     characters, an angle is out of range, or a piston port's two angles differ
    */
   public Induction {
     Checks.id("induction", id);

@@ -3,10 +3,10 @@ package dev.jetting.core.flow;
 /**
  * Compressible flow of an ideal gas through a nozzle without losses.
  *
- * <p>Mass flux = p₀/√(R T₀) · Ψ(r) with r the ratio of throat to stagnation pressure and Ψ(r) =
- * √(2γ/(γ−1) (r^(2/γ) − r^((γ+1)/γ))), held at its greatest value below the critical ratio
- * (2/(γ+1))^(γ/(γ−1)), where the throat runs at the speed of sound. Source: any textbook of gas
- * dynamics, e.g. Heywood, Internal Combustion Engine Fundamentals, appendix C (from memory).
+ * <p>Mass flux = p₀/√(R T₀) · Ψ(r), with r the ratio of throat to stagnation pressure and Ψ(r) =
+ * √(2γ/(γ−1) (r^(2/γ) − r^((γ+1)/γ))). Below the critical ratio (2/(γ+1))^(γ/(γ−1)) the throat runs
+ * at the speed of sound, and Ψ stays at its greatest value. Source: any textbook of gas dynamics,
+ * e.g. Heywood, Internal Combustion Engine Fundamentals, appendix C (from memory).
  */
 public final class IsentropicFlow {
 

@@ -5,9 +5,9 @@ package dev.jetting.core.flow;
  * hole.
  *
  * <p>The depression w in the well is the one root in [0, Δp] of (C_o A_o)² 2 E = (ṁ_p +
- * ṁ_b)(ṁ_p/ρ_f + ṁ_b/ρ): the outlet passes what jet and bleed bring, as a homogeneous mixture whose
- * air expands at its temperature, E = (p_e²/p₀) ln((p₀ − w)/p_e), with p_e the pressure behind the
- * slide, or (p₀ − w)/√e where the outlet chokes. For small Δp it is Δp − w. The left side falls
+ * ṁ_b)(ṁ_p/ρ_f + ṁ_b/ρ). The outlet passes what jet and bleed bring, as a homogeneous mixture whose
+ * air expands at its temperature. So E = (p_e²/p₀) ln((p₀ − w)/p_e), with p_e the pressure behind
+ * the slide, or (p₀ − w)/√e where the outlet chokes. For small Δp it is Δp − w. The left side falls
  * with w, the right side rises.
  *
  * @param jet the pilot jet

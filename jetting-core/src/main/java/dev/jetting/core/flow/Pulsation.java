@@ -16,8 +16,8 @@ import java.util.List;
  *
  * <p>The groups: ln of the gap's effective area by a₀/(V N), the same of the usual inlet port, with
  * a₀ = √(R T₀); the delivery ratio with nothing before the inlet; the timing of the inlet. Beyond
- * what was fitted a group is held, and the gap continued as the physics have it: a very small gap
- * keeps its drop, behind a very large one the drop goes with its area to the power of −2.
+ * what was fitted a group keeps its last value, and the gap follows the physics. A very small gap
+ * keeps its drop. Behind a very large one the drop goes with its area to the power of −2.
  */
 public final class Pulsation {
 

@@ -24,8 +24,8 @@ import dev.jetting.units.VolumeFlow;
 import java.util.List;
 
 /**
- * The fuel that full throttle draws at the speed of the load line's peak, as a float valve has to
- * let it in: worked out by the model, or a bound above it for a small part of the work.
+ * The fuel that full throttle draws at the speed of the load line's peak, which a float valve has
+ * to let in. The model computes it, or a bound above it for a small part of the work.
  *
  * <p>The bound solves no balance of the fuel. It leaves out what would only hold fuel back:
  * friction, the heads, and the pilot's bleed and outlet. The main path's flow rises with the

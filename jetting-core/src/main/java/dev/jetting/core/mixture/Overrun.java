@@ -11,7 +11,7 @@ import java.util.Objects;
  * and only the pilot circuit to bring fuel, and oil with it.
  *
  * <p>Fuel that the needle jet may still give behind the shut slide is not counted, neither in λ nor
- * in the fuel a turn: the signal there is not well known, and leaving it out errs on the safe side.
+ * in the fuel a turn. The signal there is not well known, and leaving it out errs on the safe side.
  *
  * @param speed engine speed
  * @param airFlow moist air

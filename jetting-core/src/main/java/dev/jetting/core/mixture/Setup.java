@@ -27,9 +27,9 @@ public record Setup(
 
   /**
    * The fuel in the float chamber is as warm as the air (assumed). An engine warms its float
-   * chamber, and warm fuel is thinner: the true mixture is then richer at small and middle
-   * openings, by several per cent, and leaner at full throttle, by less than one. So the assumption
-   * errs on the safe side, and it is true of the first minutes of a ride.
+   * chamber, and warm fuel is thinner. The true mixture is then richer at small and middle
+   * openings, by several per cent. At full throttle it is leaner, by less than one. So the
+   * assumption errs on the safe side, and it is true of the first minutes of a ride.
    */
   public static final TemperatureDifference ASSUMED_FUEL_WARMER_BY =
       TemperatureDifference.ofKelvin(0);

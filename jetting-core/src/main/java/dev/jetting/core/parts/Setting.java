@@ -52,9 +52,8 @@ public record Setting(
    * @param clip where the clip sits
    * @param mainJet bore of the main jet, more than zero
    * @param floats how the floats are set
-   * @throws IllegalArgumentException if they cannot: a slide cut away or lifted beyond the bore or
-   *     lifted less than 0.01 mm, a needle that does not go into the needle jet, a clip counted on
-   *     other grooves
+   * @throws IllegalArgumentException if they cannot: a cutaway or lift beyond the bore, a lift
+   *     below 0.01 mm, a needle too thick for the needle jet, a clip counted on other grooves
    */
   public Setting {
     Objects.requireNonNull(intake, "intake");

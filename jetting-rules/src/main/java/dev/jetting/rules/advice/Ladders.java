@@ -22,8 +22,9 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
- * The ladders of a setting's parts, in the order in which a tuner sets them: full throttle by the
- * main jet, closed by pilot jet and screw, between them the needle, then slide and needle jet.
+ * The ladders of a setting's parts, in the order in which a tuner sets them. First the main jet for
+ * full throttle, then pilot jet and screw for closed. The needle between them follows, then slide
+ * and needle jet.
  */
 final class Ladders {
 

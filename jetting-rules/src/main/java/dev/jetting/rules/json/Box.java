@@ -43,8 +43,8 @@ record Box(Map<Variable, Interval> numbers, Map<String, Texts> texts, List<Again
     }
 
     /**
-     * Whether this number is never above another, except for the rounding of a mean: the lowest of
-     * a band is not above what is taken of a part of it, and that not above the highest of it.
+     * Whether this number is never above another, except for the rounding of a mean. The lowest of
+     * a band is not above what is taken of a part of it, and that is not above the highest.
      */
     boolean isNeverAbove(Variable other) {
       return gauge.equals(other.gauge)

@@ -8,7 +8,7 @@ import java.util.Optional;
  * A condition in JSON: of other conditions, or on a measure.
  *
  * @param all the conditions that must hold together
- * @param any the conditions of which one must hold
+ * @param any conditions: one of them must hold
  * @param not the condition that must not hold
  * @param measure name of what is measured
  * @param take what to take of a measure that has a number at each opening

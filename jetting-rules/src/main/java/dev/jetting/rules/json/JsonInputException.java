@@ -6,9 +6,9 @@ import java.io.Serial;
  * A JSON document that is no setup sheet or no report: what is wrong where, and what is allowed
  * there. The message is one line for people; programs read the accessors.
  *
- * <p>Unchecked, as everything is that this library throws at bad input: reading a sheet is the
- * {@code parse} of a large value, and a caller that reads its own resource need not pretend to
- * handle what cannot happen. A program that reads what others wrote catches it.
+ * <p>Unchecked, as everything that this library throws at bad input. Reading a sheet is the {@code
+ * parse} of a large value. A caller that reads its own resource need not handle what cannot happen.
+ * A program that reads what others wrote catches it.
  *
  * <p>No text quoted from the document is longer than about 80 characters, and none of it can break
  * the line.

@@ -15,8 +15,8 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What annotations would say on the project's records, had they any: every component must be there
- * unless it is optional, none may be null, numbers and texts are read as they are written.
+ * What annotations would say on the project's records. Every component must be there unless it is
+ * optional, none may be null, and numbers and texts are read as they are written.
  */
 final class StrictIntrospector extends NopAnnotationIntrospector {
 

@@ -147,9 +147,7 @@ public final class Catalogue {
    * @param markets the markets; may be none
    * @return the catalogue
    * @throws IllegalArgumentException if the title is no line of visible characters, a size is out
-   *     of the range that an assessment can compute with, an id is there twice among its like, a
-   *     family takes a series or a part is of a series that is not in the catalogue, or a part is
-   *     of another kind or numbering than its series
+   *     of range, an id is there twice, a series is missing, or a part does not match its series
    * @throws dev.jetting.units.QuantityException if a jet is numbered by a flow that its bench does
    *     not reach
    */

@@ -10,9 +10,9 @@ import java.util.Objects;
  *
  * @param share the share of engines that the kit serves
  * @param standardError how far off that share may be, for the engines are a sample; 0 to 0.5
- * @param extras pilot and main jets of the catalogue to add one after the other, each the one that
- *     raises the share most with those before it, or one of two that together raise it by more than
- *     twice as much; at most three, none beyond {@link #LEAST}, and none by which no more is gained
+ * @param extras pilot and main jets of the catalogue to add one after the other. Each raises the
+ *     share most with those before it, or is one of two that together raise it by more than twice
+ *     as much; at most three, none beyond {@link #LEAST}, and none by which no more is gained
  * @param used ids of the parts of the kit that are in the best setting of some engine
  */
 public record KitCoverage(

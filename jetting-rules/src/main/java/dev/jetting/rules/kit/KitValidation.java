@@ -15,9 +15,9 @@ import java.util.stream.Stream;
  * @param kit id of the kit
  * @param depth how far it was looked into
  * @param rulebook which rules recommended settings were held against
- * @param passes whether nothing speaks against selling it, as far as it was looked into: no finding
- *     of danger on the kit, no recommended setting that the rulebook does not pass, and no coverage
- *     below the least, except for what is waived; never a promise
+ * @param passes whether nothing speaks against selling it, as far as it was looked into. Except for
+ *     what is waived, the kit has no finding of danger, its recommended settings pass, and its
+ *     coverage is not below the least; never a promise
  * @param findings what was found on the kit itself, the most dangerous first
  * @param machines what was found on each machine with each fuel, in the order of the kit and its
  *     market; none at depth {@link KitDepth#FIT} and for a setting that cannot be put together

@@ -30,8 +30,7 @@ public record Market(String id, Air air, List<Fuel> fuels, Riding riding) {
    * @param fuels the fuels that are sold there, premix included; at least one
    * @param riding the coldest and the hottest day, what is ridden, and the accepted risk
    * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
-   *     characters, there is no fuel, or one of them is not known in the air of one of the days:
-   *     colder than −40 °C, and the fuel a blend
+   *     characters, there is no fuel, or a blended fuel is colder than −40 °C on one of the days
    */
   public Market {
     Checks.id("market", id);

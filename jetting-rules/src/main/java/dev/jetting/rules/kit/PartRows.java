@@ -21,13 +21,22 @@ import java.util.Objects;
  * Parts lists as tables: from a row, its cells by the names of their columns, to a part. Reading
  * the file is the caller's business.
  *
- * <p>Columns: {@code id}, {@code description}, {@code series}, {@code price}, and by what the part
- * is {@code bore} or {@code flow} (jets), {@code bore} and {@code neck} (needle jets, neck 0 mm
- * unless given), {@code cutaway} (slides), {@code cylinder}, {@code tapers}, {@code grooves},
- * {@code groovePitch} and {@code tip} (needles), {@code screwKind} and {@code areaPerTurn}
- * (screws), {@code seat}, {@code supplyHead} and {@code discharge} (float valves). Quantities have
- * their units; tapers are a start and a rate each, such as {@code 3.6 mm 0.028; 12 mm 0.05}. A cell
- * that is blank is as one that is not there; one that the part has no use for is refused.
+ * <p>Columns of every part: {@code id}, {@code description}, {@code series}, {@code price}. By what
+ * the part is, it has more:
+ *
+ * <ul>
+ *   <li>jets: {@code bore} or {@code flow}
+ *   <li>needle jets: {@code bore} and {@code neck}, 0 mm unless given
+ *   <li>slides: {@code cutaway}
+ *   <li>needles: {@code cylinder}, {@code tapers}, {@code grooves}, {@code groovePitch}, {@code
+ *       tip}
+ *   <li>screws: {@code screwKind} and {@code areaPerTurn}
+ *   <li>float valves: {@code seat}, {@code supplyHead} and {@code discharge}
+ * </ul>
+ *
+ * <p>Quantities have their units; tapers are a start and a rate each, such as {@code 3.6 mm 0.028;
+ * 12 mm 0.05}. A cell that is blank is as one that is not there; one that the part has no use for
+ * is refused.
  */
 public final class PartRows {
 

@@ -56,9 +56,8 @@ public record Recommendation(
    * @param floatValve id of the float valve to fit; empty for the one that the carburettor comes
    *     with
    * @param floats how to set the floats; empty where the seller does not say
-   * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
-   *     characters, longer than 60 characters or not one line of visible characters, or a size is
-   *     out of the range that an assessment can compute with
+   * @throws IllegalArgumentException if a text is blank, longer than 60 characters or not one line
+   *     of visible characters, or a size is out of the range that an assessment can compute with
    */
   public Recommendation {
     Checks.id("machine", "recommended machine", machine);

@@ -19,9 +19,8 @@ import java.util.stream.Stream;
 
 /**
  * A report as Markdown with tables (CommonMark 0.31 and the tables of GitHub Flavored Markdown
- * 0.29), for a shop's pages and an issue tracker: the verdict first, lines that end in {@code \n},
- * the same bytes whatever the machine's locale. It is English unless the caller names another
- * wording.
+ * 0.29), for a shop's pages and an issue tracker. The verdict is first, lines end in {@code \n},
+ * and the machine's locale changes no byte. It is English unless the caller names another wording.
  *
  * <p>Ids, titles and other texts from outside stand in it as text: what would be markup or HTML is
  * escaped, and characters that steer a terminal are replaced. What a site makes of a bare web

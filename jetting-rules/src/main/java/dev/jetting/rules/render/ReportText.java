@@ -79,8 +79,8 @@ public final class ReportText {
   }
 
   /**
-   * Renders what was found, a line each, however long: the findings, the most dangerous first, then
-   * the rules that could not be evaluated or broke, then the waivers that waived nothing, then the
+   * Renders what was found, a line each, however long. The most dangerous finding is first. Rules
+   * that could not be evaluated or broke follow, then waivers that waived nothing, then the
    * verdict.
    *
    * <p>For logs and lists. Not enough to act on: it leaves out the mixture, remedies, assumptions

@@ -5,7 +5,7 @@ import java.util.regex.Pattern;
 
 /**
  * Plain text of eighty columns, written from top to bottom. Titles and ids come from outside, so
- * nothing in them leaves its place: characters that would steer a terminal are replaced, blanks of
+ * nothing in them leaves its place. Characters that would steer a terminal are replaced, blanks of
  * all kinds are single ones, and a word wider than the page is broken.
  */
 final class TextPage {

@@ -75,8 +75,8 @@ public record ModelUncertainty(
           Coefficient.assumed(
               0.05,
               "1",
-              "what the model leaves out; four fifths of it what the cycle of the crankcase shows for"
-                  + " an inside that nobody stated"),
+              "what the model leaves out; four fifths of it what the cycle of the crankcase shows"
+                  + " for an inside that nobody stated"),
           Coefficient.assumed(
               0.25, "1", "what the model leaves out changes over a quarter of the throttle"),
           Coefficient.assumed(0.005, "mm", "half of the last digit that is stamped on a jet"),
@@ -155,8 +155,8 @@ public record ModelUncertainty(
    * {@link WrongGuess}; at no throttle opening is the band narrower than all plausible errors
    * together make it, as far as a spread may go: no spread exceeds 1.
    *
-   * <p>An inlet of unknown kind widens the residual by {@value #UNKNOWN_INLET} on any setting
-   * (assumed: what the cycle of the crankcase shows over the kinds), so that a leaner part never
+   * <p>An inlet of unknown kind widens the residual by {@value #UNKNOWN_INLET} on any setting. It
+   * is assumed from what the cycle of the crankcase shows over the kinds. A leaner part never
    * lowers the risk by way of it.
    *
    * @param setup the machine

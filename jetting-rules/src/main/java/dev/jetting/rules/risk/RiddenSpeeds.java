@@ -17,9 +17,9 @@ import java.util.Map;
  * level road, half of what the opening gives is left for the road. The engine then turns as fast as
  * on the level at half the opening. The shape follows from the load line.
  *
- * <p>The load is this project's own assumption, half as much again: 200 kg with a drag area of 0.6
- * m² and a rolling resistance of 2 % need 178 N at 70 km/h on the level and 88 N more on a climb of
- * 4.5 %. On a steeper one a rider opens the throttle further or changes down.
+ * <p>The load is this project's own assumption, half as much again. With 200 kg, a drag area of 0.6
+ * m² and a rolling resistance of 2 %, 70 km/h need 178 N on the level. A climb of 4.5 % needs 88 N
+ * more. On a steeper one a rider opens the throttle further or changes down.
  *
  * <p>Not for higher speeds in a lower gear.
  *

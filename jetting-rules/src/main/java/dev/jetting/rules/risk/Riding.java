@@ -43,9 +43,8 @@ public record Riding(
    * @param coldest the air of the coldest day and lowest place he rides in
    * @param hottest the air of the hottest day or highest place he rides in
    * @param speeds the engine speeds at which he rides an opening
-   * @throws IllegalArgumentException if it is zero, which no setting can meet, or above one half,
-   *     which is no longer accepting a risk but expecting harm, or if the coldest day's air is
-   *     thinner than the hottest day's, which most likely swaps the two
+   * @throws IllegalArgumentException if it is zero or above one half, or if the coldest day's air
+   *     is thinner than the hottest day's
    */
   public Riding {
     Objects.requireNonNull(profile, "profile");

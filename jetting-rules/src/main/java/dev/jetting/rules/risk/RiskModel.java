@@ -24,10 +24,10 @@ import java.util.Objects;
  * From a mixture to the probability that it is too lean.
  *
  * <p>In each of nine cases of the engine's air ({@link AirCase}), which the model computes, ln λ is
- * taken as normal. On an engine that nobody has measured its mean there is the model's, and its
- * variance the sum of those of the three errors that act on the fuel, each through its sensitivity,
- * of the residual, and of the parts' tolerances; readings move the mean and shrink the variance
- * ({@link Calibration}). The lean risk is P(ln λ &gt; ln λ_limit) over the cases.
+ * taken as normal. On an engine without readings its mean there is the model's. Its variance is the
+ * sum of those of the residual, of the parts' tolerances, and of the three errors that act on the
+ * fuel, each through its sensitivity; readings move the mean and shrink the variance ({@link
+ * Calibration}). The lean risk is P(ln λ &gt; ln λ_limit) over the cases.
  *
  * @param limits how lean and how rich is too much
  * @param uncertainty how far an engine may differ from the model

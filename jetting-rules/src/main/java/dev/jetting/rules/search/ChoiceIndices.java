@@ -2,7 +2,7 @@ package dev.jetting.rules.search;
 
 /**
  * One part of each kind, as indices into the lists of the {@link Choices} that were searched, and
- * of no others: in choices made of these, such as by {@link Choices#keeping}, the same index is
+ * of no others. In choices made of these, such as by {@link Choices#keeping}, the same index is
  * another part.
  *
  * @param pilotJet index of the pilot jet

@@ -14,9 +14,9 @@ import java.util.function.ToIntFunction;
 import org.jspecify.annotations.Nullable;
 
 /**
- * For how many engines of a kind the choices contain a setting that is right: nowhere beyond the
- * lean limit on any day of the riding, nowhere richer than the rich limit on the day of the sheet,
- * and not too lean on the overrun.
+ * For how many engines of a kind the choices contain a setting that is right. Such a setting is
+ * nowhere beyond the lean limit on any day of the riding, and not too lean on the overrun. On the
+ * day of the sheet it is nowhere richer than the rich limit.
  *
  * <p>The engines are drawn from the spreads, evenly and the same every time. The model computes
  * each with its own flows, without the linear approximation that a lean risk makes in the errors of

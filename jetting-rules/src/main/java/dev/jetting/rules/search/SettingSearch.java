@@ -185,8 +185,8 @@ public final class SettingSearch {
   /**
    * The best settings. Right ones come before those that are too rich somewhere, these before those
    * that are too lean. Among the too lean the least lean risk goes first. All are then ordered by
-   * the least distance from what the engine needs, the fewest new parts, the lowest price if every
-   * part to buy has one, and the order of the parts in the choices.
+   * the least distance from what the engine needs, then by the fewest new parts. The lowest price
+   * follows, if every part to buy has one, and then the order of the parts in the choices.
    *
    * @param count how many, 1 to 10 000
    * @param run on which threads, until when

@@ -16,8 +16,8 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Every combination of the choices, as far as the work is shared: for each slide and each day the
- * air side, the pilot's fuel for each pilot jet and screw, and the main jets.
+ * Every combination of the choices, as far as the work is shared. For each slide and each day that
+ * is the air side, the pilot's fuel for each pilot jet and screw, and the main jets.
  */
 final class Space {
 

@@ -7,8 +7,8 @@ import dev.jetting.rules.search.Space.NeedleGroove;
 import dev.jetting.rules.search.Space.Slide;
 
 /**
- * Goes through the settings with one slide and one needle jet, passing over those that provably do
- * not matter and working out the others by the steps of {@link dev.jetting.rules.risk.RiskModel},
+ * Goes through the settings with one slide and one needle jet, and passes over those that provably
+ * do not matter. It computes the others by the steps of {@link dev.jetting.rules.risk.RiskModel},
  * to the last bit. Belongs to one worker.
  *
  * <p>What is passed over rests on these bounds; F is the fuel at which λ is what is needed, f the

@@ -15,9 +15,9 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
- * A page for people on each rule of the standard rulebook, in Markdown: what it checks, why, its
- * source, a setting that passes and one that fails, the remedy and how to waive it. The pages also
- * stand <a href="doc-files/index.md">beside this documentation</a>.
+ * A page for people on each rule of the standard rulebook, in Markdown. It has what the rule
+ * checks, why, its source, a setting that passes, one that fails, the remedy, and how to waive it.
+ * The pages also stand <a href="doc-files/index.md">beside this documentation</a>.
  *
  * <p>Title, severity, throttle band and reason come from the rule itself, the rest from one file a
  * rule. The examples are edits of {@link #baseSheet()}: JSON Pointers (RFC 6901), each with the

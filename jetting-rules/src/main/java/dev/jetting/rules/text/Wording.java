@@ -81,9 +81,8 @@ public final class Wording {
    * @param words the words by key; those of keys that are not there are the library's, in this
    *     language or else in English
    * @return the wording
-   * @throws IllegalArgumentException if a text is not one line of visible characters or has more
-   *     than 10 000, if one of a library key is blank or shows an argument that the library does
-   *     not give, or if one of what a verdict rests on leaves an argument out
+   * @throws IllegalArgumentException if a text is not one line of at most 10 000 visible
+   *     characters, is blank for a library key, or shows other arguments than that key has
    */
   public static Wording of(Locale locale, Map<String, String> words) {
     return new Wording(Objects.requireNonNull(locale, "locale"), ImmutableMap.of()).with(words);
@@ -101,9 +100,8 @@ public final class Wording {
    *
    * @param words the words by key, with {@code {name}} for each argument
    * @return the changed wording
-   * @throws IllegalArgumentException if a text is not one line of visible characters or has more
-   *     than 10 000, if one of a library key is blank or shows an argument that the library does
-   *     not give, or if one of what a verdict rests on leaves an argument out
+   * @throws IllegalArgumentException if a text is not one line of at most 10 000 visible
+   *     characters, is blank for a library key, or shows other arguments than that key has
    */
   public Wording with(Map<String, String> words) {
     words.forEach(Wording::check);
@@ -117,9 +115,8 @@ public final class Wording {
    *
    * @param words a bundle of texts by key; the locale that it was looked up by is the caller's
    * @return the changed wording
-   * @throws IllegalArgumentException if a text is not one line of visible characters or has more
-   *     than 10 000, if one of a library key is blank or shows an argument that the library does
-   *     not give, or if one of what a verdict rests on leaves an argument out
+   * @throws IllegalArgumentException if a text is not one line of at most 10 000 visible
+   *     characters, is blank for a library key, or shows other arguments than that key has
    * @throws ClassCastException if a value of the bundle is no text
    */
   public Wording with(ResourceBundle words) {

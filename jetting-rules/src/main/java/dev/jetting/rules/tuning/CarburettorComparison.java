@@ -18,8 +18,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Carburettors compared for one engine, a power target and a use: what each leaves of the power,
- * how strong its signal is at low speed, what it burns when cruising, and what it costs.
+ * Carburettors compared for one engine, a power target and a use. The comparison has the power that
+ * each leaves, its signal at low speed, what it burns when cruising, and its price.
  *
  * <p>For choosing a bore. It does not predict power: the caller says what the engine would make
  * without any restriction.

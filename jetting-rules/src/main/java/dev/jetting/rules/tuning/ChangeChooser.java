@@ -19,14 +19,14 @@ import java.util.function.Predicate;
 /**
  * Chooses the part to change next by what the readings as a whole say, out of those at hand.
  *
- * <p>Safer: where the risk is above what is accepted, at any throttle opening or on the overrun,
- * today or on the coldest or hottest day of the sheet, the change that brings it down, and of those
- * that bring it down far enough the one that comes nearest to what the engine needs; of those about
- * as near, the part with most authority where the risk is highest.
+ * <p>Safer: the change that brings the risk down, where it is above what is accepted. That counts
+ * any throttle opening and the overrun, today and on the coldest and hottest day of the sheet. Of
+ * changes that bring it down far enough, it is the one that comes nearest to what the engine needs;
+ * of those about as near, the part with most authority where the risk is highest.
  *
  * <p>Nearer: where the risk is accepted, the change that comes nearer to what the engine needs
- * without taking the risk anywhere above half of what is accepted (the rest is kept for what the
- * spreads do not cover: assumed) and without a great move towards lean.
+ * without a great move towards lean. It takes the risk nowhere above half of what is accepted. The
+ * other half is kept for what the spreads do not cover (assumed).
  *
  * <p>How near: the mean of |ln (λ by λ needed)| over the riding, leaner than needed counting twice
  * (assumed).

@@ -19,9 +19,9 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Whether the engine has a fault: a mixture of one hypothesis without and one for each fault that
- * changes the mixture, weighed by how well the readings fit each (Bayes' rule, on the log marginal
- * likelihood of the Gaussian processes). Two faults at once are left out.
+ * Whether the engine has a fault. There is one hypothesis without a fault, and one for each fault
+ * that changes the mixture. Each is weighed by how well the readings fit it (Bayes' rule, on the
+ * log marginal likelihood of the Gaussian processes). Two faults at once are left out.
  *
  * <p>A fault is not jetted around: parts are chosen for an engine without one. What the mixture
  * decides is where to read, when to look for a fault, and which risk is reported at the end.

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a colour or a symptom says of the mixture: a band of λ by the λ that the engine needs at
- * that throttle opening, and how far it is to be trusted.
+ * that opening, and how far to trust it.
  *
  * @param from the richest, by the λ needed; 0.01 to {@code to}
  * @param to the leanest, by the λ needed; to 100

@@ -174,9 +174,9 @@ public sealed interface NextStep {
   }
 
   /**
-   * An end with a reservation: the setting is accepted if the engine is sound, but a fault that was
-   * looked for and not found may still be there, and with it the lean risk is more than is
-   * accepted. No part at hand is rich enough for that.
+   * An end with a reservation: the setting is accepted if the engine is sound. A fault that was
+   * looked for and not found may still be there. With it the lean risk is more than is accepted. No
+   * part at hand is rich enough for that.
    *
    * @param left the lean risk that is left, more than is accepted
    * @param faults what may be behind it, the most likely first; each names the check that settles

@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
 /**
  * Weighs settings of one sheet against each other: how safe by all days of the sheet, as a report
  * judges them, how near to what is needed by today's. A sum over the throttle range is given up as
- * soon as it is sure to be above what the caller asks for: most settings fail early, and each
+ * soon as it is sure to be above what the caller asks for. Most settings fail early, and each
  * opening costs some ten solutions of the model.
  */
 final class SettingScorer {
@@ -54,8 +54,8 @@ final class SettingScorer {
 
   /**
    * By how much the lean risks are above what is accepted, in sum over openings and days, and ln λ
-   * on the overrun above its limit: 0 where a setting is safe, falling with every opening that is
-   * made safer; empty where it is above {@code most}.
+   * on the overrun above its limit. It is 0 where a setting is safe, and falls with every opening
+   * that is made safer; empty where it is above {@code most}.
    */
   OptionalDouble excess(Setting setting, double most) {
     double sum = overrunExcess(setting);

@@ -64,8 +64,9 @@ final class TestPlan {
   }
 
   /**
-   * Where a fault that is not ruled out, or a swing of the mixture between the openings that were
-   * read, takes the risk above what is accepted, and nobody read: the mark next to it.
+   * The mark next to a place without a reading where the risk may be above what is accepted. The
+   * reason is a fault that is not ruled out, or a swing of the mixture between openings that were
+   * read.
    */
   Optional<NextTest> beforeTheEnd(Hypotheses hypotheses) {
     return Held.MARKS.stream()

@@ -52,6 +52,7 @@ class FieldGuideTest {
           new Kind("Kit validation", "kit-validation", "KitValidationJson", "findings on a kit"),
           new Kind(
               "Kit waivers", "kit-waivers", "KitWaiversJson", "findings that a seller accepts"),
+          new Kind("Waivers", "waivers", "WaiversJson", "findings that a rider or shop accepts"),
           new Kind("Rule file", "rule-file", "RuleFile", "rules without Java"),
           new Kind("Rule limits", "rule-limits", "LimitsJson", "replaced limits of rules"),
           new Kind(
@@ -116,13 +117,15 @@ class FieldGuideTest {
       document(kind);
     }
     page.append(
-            "\n"
-                + "## Quantities\n\n"
-                + "A quantity is a text with its unit, or `{\"value\": 1.28, \"unit\": \"mm\"}`. ")
-        .append(
-            "One without a unit may be a bare number.\n\n"
-                + "| quantity | written as | range |\n"
-                + "|---|---|---|\n");
+        """
+
+        ## Quantities
+
+        A quantity is a text with its unit, or `{"value": 1.28, "unit": "mm"}`. One without a unit may be a bare number.
+
+        | quantity | written as | range |
+        |---|---|---|
+        """);
     quantities.forEach(
         (name, how) ->
             page.append("| ")
@@ -133,7 +136,15 @@ class FieldGuideTest {
                 .append(range(name))
                 .append(" |\n"));
     page.append(
-        "\n## Words\n\nFields that take one of many words.\n\n| name | words |\n|---|---|\n");
+        """
+
+        ## Words
+
+        Fields that take one of many words.
+
+        | name | words |
+        |---|---|
+        """);
     words.forEach(
         (name, all) -> page.append("| `").append(name).append("` | ").append(all).append(" |\n"));
     return page.toString();
@@ -146,9 +157,9 @@ class FieldGuideTest {
         .map(
             entry -> {
               Matcher unit = FIRST_UNIT.matcher(Quantities.allowed(entry.getKey()));
+              String tooBig = "1000000000000" + (unit.find() ? " " + unit.group(1) : "");
               try {
-                entry.getValue().apply("1000000000000" + (unit.find() ? " " + unit.group(1) : ""));
-                return "";
+                throw new AssertionError("reads " + entry.getValue().apply(tooBig));
               } catch (QuantityException e) {
                 return Quantities.allowed(entry.getKey()).endsWith(e.allowed()) ? "" : e.allowed();
               }
@@ -159,17 +170,17 @@ class FieldGuideTest {
 
   private static String head() {
     return "# JSON documents, field by field\n\n"
-               + "This page is made from the published schemas by a test. A range is what the"
-               + " reader of the document\n"
-               + "allows: the test makes each number of an example too big and reads the error."
-               + " Where the bound is another\n"
-               + "field, such as the bore, the meaning names it.\n\n"
-               + "Readers are strict: an unknown field, a field that stands twice and a number"
-               + " outside its range are\n"
-               + "errors with the path, the line, and what is allowed. `JsonSchemas` gives the"
-               + " schemas to programs.\n\n"
-               + "| document | what it is | class of `rules.json` | schema |\n"
-               + "|---|---|---|---|\n"
+        + "This page is made from the published schemas by a test. A range is what the"
+        + " reader of the document\n"
+        + "allows: the test makes each number of an example too big and reads the error."
+        + " Where the bound is another\n"
+        + "field, such as the bore, the meaning names it.\n\n"
+        + "Readers are strict: an unknown field, a field that stands twice and a number"
+        + " outside its range are\n"
+        + "errors with the path, the line, and what is allowed. `JsonSchemas` gives the"
+        + " schemas to programs.\n\n"
+        + "| document | what it is | class of `rules.json` | schema |\n"
+        + "|---|---|---|---|\n"
         + KINDS.stream()
             .map(
                 kind ->

@@ -24,7 +24,7 @@ class MeasureWordsTest {
   @Test
   void everyMeasure_hasWordsInEachLanguage_andNoOther() throws IOException {
     Set<Message> measures =
-        Gauges.all().stream()
+        MeasureDefinitions.all().stream()
             .map(gauge -> Message.named("measure", gauge.words()))
             .collect(Collectors.toSet());
 
@@ -43,10 +43,11 @@ class MeasureWordsTest {
   void condition_isPrintedInEachLanguage() {
     Condition.Source risk =
         new Condition.Source(
-            (Gauge.Numeric) Gauges.named("mixture.leanRisk").orElseThrow(),
+            (MeasureDefinition.Numeric) MeasureDefinitions.named("mixture.leanRisk").orElseThrow(),
             Take.HIGHEST,
             ThrottleBand.WHOLE);
-    Gauge.Word carburettor = (Gauge.Word) Gauges.named("setting.carburettor.id").orElseThrow();
+    MeasureDefinition.Word carburettor =
+        (MeasureDefinition.Word) MeasureDefinitions.named("setting.carburettor.id").orElseThrow();
     Message words =
         new Condition.All(
                 List.of(

@@ -8,8 +8,8 @@ import org.hipparchus.ode.OrdinaryDifferentialEquation;
  * The equations of a turn, by the crank angle a in radians.
  *
  * <p>Each volume holds an ideal gas with mass m and pressure p: dm/dt = Σ ṁ and dp/dt = (γ/V) (Σ R
- * T ṁ − p dV/dt), R T that of the side the gas comes from; the walls take no heat. The gas column
- * of the tract follows L/A dṁ/dt = p₁ − p₂. Fuel: {@link FuelPath}.
+ * T ṁ − p dV/dt). R T is that of the side the gas comes from; the walls take no heat. The gas
+ * column of the tract follows L/A dṁ/dt = p₁ − p₂. Fuel: {@link FuelPath}.
  *
  * <p>The state, scaled to the size of one: pressure and mass behind the slide; with inertia those
  * before the inlet and the flow between the two; pressure and mass in the crankcase; the fuel's

@@ -9,10 +9,10 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
  * passes air and fuel as one compressible mixture.
  *
  * <p>With x the share of air by mass and S the slip, the mixture's specific volume is v = (x v_g +
- * S (1−x) v_l)(x + (1−x)/S), the momentum form for separated flow. The fuel keeps the air at its
- * temperature, so v_g = v_w p_w/p, and the mass flux down to a pressure p is G = √(2 ∫ v dp)/v. It
- * has one greatest value, beyond which the outlet is choked. Slip and mass flux: any textbook on
- * two-phase flow (from memory).
+ * S (1−x) v_l)(x + (1−x)/S). This is the momentum form for separated flow. The fuel keeps the air
+ * at its temperature, so v_g = v_w p_w/p, and the mass flux down to a pressure p is G = √(2 ∫ v
+ * dp)/v. It has one greatest value, beyond which the outlet is choked. Slip and mass flux: any
+ * textbook on two-phase flow (from memory).
  *
  * @param jet restriction of the pilot jet
  * @param headPressure ρ_f g h, Pa

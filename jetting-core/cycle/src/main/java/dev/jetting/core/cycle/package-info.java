@@ -12,7 +12,7 @@
  *   <li>{@link dev.jetting.core.cycle.CyclePoint}: its result at one throttle opening and speed.
  * </ul>
  *
- * <p>Use it to check the mixture model on an engine whose ports are known, not in its place: a
+ * <p>Use it to check the mixture model on an engine whose ports are known, not in its place. A
  * point takes tenths of a second, and no engine was measured to confirm it.
  */
 package dev.jetting.core.cycle;

@@ -140,8 +140,8 @@ public final class Laws {
 
   /**
    * A rule with a throttle band uses only values of that band. Its outcome stays, to the rounding,
-   * when everything outside its band is changed: mixture, limits and risk, the mixture that the
-   * engine needs, the riding, and how the engine fills at the speeds of the load line there.
+   * when everything outside its band is changed. That is mixture, limits and risk, the mixture that
+   * the engine needs, the riding, and the engine's filling at the speeds there.
    *
    * @return the law
    */
@@ -155,9 +155,9 @@ public final class Laws {
   }
 
   /**
-   * What passes and what fails are the same number: where a small step of a part takes a rule from
-   * passed to failed, or back, what is left to the limit is next to nothing on both sides. A count
-   * may change by one.
+   * What passes and what fails are the same number. Where a small step of a part takes a rule from
+   * passed to failed, or back, next to nothing is left to the limit on both sides. A count may
+   * change by one.
    *
    * @return the law
    */

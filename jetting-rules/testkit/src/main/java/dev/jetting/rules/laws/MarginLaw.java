@@ -8,8 +8,8 @@ import dev.jetting.rules.Rule;
 import java.util.Optional;
 
 /**
- * A rule that a change of a part takes from passed to failed, or back: the change is halved until
- * both sides are next to each other, and both must then be next to the limit.
+ * A rule that a change of a part takes from passed to failed, or back. The change is halved until
+ * both sides are next to each other. Both must then be next to the limit.
  */
 final class MarginLaw {
 

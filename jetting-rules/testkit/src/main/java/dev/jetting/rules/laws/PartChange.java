@@ -93,8 +93,8 @@ public record PartChange(MeteringPart part, Way way, double step) {
    * The setting with the part changed.
    *
    * @param setting the setting
-   * @return the changed setting; empty if the change can not be done on it: no such groove, turn or
-   *     bore, a needle that would not go into its jet or have metal at its tip, no taper to change
+   * @return the changed setting; empty if the change cannot be done on it: no such groove, turn or
+   *     bore, a needle that does not fit its jet, or no taper to change
    */
   public Optional<Setting> on(Setting setting) {
     try {

@@ -1,0 +1,146 @@
+package dev.jetting.examples.quickstart;
+
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.Report;
+import dev.jetting.rules.ReportDifference;
+import dev.jetting.rules.Rulebook;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.Waiver;
+import dev.jetting.rules.advice.Adviser;
+import dev.jetting.rules.json.JsonInputException;
+import dev.jetting.rules.json.KitJson;
+import dev.jetting.rules.json.RuleFile;
+import dev.jetting.rules.json.SessionJson;
+import dev.jetting.rules.json.SheetJson;
+import dev.jetting.rules.kit.Catalogue;
+import dev.jetting.rules.kit.KitDepth;
+import dev.jetting.rules.kit.KitValidation;
+import dev.jetting.rules.kit.KitValidator;
+import dev.jetting.rules.render.ReportText;
+import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.text.Wording;
+import dev.jetting.rules.tuning.Instrument;
+import dev.jetting.rules.tuning.SessionText;
+import dev.jetting.rules.tuning.Tuner;
+import dev.jetting.rules.tuning.TuningSession;
+import java.io.PrintStream;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Locale;
+
+/** The snippets that TASKS.md shows; {@link TasksTest} compares the two and runs each. */
+final class Tasks {
+
+  private Tasks() {}
+
+  // step
+  static String germanPage(String json) {
+    Wording german = Wording.of(Locale.GERMAN);
+    try {
+      AssessedSetting setting = AssessedSetting.of(SheetJson.read(json));
+      return ReportText.of(Adviser.of(StandardRulebook.rulebook()).advise(setting), german);
+    } catch (JsonInputException e) {
+      return german.text(e);
+    }
+  }
+
+  // end of step
+
+  // step
+  static int checkKits(Catalogue catalogue, List<String> lines, PrintStream out) {
+    KitValidator validator = KitValidator.of(catalogue);
+    int failed = 0;
+    for (int i = 0; i < lines.size(); i++) {
+      try {
+        KitValidation kit = validator.validate(KitJson.read(lines.get(i)), KitDepth.SETTING);
+        failed += kit.passes() ? 0 : 1;
+        for (RankedFinding found : kit.findings()) {
+          out.println(kit.kit() + ": " + found.severity() + ": " + found.finding().text());
+        }
+      } catch (JsonInputException e) {
+        failed++;
+        out.println("line " + (i + 1) + ": " + e.getMessage());
+      }
+    }
+    return failed;
+  }
+
+  // end of step
+
+  // step
+  /** A status of HTTP and a body. */
+  record Answer(int status, String body) {}
+
+  static Answer next(String session, String acceptLanguage) {
+    List<Locale.LanguageRange> wanted = Locale.LanguageRange.parse(acceptLanguage);
+    Locale language = Locale.lookup(wanted, Wording.languages());
+    Wording wording = Wording.of(language == null ? Locale.ENGLISH : language);
+    Tuner tuner = Tuner.readingWith(EnumSet.of(Instrument.PLUG, Instrument.FEEL));
+    try {
+      return new Answer(200, SessionText.of(SessionJson.read(session), tuner, wording));
+    } catch (JsonInputException e) {
+      return new Answer(422, wording.text(e));
+    }
+  }
+
+  // end of step
+
+  // step
+  static String before(SetupSheet sheet) {
+    return SessionJson.write(TuningSession.beginning(sheet)); // keep it, or send it
+  }
+
+  static String elsewhere(String json, EnumSet<Instrument> instruments) {
+    TuningSession session = SessionJson.read(json);
+    return SessionText.of(session, Tuner.readingWith(instruments));
+  }
+
+  // end of step
+
+  // step
+  static Rulebook withFile(String json, PrintStream out) {
+    RuleFile file = RuleFile.read(json);
+    file.review().forEach(remark -> out.println(remark.message())); // never holds, adds nothing
+    return StandardRulebook.rulebook().with(file.rules());
+  }
+
+  // end of step
+
+  // step
+  static Report waiving(AssessedSetting setting, LocalDate today) {
+    Rulebook rulebook = StandardRulebook.rulebook();
+    Report report = rulebook.evaluate(setting);
+    Waiver waiver =
+        Waiver.of(report, report.findings().get(0))
+            .by("A. Weaver")
+            .because("Ridden below half throttle until the jet arrives.")
+            .until(today.plusDays(14));
+    return rulebook.evaluate(setting, List.of(waiver), today);
+  }
+
+  // end of step
+
+  // step
+  static String compare(SetupSheet before, SetupSheet after) {
+    Rulebook rulebook = StandardRulebook.rulebook();
+    ReportDifference difference =
+        ReportDifference.between(
+            rulebook.evaluate(AssessedSetting.of(before)),
+            rulebook.evaluate(AssessedSetting.of(after)));
+    return difference.text(Wording.of(Locale.ITALIAN));
+  }
+
+  // end of step
+
+  // step
+  static Rulebook stricter() {
+    return StandardRulebook.rulebook()
+        .withLimit(
+            "float valve capacity by full-throttle flow",
+            Coefficient.assumed(1.5, "1", "our hoses are long"));
+  }
+  // end of step
+}
