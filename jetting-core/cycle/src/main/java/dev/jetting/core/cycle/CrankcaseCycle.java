@@ -89,10 +89,11 @@ public final class CrankcaseCycle {
     double[] state = equations.start();
     double closure = Double.MAX_VALUE;
     int turns = 0;
+    Extrapolation extrapolation = new Extrapolation(equations.periodic());
     while (closure > CLOSED && turns < MOST_TURNS) {
       double[] next = turn(equations, state, kinks, new ArrayList<>());
       closure = difference(state, next, equations.periodic());
-      state = next;
+      state = closure > CLOSED ? extrapolation.from(state, next) : next;
       turns++;
     }
     List<double[]> places = new ArrayList<>();
