@@ -64,7 +64,8 @@ class HypothesesTest {
   @Test
   void anyFault_everythingAsExpected_isLessThanBefore() {
     Hypotheses found = hypotheses(Map.of(0, 0.0, 8, 0.0, 4, 0.0, 1, 0.0), List.of());
-    assertThat(found.anyFault()).isLessThan(0.03);
+    // Most faults are lean at one of the four openings; a small one may hide in the spread.
+    assertThat(found.anyFault()).isLessThan(hypotheses(Map.of(), List.of()).anyFault() / 3);
   }
 
   /** Of an engine with a share of faults the risk is a mixture, so it is more than without them. */

@@ -117,7 +117,8 @@ final class Drawn {
     double rpm = range.rpm(r, peak);
     double opens = kind == SlideSignal.Kind.PISTON ? between(r, 65, 92) : between(r, 118, 145);
     double closes = kind == SlideSignal.Kind.PISTON ? opens : between(r, 45, 75);
-    double pull = between(r, 0, 18_000);
+    // An exhaust pulls near its own speed, not far below.
+    double pull = between(r, 0, range == Range.SLOW ? 1 : 18_000);
     double celsius = between(r, -10, 35);
     double kilopascals = between(r, 75, 103);
     double port = hidden ? Math.exp(0.2 * r.nextGaussian()) : 1;
