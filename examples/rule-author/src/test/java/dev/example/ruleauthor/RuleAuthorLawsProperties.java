@@ -72,7 +72,7 @@ class RuleAuthorLawsProperties {
     Arbitrary<Trial> any = TrialArbitraries.trials(PlausibleArbitraries.sheets());
     Arbitrary<Trial> overTheLimit =
         PlausibleArbitraries.sheets().map(RuleAuthorLawsProperties::overTheKitsLimit);
-    return Combinators.combine(any.list().ofSize(4), overTheLimit)
+    return Combinators.combine(any.list().ofSize(3), overTheLimit)
         .as((some, one) -> Stream.concat(some.stream(), Stream.of(one)).toList());
   }
 

@@ -18,6 +18,7 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.json.SheetEdits;
 import dev.jetting.rules.laws.PartChange.Way;
 import dev.jetting.rules.risk.MixtureLimits;
 import dev.jetting.rules.risk.ModelUncertainty;
@@ -27,6 +28,7 @@ import dev.jetting.rules.text.Message;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TimeZone;
@@ -517,6 +519,60 @@ class LawsTest {
     assertThat(found.differences()).containsExactly(MAIN);
     assertThat(found.change()).isEqualTo("main 130 to main 132 (richer)");
     assertThat(found.explanation()).contains("the lean risk goes from");
+  }
+
+  /** Where the mean suction comes to lift more fuel than the waves do, the spread jumps. */
+  @Test
+  void leanRisk_whereTheFlowBends_movesTheWrongWayWithinItsTolerance() {
+    SetupSheet bending =
+        SheetEdits.edited(
+            LawKit.plainSheet(),
+            Map.ofEntries(
+                text("/air/pressure", "788 hPa"),
+                text("/air/temperature", "16 °C"),
+                text("/air/humidity", "66 %"),
+                Map.entry("/fuel", "{\"blend\": \"petrol\", \"premix\": \"57:1\"}"),
+                text("/engine/displacement", "113 cm³"),
+                Map.entry(
+                    "/engine/deliveryRatio",
+                    "{\"points\": [{\"speed\": \"1400 rpm\", \"value\": 0.42},"
+                        + " {\"speed\": \"4500 rpm\", \"value\": 0.74},"
+                        + " {\"speed\": \"8000 rpm\", \"value\": 0.88}]}"),
+                Map.entry(
+                    "/engine/induction",
+                    "{\"id\": \"port\", \"kind\": \"piston-port\", \"opens\":"
+                        + " {\"value\": 75, \"unit\": \"°\", \"origin\": \"assumed\","
+                        + " \"note\": \"invented\"}}"),
+                text("/engine/loadLine/idle", "1300 rpm"),
+                text("/engine/loadLine/peak", "9400 rpm"),
+                text("/engine/need", "tuned"),
+                text("/setting/carburettor/bore", "21 mm"),
+                text("/setting/carburettor/needleJetLength", "3 mm"),
+                text("/setting/carburettor/needleJetHead", "12 mm"),
+                text("/setting/carburettor/pilot/areaPerTurn", "0.09 mm²"),
+                text("/setting/carburettor/pilot/fixedArea", "0.21 mm²"),
+                text("/setting/carburettor/pilot/progressionHole", "0.39 mm²"),
+                text("/setting/carburettor/pilot/uncoversFrom", "0.2 mm"),
+                text("/setting/carburettor/pilot/uncoversTo", "2.2 mm"),
+                text("/setting/carburettor/pilot/mostTurns", "4 turns"),
+                text("/setting/pilotJet", "0.44 mm"),
+                text("/setting/screw/turns", "1.17 turns"),
+                text("/setting/cutaway", "3 mm"),
+                text("/setting/idleLift", "1.3 mm"),
+                text("/setting/needleJet/bore", "2.6 mm"),
+                text("/setting/needleJet/neck", "1.3 mm"),
+                text("/setting/needle/cylinder", "2.48 mm"),
+                Map.entry("/setting/needle/tapers", "[{\"start\": \"7 mm\", \"rate\": 0.029}]"),
+                text("/setting/mainJet", "0.97 mm")));
+    Trial trial = Trial.of(bending, new PartChange(MeteringPart.MAIN_JET, Way.LEANER, 0.002));
+    Candidate any = Candidate.of(rule("fine", setting -> Outcome.passed()));
+
+    assertThat(Laws.leanRisk(1e-4).check(any, trial).isViolated()).isTrue();
+    assertThat(Laws.leanRisk(Laws.RISK_TOLERANCE).check(any, trial).isViolated()).isFalse();
+  }
+
+  private static Map.Entry<String, String> text(String pointer, String text) {
+    return Map.entry(pointer, SheetEdits.text(text));
   }
 
   @Test
