@@ -26,7 +26,7 @@ public final class CalibratedModel {
 
   private static final Place AIR = Place.of(ErrorSource.AIR);
 
-  private final Setup setup;
+  private final MixtureModel model;
   private final GaussianProcess<Place> process;
   private final ToDoubleFunction<Place> shift;
   private final GaussianProcess.Column toAir;
@@ -38,7 +38,7 @@ public final class CalibratedModel {
   CalibratedModel(
       MixtureModel model, GaussianProcess<Place> process, ToDoubleFunction<Place> shift) {
     this.shift = shift;
-    setup = model.setup();
+    this.model = model;
     this.process = process;
     toAir = process.column(AIR);
     air = process.at(AIR, toAir);
@@ -52,7 +52,12 @@ public final class CalibratedModel {
 
   /** {@return the setup that this is about} */
   public Setup setup() {
-    return setup;
+    return model.setup();
+  }
+
+  /** {@return the mixture model that this is about, as it is without readings} */
+  public MixtureModel model() {
+    return model;
   }
 
   /**
@@ -106,7 +111,7 @@ public final class CalibratedModel {
    */
   public Lambda expected(ThrottleOpening throttle) {
     Node middle = nodes.get(nodes.size() / 2);
-    EngineSpeed speed = setup.engine().loadLine().at(throttle);
+    EngineSpeed speed = setup().engine().loadLine().at(throttle);
     Normal lnLambda = given(middle.air, throttle, middle.model.fuelSensitivities(throttle, speed));
     return Lambda.of(StrictMath.exp(lnLambda.mean()));
   }

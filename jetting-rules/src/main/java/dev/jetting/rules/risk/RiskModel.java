@@ -173,6 +173,27 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
     return leanRisk(engine.lnLambda(throttle, speed, this::partsVariance), limit);
   }
 
+  /**
+   * Returns the highest lean risk at a throttle opening over the speeds at which it is ridden: that
+   * of the level road or that of a climb, as in {@link #profile}.
+   *
+   * @param engine the engine with its setup and what readings have taught about it
+   * @param throttle the opening
+   * @param speeds the speeds at which openings are ridden
+   * @return the higher of both
+   */
+  public Probability leanRisk(
+      CalibratedModel engine, ThrottleOpening throttle, RiddenSpeeds speeds) {
+    MixtureModel model = engine.model();
+    EngineSpeed level = model.setup().engine().loadLine().at(throttle);
+    NormalCases lnLambda = engine.lnLambda(throttle, level, this::partsVariance);
+    Lambda limit = limits.lean(throttle, model.setup().engine().need());
+    Probability onTheLevel = leanRisk(lnLambda, limit);
+    Probability uphill =
+        uphill(model.at(throttle, level), model, lnLambda, limit, speeds).leanRisk();
+    return uphill.isMoreThan(onTheLevel) ? uphill : onTheLevel;
+  }
+
   private double partsVariance(FuelSensitivities there) {
     return uncertainty.partsVariance(there.sizes());
   }

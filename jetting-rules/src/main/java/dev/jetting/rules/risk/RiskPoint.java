@@ -64,6 +64,11 @@ public record RiskPoint(
     }
   }
 
+  /** {@return the higher of the lean risks on the level road and on a climb} */
+  public Probability riddenRisk() {
+    return uphill.leanRisk().isMoreThan(leanRisk) ? uphill.leanRisk() : leanRisk;
+  }
+
   /**
    * The circuit in charge: the one whose parts together have the most authority.
    *

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Every setting that differs from one by a single part out of those at hand. One change moves a jet
@@ -66,6 +67,20 @@ final class Alternatives {
         setting::withScrew);
     all.removeIf(alternative -> alternative.setting().equals(setting));
     return all;
+  }
+
+  /** How many parts of a setting differ from those of another. */
+  static long partsChanged(Setting a, Setting b) {
+    return Stream.<Boolean>of(
+            a.mainJet().equals(b.mainJet()),
+            a.pilotJet().equals(b.pilotJet()),
+            a.screw().equals(b.screw()),
+            a.cutaway().equals(b.cutaway()),
+            a.needleJet().equals(b.needleJet()),
+            a.needle().equals(b.needle()),
+            a.clip().equals(b.clip()))
+        .filter(same -> !same)
+        .count();
   }
 
   private static List<JetBore> near(JetBore own, List<JetBore> jets) {

@@ -43,10 +43,21 @@ final class ChangeChooser {
   static final double SHARE_FOR_NEARER = 0.5;
 
   private final SettingScorer scales;
+  private final Setting home;
   private final List<Alternative> others;
 
   ChangeChooser(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
+    this(sheet, sheet.setup().setting(), riskModel, calibration);
+  }
+
+  /**
+   * Chooses for a setting that was moved away from another.
+   *
+   * @param home the setting that was ridden; of changes as good, the one that keeps more of it
+   */
+  ChangeChooser(SetupSheet sheet, Setting home, RiskModel riskModel, Calibration calibration) {
     scales = new SettingScorer(sheet, riskModel, sheet.calibration(riskModel, calibration));
+    this.home = home;
     others = Alternatives.to(sheet.setup().setting(), sheet.parts());
   }
 
@@ -84,6 +95,7 @@ final class ChangeChooser {
                 other,
                 excess.getAsDouble(),
                 distance.getAsDouble(),
+                Alternatives.partsChanged(home, other.setting()),
                 authority(other.part(), worst));
         best = best.filter(weighed::comesAfter).or(() -> Optional.of(weighed));
       }
@@ -106,7 +118,12 @@ final class ChangeChooser {
       if (distance.isEmpty() || distance.getAsDouble() >= least || !allowed.test(other.setting())) {
         continue;
       }
-      Weighed weighed = new Weighed(other, 0, distance.getAsDouble(), 0);
+      Weighed weighed = new Weighed(
+              other,
+              0,
+              distance.getAsDouble(),
+              Alternatives.partsChanged(home, other.setting()),
+              0);
       if (best.filter(weighed::comesAfter).isEmpty()
           && scales.leansAtMost(LeanStep.MOST_LEANING, other.setting())
           && scales.excess(other.setting(), 0).isPresent()
@@ -115,6 +132,17 @@ final class ChangeChooser {
       }
     }
     return best.map(found -> change(found.alternative, NextChange.Reason.NEARER));
+  }
+
+  /** The nearest change that makes no opening leaner, among those that are allowed. */
+  Optional<NextChange> richer(Predicate<Setting> allowed) {
+    return others.stream()
+        .filter(to -> scales.leansAtMost(SignedChange.NO_LEANER, to.setting()))
+        .filter(to -> allowed.test(to.setting()))
+        .min(
+            comparingDouble(
+                to -> scales.distance(to.setting(), Double.MAX_VALUE).orElse(Double.MAX_VALUE)))
+        .map(to -> change(to, NextChange.Reason.RULE));
   }
 
   NextChange change(Alternative to, NextChange.Reason reason) {
@@ -136,14 +164,19 @@ final class ChangeChooser {
 
   /**
    * An alternative on the scales: the safer goes first, then the nearer; of those that are as near
-   * as makes no change worth while, the part with the most authority where it is needed.
+   * as makes no change worth while, the one that keeps more of what was ridden, then the part with the most authority where it is needed.
    */
   private record Weighed(
-      Alternative alternative, double excess, double distance, double authority) {
+      Alternative alternative,
+      double excess,
+      double distance,
+      long partsChanged,
+      double authority) {
 
     private static final Comparator<Weighed> ORDER =
         comparingDouble(Weighed::excess)
             .thenComparingDouble(Weighed::nearness)
+            .thenComparingLong(Weighed::partsChanged)
             .thenComparing(comparingDouble(Weighed::authority).reversed())
             .thenComparingDouble(Weighed::distance)
             .thenComparing(weighed -> weighed.alternative.what());

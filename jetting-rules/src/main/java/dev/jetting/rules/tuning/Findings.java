@@ -11,8 +11,10 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 
 /**
@@ -164,14 +166,34 @@ final class Findings {
     return group.readings().get(0).setup().equals(session.last().setup());
   }
 
-  /** Whether a sign is one that the rest holds for very unlikely, and nobody has looked why. */
+  /**
+   * Whether a sign of harm is one that the rest holds for very unlikely, or that came back after
+   * what it asked for was done, and nobody has looked why.
+   */
   boolean isUnexplained(Sign sign) {
     List<Reading> unlikely = all.disagreeing(UNLIKELY);
+    boolean again = isHurtAgain(sign);
     return groups.stream()
         .filter(group -> group.observations().contains(sign.observation()))
         .filter(group -> group.readings().get(0).setup().equals(sign.setup()))
-        .filter(group -> !group.isSettled() || unlikely.contains(group.standing()))
+        .filter(group -> again || !group.isSettled() || unlikely.contains(group.standing()))
         .anyMatch(group -> !isLookedInto(group));
+  }
+
+  /** Whether the engine was hurt at the same opening before, and what that asked for was done. */
+  boolean isHurtAgain(Sign sign) {
+    return signs.stream()
+        .takeWhile(earlier -> !earlier.equals(sign))
+        .filter(earlier -> earlier.kind() == Sign.Kind.STOP)
+        .filter(earlier -> earlier.place() == sign.place())
+        .anyMatch(earlier -> !earlier.isOpen(sign.setup().setting()));
+  }
+
+  /** The open signs of a mixture that is too rich, the latest of each opening, idle first. */
+  List<Sign> openRich() {
+    Map<Integer, Sign> latest = new TreeMap<>();
+    open(Sign.Kind.RICH).forEach(sign -> latest.putIfAbsent(sign.place(), sign));
+    return List.copyOf(latest.values());
   }
 
   /** The faults that would look like a reading. */

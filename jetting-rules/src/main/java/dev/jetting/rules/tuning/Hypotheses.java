@@ -6,6 +6,8 @@ import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiddenSpeeds;
+import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
@@ -102,11 +104,20 @@ final class Hypotheses {
     return faults().stream().mapToDouble(Hypothesis::probability).sum();
   }
 
-  /** The highest lean risk at any opening, on any day of the sheet, over all hypotheses. */
+  /**
+   * The highest lean risk at any opening, on any day of the sheet, climbs included, over all
+   * hypotheses.
+   */
   RiskLeft riskLeft(SetupSheet sheet) {
     double highest =
         Arrays.stream(leanRisks(sheet, AssessedSetting.openings())).max().orElseThrow();
     return new RiskLeft(Probability.of(highest), sheet.riding().acceptedRisk());
+  }
+
+  /** Whether what is left on the level road alone is accepted. */
+  boolean acceptOnTheLevel(SetupSheet sheet) {
+    Riding riding = sheet.riding();
+    return riskLeft(sheet.withRiding(riding.withSpeeds(RiddenSpeeds.levelRoad()))).isAccepted();
   }
 
   /**
@@ -145,7 +156,7 @@ final class Hypotheses {
         if (one.probability > negligible) {
           CalibratedModel engine = one.calibration.on(model);
           for (int i = 0; i < risks.length; i++) {
-            risks[i] += one.probability * riskModel.leanRisk(engine, openings.get(i)).value();
+            risks[i] += one.probability * risk(engine, openings.get(i), sheet);
           }
         }
       }
@@ -154,5 +165,9 @@ final class Hypotheses {
       }
     }
     return worst;
+  }
+
+  private double risk(CalibratedModel engine, ThrottleOpening throttle, SetupSheet sheet) {
+    return riskModel.leanRisk(engine, throttle, sheet.riding().speeds()).value();
   }
 }

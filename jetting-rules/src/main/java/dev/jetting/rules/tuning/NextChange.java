@@ -33,6 +33,8 @@ public record NextChange(
     SAFE,
     /** It takes most off the lean risk; more changes must follow. */
     SAFER,
+    /** It settles a danger that a rule finds. */
+    RULE,
     /** A fault that was looked for and not found may be there: richer is safe either way. */
     SUSPICION,
     /** It comes nearer to what the engine needs, and the risk stays accepted on all days. */

@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.text.Argument;
 import java.util.List;
 import java.util.Objects;
@@ -155,32 +156,35 @@ public sealed interface NextStep {
    * An end: safe by all that was read, but too rich somewhere, and no part at hand makes it leaner
    * there safely.
    *
-   * @param sign where it is too rich
+   * @param signs where it is too rich, the latest sign at each opening; at least one
    * @param left the lean risk that is left, within what is accepted
    */
-  record LeftRich(Sign sign, RiskLeft left) implements NextStep {
+  record LeftRich(List<Sign> signs, RiskLeft left) implements NextStep {
 
     /**
-     * Checks for nulls, and the risk.
+     * Copies the list, and checks the risk.
      *
-     * @param sign where it is too rich
+     * @param signs where it is too rich, the latest sign at each opening; at least one
      * @param left the lean risk that is left, within what is accepted
-     * @throws IllegalArgumentException if it is more than is accepted
+     * @throws IllegalArgumentException if it is more than is accepted, or there is no sign
      */
     public LeftRich {
-      Objects.requireNonNull(sign, "sign");
+      signs = List.copyOf(signs);
+      if (signs.isEmpty()) {
+        throw new IllegalArgumentException("end left rich: allowed with at least one sign of it");
+      }
       left.checkAccepted("a setting left rich");
     }
   }
 
   /**
-   * An end with a reservation: the setting is accepted if the engine is sound. A fault that was
-   * looked for and not found may still be there. With it the lean risk is more than is accepted. No
-   * part at hand is rich enough for that.
+   * An end with a reservation, because no part at hand is rich enough for all of it. The setting is
+   * accepted on the level road if the engine is sound. A fault that was looked for and not found
+   * may still be there, or a climb may be too lean. With it the lean risk is more than is accepted.
    *
    * @param left the lean risk that is left, more than is accepted
    * @param faults what may be behind it, the most likely first; each names the check that settles
-   *     it
+   *     it; empty where it is left on climbs alone
    */
   record Reserved(RiskLeft left, List<Fault> faults) implements NextStep {
 
@@ -188,7 +192,7 @@ public sealed interface NextStep {
      * Copies the list.
      *
      * @param left the lean risk that is left, more than is accepted
-     * @param faults what may be behind it, the most likely first
+     * @param faults what may be behind it, the most likely first; empty for climbs alone
      * @throws IllegalArgumentException if the risk is accepted
      */
     public Reserved {
@@ -204,18 +208,22 @@ public sealed interface NextStep {
    * An end: too lean, and no part at hand makes it richer there.
    *
    * @param sign what was observed; empty where it is too lean by the model
+   * @param faults what may be behind it, where richer parts did not end it; empty otherwise
    * @param parts parts to get
    */
-  record NotToBeRidden(Optional<Sign> sign, List<Argument> parts) implements NextStep {
+  record NotToBeRidden(Optional<Sign> sign, List<Fault> faults, List<Argument> parts)
+      implements NextStep {
 
     /**
-     * Copies the list.
+     * Copies the lists.
      *
      * @param sign what was observed; empty where it is too lean by the model
+     * @param faults what may be behind it, where richer parts did not end it; empty otherwise
      * @param parts parts to get
      */
     public NotToBeRidden {
       Objects.requireNonNull(sign, "sign");
+      faults = List.copyOf(faults);
       parts = List.copyOf(parts);
     }
 
@@ -225,11 +233,36 @@ public sealed interface NextStep {
     }
   }
 
+  /**
+   * An end: a rule finds a danger in the setting that no reading answers, such as jets that were
+   * taken over to a changed engine, and no part at hand settles it. Not to be ridden until what it
+   * names is settled; then begin a session on the other sheet.
+   *
+   * @param dangers the findings, the most dangerous first; at least one
+   */
+  record Refused(List<RankedFinding> dangers) implements NextStep {
+
+    /**
+     * Copies the list.
+     *
+     * @param dangers the findings, the most dangerous first
+     * @throws IllegalArgumentException if there is none
+     */
+    public Refused {
+      dangers = List.copyOf(dangers);
+      if (dangers.isEmpty()) {
+        throw new IllegalArgumentException(
+            "end by dangers that a rulebook finds: allowed at least one danger");
+      }
+    }
+  }
+
   /** {@return whether the session ends here} */
   default boolean isEnd() {
     return this instanceof Confirmed
         || this instanceof LeftRich
         || this instanceof Reserved
+        || this instanceof Refused
         || this instanceof NotToBeRidden;
   }
 }

@@ -4,9 +4,10 @@ import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskPoint;
-import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
 import dev.jetting.rules.text.Wording;
@@ -73,15 +74,11 @@ public final class SessionText {
     line(now.title());
     line(Message.of("session.setting").with("parts", Argument.items(parts(now.setup().setting()))));
     Probability accepted = now.riding().acceptedRisk();
-    RiskPoint today = assessed.profile().worst();
-    RiskPoint worst =
-        Stream.of(assessed.profile(), assessed.coldest(), assessed.hottest())
-            .map(RiskProfile::worst)
-            .reduce((a, b) -> b.leanRisk().isMoreThan(a.leanRisk()) ? b : a)
-            .orElseThrow();
+    WorstSpot worst = assessed.worst();
     line(
         at(Message.of("session.worst"), worst, accepted).with("accepted", Argument.risk(accepted)));
-    if (worst.leanRisk().isMoreThan(today.leanRisk())) {
+    if (worst.day() != WorstSpot.Day.TODAY) {
+      WorstSpot today = WorstSpot.of(WorstSpot.Day.TODAY, assessed.profile());
       line(at(Message.of("session.today"), today, accepted));
     }
   }
@@ -97,10 +94,11 @@ public final class SessionText {
     }
   }
 
-  private static Message at(Message message, RiskPoint worst, Probability accepted) {
+  private static Message at(Message message, WorstSpot worst, Probability accepted) {
     return message
         .with("risk", Argument.risk(worst.leanRisk(), accepted))
-        .with("throttle", Argument.throttle(worst.mixture().throttle()));
+        .with("throttle", Argument.throttle(worst.throttle()))
+        .with("speed", Argument.speed(worst.speed()));
   }
 
   /** How the engine differs from what was expected of it, where a rider can hold the throttle. */
@@ -219,13 +217,18 @@ public final class SessionText {
     if (step instanceof NextStep.NotToBeRidden parked) {
       heading(Message.of("session.parked"));
       parked.sign().ifPresent(sign -> item(capital("session.parked.sign", sign.observation())));
+      if (!parked.faults().isEmpty()) {
+        items("session.parked.fault");
+        parked.faults().forEach(fault -> item(fault("session.fault.may-be", fault)));
+      }
       item(
           parked.parts().isEmpty()
               ? Message.of("session.parked.report")
               : Message.of("session.parked.buy").with("parts", Argument.items(parked.parts())));
     } else if (step instanceof NextStep.LeftRich rich) {
       heading(Message.of("session.left-rich"));
-      item(capital("session.left-rich.sign", rich.sign().observation()));
+      rich.signs().forEach(sign -> item(capital("session.left-rich.sign", sign.observation())));
+      items("session.left-rich.parts");
       left(rich.left());
       items("session.coldest");
     } else if (step instanceof NextStep.Confirmed confirmed) {
@@ -234,11 +237,26 @@ public final class SessionText {
       left(confirmed.left());
       items("session.coldest");
     } else if (step instanceof NextStep.Reserved reserved) {
-      heading(Message.of("session.reserved"));
+      heading(
+          Message.of(
+              reserved.faults().isEmpty() ? "session.reserved.uphill" : "session.reserved"));
       left(reserved.left());
       reserved.faults().forEach(fault -> item(fault("session.reserved.may-be", fault)));
-      items("session.reserved.stop", "session.reserved.found");
+      if (reserved.faults().isEmpty()) {
+        items("session.reserved.climbs");
+      } else {
+        items("session.reserved.stop", "session.reserved.found");
+      }
+    } else if (step instanceof NextStep.Refused refused) {
+      heading(Message.of("session.refused"));
+      refused.dangers().forEach(this::danger);
+      items("session.refused.then");
     }
+  }
+
+  private void danger(RankedFinding found) {
+    item(found.finding().words());
+    item(found.finding().remedy().message());
   }
 
   /** The risk that readings leave, faults that they do not rule out among it. */

@@ -3,6 +3,7 @@ package dev.jetting.rules.tuning;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
@@ -24,11 +25,12 @@ final class SettingMover {
             ? sheet.withSetup(there)
             : sheet.toBuilder().setup(there).riding(onlyIn(there.air(), sheet.riding())).build();
     List<NextChange> changes = new ArrayList<>();
-    Optional<NextChange> next = new ChangeChooser(now, riskModel, calibration).choose();
+    Setting ridden = there.setting();
+    Optional<NextChange> next = new ChangeChooser(now, ridden, riskModel, calibration).choose();
     while (next.isPresent() && changes.size() < MOST_CHANGES) {
       changes.add(next.get());
       now = now.withSetup(now.setup().withSetting(next.get().setting()));
-      next = new ChangeChooser(now, riskModel, calibration).choose();
+      next = new ChangeChooser(now, ridden, riskModel, calibration).choose();
     }
     return new MovedSetting(
         now.setup(), changes, new ChangeChooser(now, riskModel, calibration).accepts());

@@ -10,6 +10,7 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -53,9 +54,9 @@ final class SettingScorer {
   }
 
   /**
-   * By how much the lean risks are above what is accepted, in sum over openings and days, and ln λ
-   * on the overrun above its limit. It is 0 where a setting is safe, and falls with every opening
-   * that is made safer; empty where it is above {@code most}.
+   * By how much the lean risks, climbs included, are above what is accepted, in sum over openings
+   * and days, and ln λ on the overrun above its limit. It is 0 where a setting is safe, and falls
+   * with every opening that is made safer; empty where it is above {@code most}.
    */
   OptionalDouble excess(Setting setting, double most) {
     double sum = overrunExcess(setting);
@@ -63,10 +64,26 @@ final class SettingScorer {
     for (Air day : sheet.days()) {
       CalibratedModel engine = calibration.on(model(setting, day));
       for (int i = 0; i < OPENINGS.size() && sum <= most; i++) {
-        sum += Math.max(0, riskModel.leanRisk(engine, OPENINGS.get(i)).value() - accepted);
+        sum += Math.max(0, risk(engine, OPENINGS.get(i)) - accepted);
       }
     }
     return atMost(most, sum);
+  }
+
+  private double risk(CalibratedModel engine, ThrottleOpening throttle) {
+    return riskModel.leanRisk(engine, throttle, sheet.riding().speeds()).value();
+  }
+
+  /** Whether nothing is above what is accepted, except on climbs. */
+  boolean isAcceptedOnTheLevel(Setting setting) {
+    Probability accepted = sheet.riding().acceptedRisk();
+    return overrunExcess(setting) == 0
+        && sheet.days().stream()
+            .map(day -> calibration.on(model(setting, day)))
+            .allMatch(
+                engine ->
+                    OPENINGS.stream()
+                        .noneMatch(at -> riskModel.leanRisk(engine, at).isMoreThan(accepted)));
   }
 
   /**
@@ -81,8 +98,8 @@ final class SettingScorer {
       CalibratedModel now = calibration.on(model(setting(), day));
       CalibratedModel then = calibration.on(model(setting, day));
       for (ThrottleOpening throttle : OPENINGS) {
-        double risk = riskModel.leanRisk(then, throttle).value();
-        if (risk > most && risk > riskModel.leanRisk(now, throttle).value() + trifle) {
+        double risk = risk(then, throttle);
+        if (risk > most && risk > risk(now, throttle) + trifle) {
           return false;
         }
       }
@@ -90,15 +107,16 @@ final class SettingScorer {
     return true;
   }
 
-  /** The point of the highest lean risk on any day. */
+  /** The point of the highest lean risk on any day, climbs included. */
   RiskPoint worst(Setting setting) {
     return sheet.days().stream()
-        .map(
+        .flatMap(
             day ->
                 riskModel
                     .profile(model(setting, day), OPENINGS, calibration, sheet.riding().speeds())
-                    .worst())
-        .reduce((a, b) -> b.leanRisk().isMoreThan(a.leanRisk()) ? b : a)
+                    .points()
+                    .stream())
+        .reduce((a, b) -> b.riddenRisk().isMoreThan(a.riddenRisk()) ? b : a)
         .orElseThrow();
   }
 

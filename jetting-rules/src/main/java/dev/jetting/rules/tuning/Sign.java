@@ -3,6 +3,7 @@ package dev.jetting.rules.tuning;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.units.ThrottleOpening;
 import java.util.Objects;
 
 /**
@@ -54,6 +55,16 @@ public record Sign(Setup setup, Observation observation, Kind kind) {
   /** Whether it was observed on the overrun. */
   boolean isOverrun() {
     return observation.evidence() instanceof Evidence.Overrun;
+  }
+
+  /** Whether it was observed under load at an opening that a rider can hold, or next to it. */
+  boolean isAt(ThrottleOpening held) {
+    return !isOverrun() && Held.nearest(observation.throttle()).equals(held);
+  }
+
+  /** Its place in the order of the trade: idle and full throttle first, the overrun last. */
+  int place() {
+    return isOverrun() ? Held.MARKS.size() : Held.MARKS.indexOf(Held.nearest(observation.throttle()));
   }
 
   /** Whether a setting has not yet answered it. */

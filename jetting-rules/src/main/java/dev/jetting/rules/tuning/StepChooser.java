@@ -3,12 +3,16 @@ package dev.jetting.rules.tuning;
 import com.google.common.base.Suppliers;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.CustomarySteps;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.RankedFinding;
+import dev.jetting.rules.Report;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
@@ -21,6 +25,9 @@ import java.util.stream.Stream;
  *   <li>A reading that does not fit is taken again; one that still does not fit, or a fault that is
  *       more likely than none, asks to look for it.
  *   <li>A lean sign makes its opening richer; a setting that is not accepted is made safer.
+ *   <li>Before the first ride, and before an end: no danger that the rulebook finds.
+ *   <li>A step towards lean for full throttle, once idle and full throttle were read: the main jet
+ *       comes before the openings below it.
  *   <li>The test that is due.
  *   <li>A step towards lean, by one size, on a setting that was read, once every mark that it takes
  *       towards lean was read.
@@ -72,6 +79,8 @@ final class StepChooser {
             this::fault,
             this::lean,
             this::unsafe,
+            this::refused,
+            this::richAtFull,
             this::test,
             this::rich,
             this::nearer,
@@ -89,9 +98,12 @@ final class StepChooser {
         .map(
             sign ->
                 findings.isUnexplained(sign)
-                    ? new NextStep.LookForFault(
-                        sign.observation(), Fault.at(sign.observation().throttle(), true))
+                    ? new NextStep.LookForFault(sign.observation(), faultsBehind(sign))
                     : richer(sign, change -> new NextStep.MakeRicher(sign, change)));
+  }
+
+  private static List<Fault> faultsBehind(Sign sign) {
+    return Fault.at(sign.observation().throttle(), true);
   }
 
   private Optional<NextStep> lean() {
@@ -107,7 +119,9 @@ final class StepChooser {
         .orElseGet(
             () ->
                 new NextStep.NotToBeRidden(
-                    Optional.of(sign), Shopping.richer(now, TradeOrder.at(sign), steps())));
+                    Optional.of(sign),
+                    findings.isHurtAgain(sign) ? faultsBehind(sign) : List.of(),
+                    Shopping.richer(now, TradeOrder.at(sign), steps())));
   }
 
   private CustomarySteps steps() {
@@ -168,27 +182,71 @@ final class StepChooser {
     if (changes.accepts()) {
       return Optional.empty();
     }
-    Optional<NextChange> safer =
-        changes.safer(to -> changes.scales().leansAtMost(SignedChange.NO_LEANER, to));
-    return Optional.of(
-        safer
-            .<NextStep>map(change -> new NextStep.Change(change, Optional.empty()))
-            .orElseGet(this::notAccepted));
+    Optional<NextStep> safer =
+        changes
+            .safer(to -> changes.scales().leansAtMost(SignedChange.NO_LEANER, to))
+            .map(change -> new NextStep.Change(change, Optional.empty()));
+    return safer.isPresent() || changes.scales().isAcceptedOnTheLevel(now.setup().setting())
+        ? safer
+        : Optional.of(notAccepted());
+  }
+
+  /** Before anything is ridden: what the rulebook refuses, and no reading answers. */
+  private Optional<NextStep> refused() {
+    boolean observed = session.steps().stream().anyMatch(step -> !step.observations().isEmpty());
+    return observed ? Optional.empty() : inDanger();
+  }
+
+  /** A part at hand that settles the dangers that the rulebook finds, or else the end. */
+  private Optional<NextStep> inDanger() {
+    List<RankedFinding> dangers = dangers(now);
+    if (dangers.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<NextStep> settling =
+        changes
+            .richer(to -> dangers(now.withSetup(now.setup().withSetting(to))).isEmpty())
+            .map(change -> new NextStep.Change(change, Optional.empty()));
+    return settling.or(() -> Optional.of(new NextStep.Refused(dangers)));
+  }
+
+  private List<RankedFinding> dangers(SetupSheet sheet) {
+    Report report =
+        tuner
+            .rulebook()
+            .evaluate(AssessedSetting.of(sheet, tuner.riskModel(), calibration));
+    return report.findings().stream()
+        .filter(found -> report.verdict().dangers().contains(found.ruleId()))
+        .toList();
   }
 
   private NextStep notAccepted() {
     ThrottleOpening worst = changes.scales().worst(now.setup().setting()).mixture().throttle();
     return new NextStep.NotToBeRidden(
-        Optional.empty(), Shopping.richer(now, TradeOrder.at(worst), steps()));
+        Optional.empty(), List.of(), Shopping.richer(now, TradeOrder.at(worst), steps()));
   }
 
   private Optional<NextStep> test() {
     return tests.due().map(test -> new NextStep.Ride(test, false));
   }
 
+  /** Full throttle before the openings below it, because the main jet has a say in all of them. */
+  private Optional<NextStep> richAtFull() {
+    boolean inTurn =
+        findings.isAnswered(ThrottleOpening.CLOSED) && findings.isAnswered(ThrottleOpening.FULL);
+    return inTurn ? rich(sign -> sign.isAt(ThrottleOpening.FULL)) : Optional.empty();
+  }
+
   private Optional<NextStep> rich() {
+    return rich(sign -> true);
+  }
+
+  private Optional<NextStep> rich(Predicate<Sign> which) {
     return isRead()
-        ? findings.open(Sign.Kind.RICH).stream().flatMap(sign -> leaner(sign).stream()).findFirst()
+        ? findings.openRich().stream()
+            .filter(which)
+            .flatMap(sign -> leaner(sign).stream())
+            .findFirst()
         : Optional.empty();
   }
 
@@ -215,7 +273,7 @@ final class StepChooser {
    */
   private Optional<NextStep> towardsLean(NextChange change, Optional<Sign> because) {
     SetupSheet then = now.withSetup(now.setup().withSetting(change.setting()));
-    if (!hypotheses.get().accept(then)) {
+    if (!hypotheses.get().accept(then) || !dangers(then).isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -242,13 +300,19 @@ final class StepChooser {
   }
 
   private NextStep end() {
+    return inDanger().orElseGet(this::endWithoutDanger);
+  }
+
+  private NextStep endWithoutDanger() {
     RiskLeft left = hypotheses.get().riskLeft(now);
     if (!left.isAccepted()) {
-      return new NextStep.Reserved(left, hypotheses.get().likely(0).subList(0, MOST_NAMED));
+      return new NextStep.Reserved(
+          left,
+          hypotheses.get().acceptOnTheLevel(now)
+              ? List.of()
+              : hypotheses.get().likely(0).subList(0, MOST_NAMED));
     }
-    return findings.open(Sign.Kind.RICH).stream()
-        .findFirst()
-        .<NextStep>map(sign -> new NextStep.LeftRich(sign, left))
-        .orElseGet(() -> new NextStep.Confirmed(left));
+    List<Sign> rich = findings.openRich();
+    return rich.isEmpty() ? new NextStep.Confirmed(left) : new NextStep.LeftRich(rich, left);
   }
 }

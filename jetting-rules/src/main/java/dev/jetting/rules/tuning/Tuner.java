@@ -4,8 +4,10 @@ import com.google.common.collect.Sets;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.standard.StandardRulebook;
 import java.util.Objects;
 import java.util.Set;
 
@@ -27,10 +29,13 @@ public final class Tuner {
   private final RiskModel riskModel;
   private final Meanings meanings;
   private final Set<Instrument> instruments;
+  private final Rulebook rulebook;
 
-  private Tuner(RiskModel riskModel, Meanings meanings, Set<Instrument> instruments) {
+  private Tuner(
+      RiskModel riskModel, Meanings meanings, Set<Instrument> instruments, Rulebook rulebook) {
     this.riskModel = Objects.requireNonNull(riskModel, "riskModel");
     this.meanings = Objects.requireNonNull(meanings, "meanings");
+    this.rulebook = Objects.requireNonNull(rulebook, "rulebook");
     if (instruments.isEmpty()) {
       throw new IllegalArgumentException("instruments of a tuner: allowed at least one");
     }
@@ -38,14 +43,15 @@ public final class Tuner {
   }
 
   /**
-   * Creates a tuner with the library's assumed risk model and meanings.
+   * Creates a tuner with the library's assumed risk model and meanings, and its standard rulebook.
    *
    * @param instruments what the rider reads the engine with; at least one
    * @return the tuner
    * @throws IllegalArgumentException if there is no instrument
    */
   public static Tuner readingWith(Set<Instrument> instruments) {
-    return new Tuner(RiskModel.assumed(), Meanings.assumed(), instruments);
+    return new Tuner(
+        RiskModel.assumed(), Meanings.assumed(), instruments, StandardRulebook.rulebook());
   }
 
   /**
@@ -55,7 +61,7 @@ public final class Tuner {
    * @return the changed tuner
    */
   public Tuner withRiskModel(RiskModel other) {
-    return new Tuner(other, meanings, instruments);
+    return new Tuner(other, meanings, instruments, rulebook);
   }
 
   /**
@@ -65,7 +71,18 @@ public final class Tuner {
    * @return the changed tuner
    */
   public Tuner withMeanings(Meanings other) {
-    return new Tuner(riskModel, other, instruments);
+    return new Tuner(riskModel, other, instruments, rulebook);
+  }
+
+  /**
+   * Returns this tuner with another rulebook. No session rides or ends on a setting in which one of
+   * its rules finds a danger.
+   *
+   * @param other the rules, such as the standard ones with those of a shop
+   * @return the changed tuner
+   */
+  public Tuner withRulebook(Rulebook other) {
+    return new Tuner(riskModel, meanings, instruments, other);
   }
 
   /** {@return limits, spreads and steps} */
@@ -76,6 +93,11 @@ public final class Tuner {
   /** {@return what colours and symptoms mean} */
   public Meanings meanings() {
     return meanings;
+  }
+
+  /** {@return the rules whose dangers a session does not ride on} */
+  public Rulebook rulebook() {
+    return rulebook;
   }
 
   /** {@return what the rider reads the engine with} */
@@ -105,8 +127,8 @@ public final class Tuner {
   }
 
   /**
-   * Returns whether the lean risk of the session's setting is accepted on each of the days, and its
-   * overrun not too lean. Not a promise.
+   * Returns whether the lean risk of the session's setting is accepted on each of the days, climbs
+   * included, and its overrun not too lean. Not a promise.
    *
    * @param session the session so far
    * @return true if the model and the readings accept the setting

@@ -43,7 +43,7 @@ class NextChangeProperties {
     change(session)
         .ifPresent(
             change ->
-                assertThat(partsChanged(session.now().setup().setting(), change.setting()))
+                assertThat(Alternatives.partsChanged(session.now().setup().setting(), change.setting()))
                     .isEqualTo(1));
   }
 
@@ -142,18 +142,6 @@ class NextChangeProperties {
     return MixtureModel.of(setup).overrun().lambda().compareTo(limit) <= 0;
   }
 
-  private static long partsChanged(Setting a, Setting b) {
-    return Stream.<Boolean>of(
-            a.mainJet().equals(b.mainJet()),
-            a.pilotJet().equals(b.pilotJet()),
-            a.screw().equals(b.screw()),
-            a.cutaway().equals(b.cutaway()),
-            a.needleJet().equals(b.needleJet()),
-            a.needle().equals(b.needle()),
-            a.clip().equals(b.clip()))
-        .filter(same -> !same)
-        .count();
-  }
 
   @Provide
   Arbitrary<TuningSession> sessions() {

@@ -8,6 +8,7 @@ import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.ProvenObservation;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
@@ -94,6 +95,33 @@ class ProvenSessionTest {
           .isGreaterThanOrEqualTo(at(held, unproven, none).spread() * (1 - 1e-12));
     }
     assertThat(known.readings()).isEmpty();
+  }
+
+  /** A kit on jets that were proven before: the main jet goes up before anything is ridden. */
+  @Test
+  void next_engineChangedOnProvenJets_isRicherBeforeTheFirstRide_orIsNotRidden() {
+    SetupSheet sheet = proven(-0.1);
+    Setup setup = sheet.setup();
+    SetupSheet kit =
+        sheet.withSetup(
+            setup.withEngine(
+                setup
+                    .engine()
+                    .withDisplacement(
+                        Displacement.ofCubicCentimetres(
+                            setup.engine().displacement().cubicCentimetres() * 1.15))));
+    TuningSession session = Sessions.begin(kit);
+    NextStep step = SENSOR.next(session);
+    while (Sessions.change(step).isPresent()) {
+      session = Sessions.take(session, step, (now, test) -> new Evidence.Proven());
+      step = SENSOR.next(session);
+    }
+    assertThat(step).isInstanceOf(NextStep.Ride.class);
+    assertThat(session.now().setup().setting().mainJet().hundredths())
+        .isGreaterThanOrEqualTo(ALL_ROUND.mainJet().hundredths() + 4);
+    SetupSheet bare = kit.withParts(PartsAtHand.unknown());
+    assertThat(SENSOR.next(Sessions.begin(bare)))
+        .isInstanceOfAny(NextStep.Refused.class, NextStep.NotToBeRidden.class);
   }
 
   /**

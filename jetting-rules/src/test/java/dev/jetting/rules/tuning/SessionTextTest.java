@@ -5,7 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Rule;
+import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.Severity;
+import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.text.Wording;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.JetBore;
@@ -23,6 +30,11 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SessionTextTest {
 
   private static final Tuner PLUG = Tuner.readingWith(Set.of(Instrument.PLUG));
+  private static final Outcome NEVER =
+      Outcome.failed(
+          Finding.above(
+                  "setting", Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE)
+              .says("No cart may leave the yard today.", "Wait for tomorrow."));
   private static final Tuner SENSOR = Tuner.readingWith(Set.of(Instrument.WIDEBAND));
 
   @Test
@@ -113,7 +125,7 @@ class SessionTextTest {
     assertThat(SessionText.of(session, SENSOR))
         .contains("Nothing to test or change\n- Full throttle was read on this setting")
         .containsPattern(
-            "The lean risk that is left is .*%, with the faults that are not ruled out")
+            "The lean risk that is left is .*%, with climbs and with the faults that are not ruled out")
         .contains("coldest morning");
   }
 
@@ -138,6 +150,51 @@ class SessionTextTest {
         begin(ALL_ROUND).observing(wrong).observing(wrong),
         begin(ALL_ROUND).observing(Workshop.observation(2, 4400, new Evidence.Felt(Symptom.CRISP))),
         begin(ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.12))));
+  }
+
+  /** Of each kind of step: a page that a rider reads at the machine. */
+  @ParameterizedTest
+  @MethodSource("sessions")
+  void of_session_isOnePageOfShortSentences(TuningSession session) {
+    for (Tuner tuner : List.of(SENSOR, PLUG)) {
+      List<String> lines = SessionText.of(session, tuner).lines().toList();
+      assertThat(lines).hasSizeLessThanOrEqualTo(25);
+      lines.stream()
+          .skip(2) // the title and the parts
+          .flatMap(line -> Stream.of(line.split("[.;:] ")))
+          .forEach(sentence -> assertThat(sentence.split(" ")).hasSizeLessThanOrEqualTo(25));
+    }
+  }
+
+  @Test
+  void of_whiteOnRicherJets_looksForAFault_andSaysSoAtTheEnd() {
+    TuningSession session = begin(ALL_ROUND);
+    Observation white = full(new Evidence.Colour(PlugColour.WHITE));
+    NextStep step = PLUG.next(session);
+    boolean looked = false;
+    while (!step.isEnd()) {
+      looked |= step instanceof NextStep.LookForFault && session.steps().size() > 2;
+      session =
+          Sessions.test(step).filter(test -> test.throttle().equals(ThrottleOpening.FULL)).isEmpty()
+              ? Sessions.take(session, step, (now, test) -> Sessions.read(now, test, 0))
+              : session.observing(white);
+      step = PLUG.next(session);
+    }
+    assertThat(looked).isTrue();
+    assertThat(text(session))
+        .contains("Not to be ridden: too lean")
+        .contains("Richer parts did not end it. Look for a fault before you buy a part.")
+        .contains("It may be a fuel supply that does not keep up. Check: ");
+  }
+
+  @Test
+  void of_dangerThatNoReadingAnswers_isSaidBeforeTheFirstRide() {
+    Rule never = Rule.named("never").severity(Severity.DANGER).judging(setting -> NEVER);
+    Tuner strict = PLUG.withRulebook(Rulebook.of("shop", "1", List.of(never)));
+    TuningSession session = begin(ALL_ROUND);
+    assertThat(strict.next(session)).isInstanceOf(NextStep.Refused.class);
+    assertThat(SessionText.of(session, strict))
+        .contains("Not to be ridden: a rule finds a danger\n- No cart may leave the yard today.");
   }
 
   /** A line that both pages have was forgotten; a title is somebody's own. */

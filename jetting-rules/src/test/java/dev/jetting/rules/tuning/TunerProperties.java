@@ -4,9 +4,11 @@ import static net.jqwik.api.Combinators.combine;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.Report;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.arbitraries.PlausibleArbitraries;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,6 +87,7 @@ class TunerProperties {
     changesOnePartAndNoLeap(all);
     confirmsOnlyWhereFullThrottleWasRead(led, all);
     testsWhereTheThrottleCanBeHeld(all);
+    ridesAndEndsWhereTheReportAgrees(led, all);
   }
 
   private static void ends(List<Taken> all) {
@@ -176,7 +179,7 @@ class TunerProperties {
       if (change.isPresent()) {
         Setting from = taken.setting();
         Setting to = change.get().setting();
-        assertThat(partsChanged(from, to)).isEqualTo(1);
+        assertThat(Alternatives.partsChanged(from, to)).isEqualTo(1);
         assertThat(Math.abs(to.mainJet().hundredths() - from.mainJet().hundredths()))
             .isLessThanOrEqualTo(Math.max(4.001, 0.1001 * from.mainJet().hundredths()));
         assertThat(Math.abs(to.pilotJet().hundredths() - from.pilotJet().hundredths()))
@@ -213,6 +216,32 @@ class TunerProperties {
     }
   }
 
+  /**
+   * The session and the report on the same sheet with the same evidence have one measure: on the
+   * start that is ridden and on the last setting the rulebook finds no danger, and nothing is too
+   * lean. A setting that is confirmed or left rich is not too lean on a climb either.
+   */
+  private static void ridesAndEndsWhereTheReportAgrees(Led led, List<Taken> all) {
+    Stream<Taken> first =
+        all.stream().filter(taken -> Sessions.test(taken.step).isPresent()).limit(1);
+    Taken end = last(all);
+    boolean parked =
+        end.step instanceof NextStep.NotToBeRidden || end.step instanceof NextStep.Refused;
+    Stream.concat(first, parked ? Stream.empty() : Stream.of(end))
+        .forEach(taken -> theReportRefusesNothing(led, taken));
+  }
+
+  private static void theReportRefusesNothing(Led led, Taken taken) {
+    Report report = led.tuner.rulebook().evaluate(led.tuner.assess(taken.session));
+    assertThat(report.verdict().dangers()).isEmpty();
+    assertThat(report.verdict().tooLean()).isFalse();
+    assertThat(report.verdict().tooLeanOnOverrun()).isFalse();
+    if (taken.step instanceof NextStep.Confirmed || taken.step instanceof NextStep.LeftRich) {
+      assertThat(report.worst().leanRisk())
+          .isLessThanOrEqualTo(taken.session.now().riding().acceptedRisk());
+    }
+  }
+
   private static double leanedMost(SetupSheet sheet, Setting from, Setting to) {
     return Held.OPENINGS.stream()
         .mapToDouble(held -> Sessions.leaner(sheet, from, to, held))
@@ -220,18 +249,6 @@ class TunerProperties {
         .orElseThrow();
   }
 
-  private static long partsChanged(Setting a, Setting b) {
-    return Stream.<Boolean>of(
-            a.mainJet().equals(b.mainJet()),
-            a.pilotJet().equals(b.pilotJet()),
-            a.screw().equals(b.screw()),
-            a.cutaway().equals(b.cutaway()),
-            a.needleJet().equals(b.needleJet()),
-            a.needle().equals(b.needle()),
-            a.clip().equals(b.clip()))
-        .filter(same -> !same)
-        .count();
-  }
 
   private static Taken last(List<Taken> taken) {
     return taken.get(taken.size() - 1);
@@ -242,10 +259,13 @@ class TunerProperties {
   Arbitrary<Led> led() {
     return combine(
             PlausibleArbitraries.sheets().map(Drawer::with),
+            Arbitraries.of(0.01, 0.1).map(Probability::of),
             Arbitraries.of(Instrument.WIDEBAND, Instrument.PLUG),
             Arbitraries.longs())
         .as(
-            (sheet, instrument, seed) -> {
+            (plausible, accepted, instrument, seed) -> {
+              SetupSheet sheet =
+                  plausible.withRiding(plausible.riding().withAcceptedRisk(accepted));
               Tuner tuner = Tuner.readingWith(Set.of(instrument));
               Setting start = tuner.start(sheet).setting();
               return new Led(tuner, sheet.withSetup(sheet.setup().withSetting(start)), seed);

@@ -271,7 +271,7 @@ class TunerTest {
         .isThrownBy(() -> new NextStep.Confirmed(more))
         .withMessageContaining("0.2")
         .withMessageContaining("at most what is accepted");
-    assertThatIllegalArgumentException().isThrownBy(() -> new NextStep.LeftRich(rich, more));
+    assertThatIllegalArgumentException().isThrownBy(() -> new NextStep.LeftRich(List.of(rich), more));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new NextStep.Reserved(less, List.of(Fault.AIR_LEAK)));
     assertThat(new NextStep.Confirmed(less).isEnd()).isTrue();

@@ -99,7 +99,7 @@ final class ByLibrary {
   }
 
   private static Said.Ending ending(NextStep step) {
-    if (step instanceof NextStep.NotToBeRidden) {
+    if (step instanceof NextStep.NotToBeRidden || step instanceof NextStep.Refused) {
       return Said.Ending.NOT_TO_BE_RIDDEN;
     }
     if (step instanceof NextStep.LeftRich) {

@@ -12,6 +12,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What the rider does next, as the page and the API show it.
@@ -124,9 +126,32 @@ public record StepView(
     if (step instanceof NextStep.LeftRich rich) {
       return said(
           Kind.LEFT_RICH,
-          "Safe, but too rich in one place",
-          capital(rich.sign().observation().text())
-              + ": no part at hand makes it leaner there safely.");
+          "Safe, but too rich",
+          capital(
+                  rich.signs().stream()
+                      .map(sign -> sign.observation().text())
+                      .collect(Collectors.joining(", ")))
+              + ". No part at hand makes it leaner there and stays safe.");
+    }
+    if (step instanceof NextStep.Reserved uphill && uphill.faults().isEmpty()) {
+      return said(
+          Kind.RESERVED,
+          "Not confirmed: perhaps too lean on a climb",
+          "On the level road it is accepted. On climbs the lean risk is up to "
+              + TradeStyle.probability(uphill.left().risk(), uphill.left().accepted())
+              + ", and no part at hand is richer. Change down before the engine labours, and read a"
+              + " plug or a sensor on a climb before you trust it.");
+    }
+    if (step instanceof NextStep.Refused refused) {
+      return new StepView(
+          Kind.PARKED,
+          "Do not ride this: a rule finds a danger",
+          "No reading answers it. Settle it first, and begin a session on what you have then.",
+          refused.dangers().stream()
+              .flatMap(found -> Stream.of(found.finding().text(), found.finding().remedy().text()))
+              .toList(),
+          List.of(),
+          "");
     }
     if (step instanceof NextStep.Reserved reserved) {
       List<Check> checks = reserved.faults().stream().map(Fault::settledBy).distinct().toList();
@@ -141,14 +166,29 @@ public record StepView(
               + " something, begin a new session.",
           checks);
     }
-    List<String> buy = step instanceof NextStep.NotToBeRidden parked ? parked.buy() : List.of();
-    return said(
-        Kind.PARKED,
-        "Do not ride this",
+    return step instanceof NextStep.NotToBeRidden parked
+        ? parked(parked)
+        : said(Kind.PARKED, "Do not ride this", "The library ends the session here.");
+  }
+
+  private static StepView parked(NextStep.NotToBeRidden parked) {
+    List<String> buy = parked.buy();
+    String richer =
         "It is too lean, and no part at hand makes it rich enough. "
             + (buy.isEmpty()
                 ? "The plan names what to get."
-                : "Get " + String.join(", ", buy) + " first."));
+                : "Get " + String.join(", ", buy) + " first.");
+    if (parked.faults().isEmpty()) {
+      return said(Kind.PARKED, "Do not ride this", richer);
+    }
+    return checks(
+        Kind.PARKED,
+        "Do not ride this",
+        "Richer parts did not end it. Before you buy one, look for "
+            + String.join(", or ", parked.faults().stream().map(Fault::text).toList())
+            + ". "
+            + richer,
+        parked.faults().stream().map(Fault::settledBy).distinct().toList());
   }
 
   private static StepView said(Kind kind, String title, String why) {

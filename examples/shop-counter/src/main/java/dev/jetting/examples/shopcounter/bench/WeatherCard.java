@@ -21,9 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * Which main jet and clip in which air, worked out for one machine.
@@ -128,23 +126,13 @@ public record WeatherCard(List<String> heights, List<Row> rows, List<Range> rang
       SetupSheet sheet, Place place, Knowledge known, Map<String, Setting> settings) {
     Setup there = sheet.setup().withAir(place.air());
     MovedSetting moved = known.tuner().move(sheet, there, known.calibration());
-    Optional<Setting> found = safest(sheet, moved.setup().setting(), place, known);
-    String text = text(found.orElse(moved.setup().setting()));
-    found.ifPresent(setting -> settings.put(text, setting));
-    return new Cell(text, found.isPresent(), text.equals(text(there.setting())));
-  }
-
-  /**
-   * A setting that was moved for the level road, or the next richer one, if it serves on climbs.
-   */
-  private static Optional<Setting> safest(
-      SetupSheet sheet, Setting moved, Place place, Knowledge known) {
-    Stream<Setting> richer =
-        Stream.of(Dial.SCREW, Dial.CLIP, Dial.MAIN)
-            .flatMap(dial -> dial.next(sheet.parts(), moved, 1).stream());
-    return Stream.concat(Stream.of(moved), richer)
-        .filter(setting -> serves(sheet, setting, place, known))
-        .findFirst();
+    Setting setting = moved.setup().setting();
+    boolean safe = serves(sheet, setting, place, known);
+    String text = text(setting);
+    if (safe) {
+      settings.put(text, setting);
+    }
+    return new Cell(text, safe, text.equals(text(there.setting())));
   }
 
   private static String text(Setting setting) {
