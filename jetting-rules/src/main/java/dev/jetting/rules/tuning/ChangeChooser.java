@@ -118,7 +118,8 @@ final class ChangeChooser {
       if (distance.isEmpty() || distance.getAsDouble() >= least || !allowed.test(other.setting())) {
         continue;
       }
-      Weighed weighed = new Weighed(
+      Weighed weighed =
+          new Weighed(
               other,
               0,
               distance.getAsDouble(),
@@ -164,7 +165,8 @@ final class ChangeChooser {
 
   /**
    * An alternative on the scales: the safer goes first, then the nearer; of those that are as near
-   * as makes no change worth while, the one that keeps more of what was ridden, then the part with the most authority where it is needed.
+   * as makes no change worth while, the one that keeps more of what was ridden, then the part with
+   * the most authority where it is needed.
    */
   private record Weighed(
       Alternative alternative,

@@ -238,8 +238,7 @@ public final class SessionText {
       items("session.coldest");
     } else if (step instanceof NextStep.Reserved reserved) {
       heading(
-          Message.of(
-              reserved.faults().isEmpty() ? "session.reserved.uphill" : "session.reserved"));
+          Message.of(reserved.faults().isEmpty() ? "session.reserved.uphill" : "session.reserved"));
       left(reserved.left());
       reserved.faults().forEach(fault -> item(fault("session.reserved.may-be", fault)));
       if (reserved.faults().isEmpty()) {

@@ -64,7 +64,9 @@ public record Sign(Setup setup, Observation observation, Kind kind) {
 
   /** Its place in the order of the trade: idle and full throttle first, the overrun last. */
   int place() {
-    return isOverrun() ? Held.MARKS.size() : Held.MARKS.indexOf(Held.nearest(observation.throttle()));
+    return isOverrun()
+        ? Held.MARKS.size()
+        : Held.MARKS.indexOf(Held.nearest(observation.throttle()));
   }
 
   /** Whether a setting has not yet answered it. */

@@ -62,17 +62,34 @@ final class StartFinder {
             .flatMap(List::stream)
             .filter(at -> runs(at, sheet, riskModel))
             .findFirst()
-            .orElseGet(() -> search(within, accepted, riskModel).get(0));
+            .orElseGet(() -> nearest(search(within, accepted, riskModel), sheet, riskModel));
     Setting setting = found.setting();
     SetupSheet start = sheet.withSetup(sheet.setup().withSetting(setting));
     RiskProfile profile = profile(start, riskModel, AssessedSetting.openings());
     return new StartingSetting(
         setting,
         profile,
-        found.standing() != Standing.TOO_LEAN,
+        found.standing() != Standing.TOO_LEAN && holdsOnClimbs(found, sheet, riskModel),
         profile.points().stream().noneMatch(StartFinder::isTooRich),
         nextRicher(setting, sheet.parts()),
         mostTelling(start, profile, AssessedSetting.known(start, riskModel)));
+  }
+
+  /** The first that is not too lean on a climb either; the first of all where each is. */
+  private static FoundSetting nearest(
+      List<FoundSetting> best, SetupSheet sheet, RiskModel riskModel) {
+    return best.stream()
+        .filter(found -> holdsOnClimbs(found, sheet, riskModel))
+        .findFirst()
+        .orElse(best.get(0));
+  }
+
+  private static boolean holdsOnClimbs(FoundSetting found, SetupSheet sheet, RiskModel riskModel) {
+    SetupSheet with = sheet.withSetup(sheet.setup().withSetting(found.setting()));
+    return !AssessedSetting.of(with, riskModel)
+        .worst()
+        .leanRisk()
+        .isMoreThan(sheet.riding().acceptedRisk());
   }
 
   /** The first with which the engine runs: a fifth and a half of what is accepted (assumed). */
@@ -103,11 +120,15 @@ final class StartFinder {
     return point.lambda().isLessThan(point.richLimit());
   }
 
-  /** The best first; at least one, as the sheet's own setting is among the choices. */
+  /**
+   * The best first; at least one, as the sheet's own setting is among the choices. What is accepted
+   * here has the caution in it, and the search is to spend all of it.
+   */
   private static List<FoundSetting> search(SetupSheet sheet, double accepted, RiskModel riskModel) {
     SetupSheet cautious =
         sheet.withRiding(sheet.riding().withAcceptedRisk(Probability.of(accepted)));
     return SettingSearch.of(cautious, choices(cautious), riskModel)
+        .spending(1)
         .best(LOOKED_AT, Run.alone())
         .settings();
   }

@@ -11,8 +11,8 @@ import java.util.Objects;
  *
  * @param setting the setting
  * @param profile its lean risk over the throttle range in the air of the day
- * @param safe whether its lean risk is within what is accepted, and its overrun not too lean, on
- *     each of the days
+ * @param safe whether its lean risk, climbs included, is within what is accepted, and its overrun
+ *     not too lean, on each of the days
  * @param clean whether it is nowhere richer than the engine runs cleanly on, as modelled
  * @param haveAtHand what to have at hand before the first ride, of the parts there are: the next
  *     two bigger main jets and the next bigger pilot jet

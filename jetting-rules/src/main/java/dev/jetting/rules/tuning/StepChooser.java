@@ -212,9 +212,7 @@ final class StepChooser {
 
   private List<RankedFinding> dangers(SetupSheet sheet) {
     Report report =
-        tuner
-            .rulebook()
-            .evaluate(AssessedSetting.of(sheet, tuner.riskModel(), calibration));
+        tuner.rulebook().evaluate(AssessedSetting.of(sheet, tuner.riskModel(), calibration));
     return report.findings().stream()
         .filter(found -> report.verdict().dangers().contains(found.ruleId()))
         .toList();

@@ -43,7 +43,9 @@ class NextChangeProperties {
     change(session)
         .ifPresent(
             change ->
-                assertThat(Alternatives.partsChanged(session.now().setup().setting(), change.setting()))
+                assertThat(
+                        Alternatives.partsChanged(
+                            session.now().setup().setting(), change.setting()))
                     .isEqualTo(1));
   }
 
@@ -141,7 +143,6 @@ class NextChangeProperties {
     Lambda limit = RISK.limits().overrun(setup.engine().need());
     return MixtureModel.of(setup).overrun().lambda().compareTo(limit) <= 0;
   }
-
 
   @Provide
   Arbitrary<TuningSession> sessions() {

@@ -32,8 +32,7 @@ class SessionTextTest {
   private static final Tuner PLUG = Tuner.readingWith(Set.of(Instrument.PLUG));
   private static final Outcome NEVER =
       Outcome.failed(
-          Finding.above(
-                  "setting", Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE)
+          Finding.above("setting", Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE)
               .says("No cart may leave the yard today.", "Wait for tomorrow."));
   private static final Tuner SENSOR = Tuner.readingWith(Set.of(Instrument.WIDEBAND));
 
@@ -125,7 +124,8 @@ class SessionTextTest {
     assertThat(SessionText.of(session, SENSOR))
         .contains("Nothing to test or change\n- Full throttle was read on this setting")
         .containsPattern(
-            "The lean risk that is left is .*%, with climbs and with the faults that are not ruled out")
+            "The lean risk that is left is .*%, with climbs and with the faults that are not ruled"
+                + " out")
         .contains("coldest morning");
   }
 

@@ -249,7 +249,6 @@ class TunerProperties {
         .orElseThrow();
   }
 
-
   private static Taken last(List<Taken> taken) {
     return taken.get(taken.size() - 1);
   }

@@ -21,9 +21,11 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The order and the refusals of the trade (common practice, no source). */
@@ -120,6 +122,34 @@ class TunerTest {
     NextChange change = Sessions.change(PLUG.next(session)).orElseThrow();
     assertThat(change.part()).isEqualTo(MeteringPart.MAIN_JET);
     assertThat(change.setting().mainJet().hundredths()).isEqualTo(140);
+  }
+
+  /** The ends first: no slide, and no test at an eighth or on the overrun, before the main jet. */
+  @ParameterizedTest
+  @MethodSource("richAtFull")
+  void next_richAtFullThrottle_leansTheMainJetBeforeAnythingElse(Evidence rich) {
+    SetupSheet sheet =
+        Workshop.sheet(START.setup().setting().withMainJet(JetBore.ofHundredths(142)));
+    TuningSession session = Sessions.begin(sheet);
+    NextStep step = PLUG.next(session);
+    List<String> ridden = new ArrayList<>();
+    while (Sessions.change(step).isEmpty()) {
+      Sessions.test(step).ifPresent(test -> ridden.add(test.kind() + " " + test.throttle()));
+      session =
+          Sessions.take(
+              session,
+              step,
+              (now, test) -> test.throttle().equals(ThrottleOpening.FULL) ? rich : good(test));
+      step = PLUG.next(session);
+    }
+    assertThat(Sessions.change(step).orElseThrow().part()).isEqualTo(MeteringPart.MAIN_JET);
+    assertThat(Sessions.change(step).orElseThrow().setting().mainJet().hundredths()).isEqualTo(140);
+    assertThat(ridden).startsWith("IDLE 0", "PLUG_CHOP 1").doesNotContain("RUN_DOWN 0");
+  }
+
+  static Stream<Evidence> richAtFull() {
+    return Stream.of(
+        new Evidence.Colour(PlugColour.BLACK), new Evidence.Felt(Symptom.FOUR_STROKES));
   }
 
   @Test
@@ -271,7 +301,8 @@ class TunerTest {
         .isThrownBy(() -> new NextStep.Confirmed(more))
         .withMessageContaining("0.2")
         .withMessageContaining("at most what is accepted");
-    assertThatIllegalArgumentException().isThrownBy(() -> new NextStep.LeftRich(List.of(rich), more));
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> new NextStep.LeftRich(List.of(rich), more));
     assertThatIllegalArgumentException()
         .isThrownBy(() -> new NextStep.Reserved(less, List.of(Fault.AIR_LEAK)));
     assertThat(new NextStep.Confirmed(less).isEnd()).isTrue();
