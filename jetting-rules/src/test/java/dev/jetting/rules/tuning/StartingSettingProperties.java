@@ -29,7 +29,6 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
@@ -38,7 +37,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
-import net.jqwik.api.lifecycle.AfterContainer;
+import net.jqwik.api.statistics.Statistics;
 
 /** Any machine that a tuner would believe, with a typical drawer. */
 class StartingSettingProperties {
@@ -47,8 +46,6 @@ class StartingSettingProperties {
   private static final double NEEDLE_JET_BY_BORE = 2.66 / 30;
 
   private static final double NEEDLE_BY_BORE = 2.5 / 30;
-
-  private static final AtomicInteger CLEAN = new AtomicInteger();
 
   private static final Tuner TUNER = Tuner.readingWith(Set.of(Instrument.PLUG));
 
@@ -75,40 +72,35 @@ class StartingSettingProperties {
   /**
    * Typical engines from 80 to 250 cm³ in each state of tune, each with the usual drawer around a
    * setting that nobody tuned: rich at every mark on the coldest day too, and yet it pulls (common
-   * practice, no source). Where the start says that it is clean, it idles as well. It says so of
-   * most engines whose inlet is stated. The band of the others is wide, and a third of them is.
+   * practice, no source). Nine of ten idle and answer at an eighth as modelled.
    */
-  @Property(tries = 10, shrinking = ShrinkingMode.OFF)
-  void start_ofTypicalEngines_isRichEverywhereAndPulls_andIdlesWhereItSaysSo(
+  @Property(tries = 10, shrinking = ShrinkingMode.OFF, seed = "20261128")
+  void start_ofTypicalEngines_isRichEverywhereAndPulls_andNineOfTenIdle(
       @ForAll("typical") SetupSheet sheet) {
     StartingSetting start = TUNER.start(sheet);
     Setup setup = sheet.setup().withSetting(start.setting());
     AssessedSetting assessed = AssessedSetting.of(sheet.withSetup(setup));
     assertThat(start.safe()).isTrue();
+    assertThat(assessed.worst().leanRisk()).isLessThanOrEqualTo(sheet.riding().acceptedRisk());
     for (ThrottleOpening mark : Held.MARKS) {
       double need = setup.engine().need().at(mark).value();
       assertThat(assessed.coldest().nearest(mark).lambda().value())
           .as("coldest day, %s", mark)
           .isLessThan(1.05 * need);
     }
-    if (start.clean()) {
-      CLEAN.incrementAndGet();
-      runsAt(ThrottleOpening.CLOSED, assessed);
-      runsAt(Held.EIGHTH, assessed);
-    }
+    boolean runs = runsAt(ThrottleOpening.CLOSED, assessed) && runsAt(Held.EIGHTH, assessed);
+    assertThat(runs || !start.clean()).isTrue();
+    Statistics.label("runs at idle and an eighth")
+        .collect(runs)
+        .coverage(of -> of.check(true).percentage(share -> share >= 90));
     idlesByTheScrew(setup);
     RiskPoint full = assessed.profile().nearest(ThrottleOpening.FULL);
     assertThat(full.lambda().value()).isGreaterThan(0.85 * full.richLimit().value());
   }
 
-  @AfterContainer
-  static void someStarts_wereClean() {
-    assertThat(CLEAN.get()).isPositive();
-  }
-
-  private static void runsAt(ThrottleOpening throttle, AssessedSetting assessed) {
+  private static boolean runsAt(ThrottleOpening throttle, AssessedSetting assessed) {
     RiskPoint there = assessed.profile().nearest(throttle);
-    assertThat(there.lambda()).isGreaterThanOrEqualTo(there.richLimit());
+    return !there.lambda().isLessThan(there.richLimit());
   }
 
   /** The screw stands in its working range, and a turn of it moves the idle. */
