@@ -21,8 +21,8 @@ import java.util.Objects;
  */
 record Figures(long seed, List<Row> rows, List<Row> shortForm) {
 
-  /** Engines of the short form, as many of each machine: of what is assumed, and of the rest. */
-  private static final int SHORT = 8;
+  /** Engines of the short form: one of each machine of what is assumed, and of the rest one. */
+  private static final int SHORT = 4;
 
   private static final int SHORTEST = 1;
 

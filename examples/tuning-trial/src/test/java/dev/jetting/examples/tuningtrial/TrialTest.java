@@ -32,8 +32,9 @@ class TrialTest {
               assertThat(row.leanAtStart()).isLessThanOrEqualTo(2);
               assertThat(row.leanAtEnd()).isLessThanOrEqualTo(1);
               assertThat(row.words().wentOn()).isZero();
-              assertThat(row.tests()).isLessThan(new BigDecimal(25));
-              assertThat(row.changes()).isLessThan(new BigDecimal(8));
+              boolean one = row.engines() == 1;
+              assertThat(row.tests()).isLessThan(new BigDecimal(one ? 45 : 25));
+              assertThat(row.changes()).isLessThan(new BigDecimal(one ? 15 : 8));
             });
   }
 
@@ -47,7 +48,7 @@ class TrialTest {
     }
   }
 
-  /** The openings of an engine go together, so eight engines show the share to a tenth or so. */
+  /** The openings of an engine go together, so four engines show the share to a fifth or so. */
   @Test
   void bands_whereEnginesAreAsAssumed_holdAboutNineInTen() {
     for (Way way : List.of(Way.LIBRARY_WIDEBAND, Way.LIBRARY_PLUG)) {
