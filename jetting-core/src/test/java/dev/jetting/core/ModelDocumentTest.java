@@ -34,12 +34,15 @@ class ModelDocumentTest {
   void classesNamedBeforeTheirPackage_exist() throws IOException {
     List<String> missing = new ArrayList<>();
     var named =
-        Pattern.compile("`core\\.(\\w+)\\.([A-Z]\\w+)`").matcher(Files.readString(DOCUMENT));
+        Pattern.compile("`core\\.([a-z.]+)\\.([A-Z]\\w+)`").matcher(Files.readString(DOCUMENT));
     int found = 0;
     while (named.find()) {
       found++;
       Path source =
-          Path.of("src/main/java/dev/jetting/core", named.group(1), named.group(2) + ".java");
+          Path.of(
+              "src/main/java/dev/jetting/core",
+              named.group(1).replace('.', '/'),
+              named.group(2) + ".java");
       if (!Files.exists(source)) {
         missing.add(named.group());
       }
