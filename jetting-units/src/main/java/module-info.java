@@ -9,6 +9,5 @@ module dev.jetting.units {
   exports dev.jetting.units;
   exports dev.jetting.units.number to
       dev.jetting.core,
-      dev.jetting.rules,
-      dev.jetting.rules.testkit;
+      dev.jetting.rules;
 }

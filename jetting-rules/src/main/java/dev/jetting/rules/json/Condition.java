@@ -18,6 +18,9 @@ sealed interface Condition {
   /** Longer words of a condition swamp what they stand in. */
   int LONGEST_WORDS = 200;
 
+  /** What shows a condition puts some words around it, and a message has its limit. */
+  int DEEPEST_WORDS = 6;
+
   /**
    * Holds the condition, or what it denies, against a setting. To deny is left to the leaves, so
    * that a condition denied twice finds what it finds itself.
@@ -81,7 +84,7 @@ sealed interface Condition {
 
     @Override
     public Message words() {
-      return Message.of("condition.not").with("condition", Argument.words(condition.words()));
+      return Message.of("condition.not").with("condition", part(condition.words()));
     }
 
     @Override
@@ -119,10 +122,12 @@ sealed interface Condition {
 
     private Argument shown() {
       Message all =
-          texts.stream()
-              .map(text -> Message.plain("{text}").with("text", Argument.name(Quote.plain(text))))
-              .reduce(Condition::either)
-              .orElseThrow();
+          chain(
+              "condition.or",
+              texts.stream()
+                  .map(
+                      text -> Message.plain("{text}").with("text", Argument.name(Quote.plain(text))))
+                  .toList());
       return all.text().length() <= LONGEST_WORDS
           ? Argument.words(all)
           : Argument.name(Quote.listed(String.join(", ", texts)));
@@ -267,16 +272,33 @@ sealed interface Condition {
     if (each.size() == 1) {
       return each.get(0).words();
     }
-    Message all =
-        each.stream().map(Condition::words).reduce((a, b) -> pair(key, a, b)).orElseThrow();
-    return Message.of("condition.group").with("condition", Argument.words(all));
+    Message all = chain(key, each.stream().map(Condition::words).toList());
+    return Message.of("condition.group").with("condition", part(all));
   }
 
-  private static Message either(Message first, Message next) {
-    return pair("condition.or", first, next);
+  /** Joined in halves: words in others may stand only some levels deep. */
+  private static Message chain(String key, List<Message> each) {
+    if (each.size() == 1) {
+      return each.get(0);
+    }
+    int half = (each.size() + 1) / 2;
+    return Message.of(key)
+        .with("first", part(chain(key, each.subList(0, half))))
+        .with("next", part(chain(key, each.subList(half, each.size()))));
   }
 
-  private static Message pair(String key, Message first, Message next) {
-    return Message.of(key).with("first", Argument.words(first)).with("next", Argument.words(next));
+  /** Words of words; their English, shortened, where they are too long or stand too deep. */
+  private static Argument part(Message words) {
+    String text = words.text();
+    return text.length() <= LONGEST_WORDS && depth(words) < DEEPEST_WORDS
+        ? Argument.words(words)
+        : Argument.name(Quote.listed(text));
+  }
+
+  private static int depth(Message words) {
+    return words.arguments().values().stream()
+        .mapToInt(value -> value instanceof Argument.Words inner ? 1 + depth(inner.message()) : 0)
+        .max()
+        .orElse(0);
   }
 }

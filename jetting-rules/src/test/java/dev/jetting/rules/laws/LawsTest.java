@@ -27,6 +27,7 @@ import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.text.Message;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ThrottleOpening;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -575,15 +576,15 @@ class LawsTest {
     return Map.entry(pointer, SheetEdits.text(text));
   }
 
+  /** Each finding can be read; all of them are more than a reader of reports takes. */
   @Test
-  void json_onATextThatNoReaderTakes_isViolated() {
-    String unit = "y".repeat(20_000);
+  void json_onMoreFindingsThanAReaderTakes_isViolated() {
     Finding finding =
-        Finding.above(
-                "setting.mainJet", new Measure(2, unit), new Measure(1, unit), ThrottleBand.WHOLE)
-            .says("x", "y");
+        Finding.above("setting.mainJet", Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE)
+            .says("x".repeat(9_000), "y");
+    Finding[] many = Collections.nCopies(1_000, finding).toArray(Finding[]::new);
     Rule endless =
-        rule("endless", setting -> bigMain(setting) ? Outcome.failed(finding) : Outcome.passed());
+        rule("endless", setting -> bigMain(setting) ? Outcome.failed(many) : Outcome.passed());
 
     assertThat(violation(Laws.json(), Candidate.of(endless)).differences()).containsExactly(MAIN);
   }

@@ -69,7 +69,7 @@ record PilotOutlet(
   private double passed(double well, double depression) {
     double fuel = fuel(well);
     double air = bleedFlow(well);
-    double dry = air / (air + fuel);
+    double dry = air == 0 ? 0 : air / (air + fuel);
     double inWell = ambient - well;
     double factor = dry + (1 - dry) / slip;
     Mixture mixture =

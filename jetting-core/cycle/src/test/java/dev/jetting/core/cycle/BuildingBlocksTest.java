@@ -179,7 +179,7 @@ class BuildingBlocksTest {
     double outlet = 1.4e-7;
     double passed = outlet * (AMBIENT - well) / Math.sqrt(Math.E * GAS_TEMPERATURE);
     double bleed = passed / Math.sqrt(2 * AMBIENT / GAS_TEMPERATURE * well);
-    double alpha = 1e24;
+    double alpha = 1e28;
     PilotOutlet pilot =
         new PilotOutlet(
             new Restriction(alpha, 0), 60, bleed, outlet, 1, 740, AMBIENT, GAS_TEMPERATURE);

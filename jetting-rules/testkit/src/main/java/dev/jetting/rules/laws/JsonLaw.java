@@ -1,7 +1,6 @@
 package dev.jetting.rules.laws;
 
 import dev.jetting.rules.Report;
-import dev.jetting.rules.json.JsonInputException;
 import dev.jetting.rules.json.ReportJson;
 
 /** The report through JSON and back. */
@@ -11,11 +10,12 @@ final class JsonLaw {
 
   static LawVerdict check(Experiment experiment) {
     Report report = experiment.candidate().rulebook().evaluate(experiment.before());
-    String json = ReportJson.write(report);
+    String json;
     Report read;
     try {
+      json = ReportJson.write(report);
       read = ReportJson.read(json);
-    } catch (JsonInputException e) {
+    } catch (IllegalArgumentException e) {
       return LawVerdict.violated("", "the report cannot be read back: " + e.getMessage());
     }
     if (!read.equals(report)) {

@@ -16,7 +16,6 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.TradeStyle;
-import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -229,13 +228,13 @@ public record PartChange(MeteringPart part, Way way, double step) {
       case NEEDLE_JET -> "needle jet " + TradeStyle.diameter(s.needleJet().bore());
       case NEEDLE_DIAMETER -> "needle of " + TradeStyle.diameter(s.needle().cylinder());
       case NEEDLE_TAPER ->
-          "first taper of " + Decimals.shortest(s.needle().tapers().get(0).rate()) + " mm/mm";
+          "first taper of " + Numbers.shortest(s.needle().tapers().get(0).rate()) + " mm/mm";
       case CLIP -> TradeStyle.clip(s.clip());
     };
   }
 
   private String size() {
-    return Decimals.shortest(step)
+    return Numbers.shortest(step)
         + switch (part) {
           case PILOT_JET, CUTAWAY, NEEDLE_JET, NEEDLE_DIAMETER, MAIN_JET -> " mm";
           case NEEDLE_TAPER -> " mm/mm";

@@ -16,7 +16,6 @@ import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Probability;
 import dev.jetting.units.TradeStyle;
-import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -247,6 +246,6 @@ final class SheetPropertyTable {
   }
 
   private static String number(double value) {
-    return Decimals.shortest(value);
+    return Numbers.shortest(value);
   }
 }
