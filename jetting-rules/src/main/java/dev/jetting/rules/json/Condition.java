@@ -126,7 +126,8 @@ sealed interface Condition {
               "condition.or",
               texts.stream()
                   .map(
-                      text -> Message.plain("{text}").with("text", Argument.name(Quote.plain(text))))
+                      text ->
+                          Message.plain("{text}").with("text", Argument.name(Quote.plain(text))))
                   .toList());
       return all.text().length() <= LONGEST_WORDS
           ? Argument.words(all)
