@@ -9,7 +9,7 @@ import java.math.MathContext;
  */
 final class Numbers {
 
-  /** A decimal of so many digits is what a person wrote to get a double. */
+  /** A decimal of at most 15 digits is what a person wrote to get a double. */
   private static final int SAFE_DIGITS = 15;
 
   private static final int MOST_DIGITS = 17;
