@@ -27,18 +27,18 @@ record Box(Map<Variable, Interval> numbers, Map<String, Texts> texts, List<Again
   static final Box WHOLE = new Box(Map.of(), Map.of(), List.of());
 
   /** A number of a setting: a measure, and what is taken of it where. */
-  record Variable(MeasureDefinition.Numeric gauge, Optional<Take> take, ThrottleBand where) {
+  record Variable(MeasureDefinition.Numeric definition, Optional<Take> take, ThrottleBand where) {
     static Variable of(Source source, ThrottleBand band) {
-      return source.gauge() instanceof MeasureDefinition.Swept
+      return source.definition() instanceof MeasureDefinition.Swept
           ? new Variable(
-              source.gauge(),
+              source.definition(),
               Optional.of(source.take()),
               source.within().equals(ThrottleBand.WHOLE) ? band : source.within())
-          : new Variable(source.gauge(), Optional.empty(), ThrottleBand.WHOLE);
+          : new Variable(source.definition(), Optional.empty(), ThrottleBand.WHOLE);
     }
 
     Interval range() {
-      Interval range = MeasureRanges.of(gauge);
+      Interval range = MeasureRanges.of(definition);
       return take.equals(Optional.of(Take.MEAN)) ? range.widened() : range;
     }
 
@@ -47,7 +47,7 @@ record Box(Map<Variable, Interval> numbers, Map<String, Texts> texts, List<Again
      * a band is not above what is taken of a part of it, and that is not above the highest.
      */
     boolean isNeverAbove(Variable other) {
-      return gauge.equals(other.gauge)
+      return definition.equals(other.definition)
           && ((take.equals(Optional.of(Take.LOWEST)) && isAllOver(other))
               || (other.take.equals(Optional.of(Take.HIGHEST)) && other.isAllOver(this)));
     }
@@ -129,7 +129,7 @@ record Box(Map<Variable, Interval> numbers, Map<String, Texts> texts, List<Again
 
   /** What a text that is one of some, or none of them, leaves of this box. */
   Box with(OneOf oneOf, boolean wanted) {
-    String name = oneOf.gauge().name();
+    String name = oneOf.definition().name();
     Texts more = new Texts(wanted, ImmutableSet.copyOf(oneOf.texts()));
     Texts was = texts.get(name);
     return new Box(numbers, put(texts, name, was == null ? more : was.and(more)), against);

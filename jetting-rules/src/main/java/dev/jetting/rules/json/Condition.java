@@ -94,17 +94,17 @@ sealed interface Condition {
   }
 
   /** A text that is one of some. */
-  record OneOf(MeasureDefinition.Word gauge, List<String> texts) implements Condition {
+  record OneOf(MeasureDefinition.Word definition, List<String> texts) implements Condition {
     @Override
     public Judgement judge(AssessedSetting setting, boolean wanted) {
-      String text = gauge.text().apply(setting);
+      String text = definition.text().apply(setting);
       boolean is = texts.contains(text);
       if (is == wanted) {
         return Judgement.HOLDS;
       }
       return Judgement.of(
           new Violation(
-              gauge,
+              definition,
               Measure.ratio(1),
               Measure.ratio(0),
               true,
@@ -117,7 +117,7 @@ sealed interface Condition {
 
     @Override
     public Message words() {
-      return Message.of("condition.is").with("measure", gauge.named()).with("texts", shown());
+      return Message.of("condition.is").with("measure", definition.named()).with("texts", shown());
     }
 
     private Argument shown() {
@@ -145,7 +145,7 @@ sealed interface Condition {
     public Judgement judge(AssessedSetting setting, boolean wanted) {
       Optional<Reading> measured = source.read(setting);
       if (measured.isEmpty()) {
-        return Judgement.missing(source.gauge().name());
+        return Judgement.missing(source.definition().name());
       }
       Optional<Double> held = limit.read(setting);
       if (held.isEmpty()) {
@@ -153,10 +153,10 @@ sealed interface Condition {
       }
       double number = measured.get().number();
       boolean within = most ? number <= held.get() : number >= held.get();
-      Dimension dimension = source.gauge().dimension();
+      Dimension dimension = source.definition().dimension();
       Violation violation =
           new Violation(
-              source.gauge(),
+              source.definition(),
               dimension.measure(number),
               dimension.measure(held.get()),
               most == wanted,
@@ -164,7 +164,7 @@ sealed interface Condition {
               dimension.value(number),
               dimension.value(held.get()));
       return within == wanted
-          ? Judgement.holds(violation.margin(source.gauge().name()))
+          ? Judgement.holds(violation.margin(source.definition().name()))
           : Judgement.of(violation);
     }
 
@@ -172,7 +172,7 @@ sealed interface Condition {
     public Message words() {
       return Message.of(most ? "condition.at-most" : "condition.at-least")
           .with("measure", source.words())
-          .with("limit", limit.words(source.gauge().dimension()));
+          .with("limit", limit.words(source.definition().dimension()));
     }
   }
 
@@ -182,24 +182,24 @@ sealed interface Condition {
    * @param take what to take of a measure that has a number at each opening; not read of another
    * @param within where to take it; not read of another
    */
-  record Source(MeasureDefinition.Numeric gauge, Take take, ThrottleBand within) {
+  record Source(MeasureDefinition.Numeric definition, Take take, ThrottleBand within) {
     Optional<Reading> read(AssessedSetting setting) {
-      if (gauge instanceof MeasureDefinition.Swept swept) {
+      if (definition instanceof MeasureDefinition.Swept swept) {
         return swept.read(setting, take, within);
       }
-      return ((MeasureDefinition.Plain) gauge)
+      return ((MeasureDefinition.Plain) definition)
           .number()
           .apply(setting)
           .map(n -> new Reading(n, span(setting)));
     }
 
     Argument words() {
-      return gauge instanceof MeasureDefinition.Swept
+      return definition instanceof MeasureDefinition.Swept
           ? Argument.words(
               Message.of("condition." + Enums.name(take))
-                  .with("measure", gauge.named())
+                  .with("measure", definition.named())
                   .with("throttle", words(within)))
-          : gauge.named();
+          : definition.named();
     }
 
     private static Argument words(ThrottleBand band) {
@@ -248,7 +248,7 @@ sealed interface Condition {
 
     @Override
     public String missing() {
-      return source.gauge().name();
+      return source.definition().name();
     }
 
     @Override

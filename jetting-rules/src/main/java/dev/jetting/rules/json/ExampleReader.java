@@ -79,7 +79,7 @@ final class ExampleReader {
     return require
         .leaves()
         .flatMap(leaf -> leaf instanceof Condition.Bound bound ? Stream.of(bound) : Stream.of())
-        .map(bound -> bound.source().gauge().dimension())
+        .map(bound -> bound.source().definition().dimension())
         .collect(toCollection(() -> EnumSet.noneOf(Dimension.class)));
   }
 }

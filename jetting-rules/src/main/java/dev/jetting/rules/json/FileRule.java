@@ -74,10 +74,10 @@ record FileRule(
     Map<String, Argument> values =
         ImmutableMap.of(
             "limit", violation.limitShown(),
-            "measure", violation.gauge().named(),
+            "measure", violation.definition().named(),
             "measured", violation.measuredShown(),
             "throttle", throttle(violation.where()));
-    Finding.Texts texts = violation.finding(subject.orElse(violation.gauge().name()));
+    Finding.Texts texts = violation.finding(subject.orElse(violation.definition().name()));
     Message advice = Message.of(key(id, "remedy"), remedy.text());
     for (Map.Entry<String, Argument> value : values.entrySet()) {
       texts = texts.with(value.getKey(), value.getValue());

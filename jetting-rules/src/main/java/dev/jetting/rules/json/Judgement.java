@@ -30,7 +30,7 @@ record Judgement(List<Violation> violations, Set<String> missing, Optional<Margi
    * @param most whether the limit is the most allowed; else it is the least
    */
   record Violation(
-      MeasureDefinition gauge,
+      MeasureDefinition definition,
       Measure measured,
       Measure limit,
       boolean most,
@@ -39,7 +39,7 @@ record Judgement(List<Violation> violations, Set<String> missing, Optional<Margi
       Argument limitShown) {
 
     double excess() {
-      return finding(gauge.name()).says("", "").excess();
+      return finding(definition.name()).says("", "").excess();
     }
 
     Margin margin(String subject) {

@@ -356,8 +356,8 @@ final class MeasureDefinitions {
     put(new Swept(name, words, dimension, AssessedSetting::profile, number));
   }
 
-  private void put(MeasureDefinition gauge) {
-    rows.put(gauge.name(), gauge);
+  private void put(MeasureDefinition definition) {
+    rows.put(definition.name(), definition);
   }
 
   private static Engine engine(AssessedSetting s) {

@@ -60,9 +60,9 @@ final class MeasureRanges {
                 Temperature.ofCelsius(-60).kelvin(), Temperature.ofCelsius(60).kelvin()));
   }
 
-  static Interval of(MeasureDefinition.Numeric gauge) {
-    Interval narrower = NARROWER.get(gauge.name());
-    return narrower == null ? of(gauge.dimension()) : narrower;
+  static Interval of(MeasureDefinition.Numeric definition) {
+    Interval narrower = NARROWER.get(definition.name());
+    return narrower == null ? of(definition.dimension()) : narrower;
   }
 
   /** The range of the quantity. A suction can be below zero. */

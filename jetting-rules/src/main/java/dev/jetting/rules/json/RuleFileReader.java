@@ -247,10 +247,10 @@ final class RuleFileReader {
 
     private Condition onMeasure(Path path, ConditionForm form) {
       String name = form.measure().orElseThrow();
-      MeasureDefinition gauge = gauge(path.child("measure"), name);
-      return gauge instanceof MeasureDefinition.Word word
+      MeasureDefinition definition = definition(path.child("measure"), name);
+      return definition instanceof MeasureDefinition.Word word
           ? onText(path, form, word)
-          : onNumber(path, form, (MeasureDefinition.Numeric) gauge);
+          : onNumber(path, form, (MeasureDefinition.Numeric) definition);
     }
 
     private static Condition onText(Path path, ConditionForm form, MeasureDefinition.Word word) {
@@ -269,12 +269,15 @@ final class RuleFileReader {
       return new Condition.OneOf(word, List.copyOf(texts));
     }
 
-    private Condition onNumber(Path path, ConditionForm form, MeasureDefinition.Numeric gauge) {
+    private Condition onNumber(
+        Path path, ConditionForm form, MeasureDefinition.Numeric definition) {
       if (form.is().isPresent() || form.oneOf().isPresent()) {
         throw new Misplaced(
-            path, "condition on " + gauge.name() + ", which is a number", "atMost and atLeast");
+            path,
+            "condition on " + definition.name() + ", which is a number",
+            "atMost and atLeast");
       }
-      Source source = source(path, gauge, form.take(), form.within());
+      Source source = source(path, definition, form.take(), form.within());
       List<Condition> bounds = new ArrayList<>();
       form.atMost().ifPresent(t -> bounds.add(bound(path.child("atMost"), source, true, t)));
       form.atLeast().ifPresent(t -> bounds.add(bound(path.child("atLeast"), source, false, t)));
@@ -293,46 +296,49 @@ final class RuleFileReader {
     }
 
     private static Limit fixed(Source source, Threshold.Stated stated) {
-      return new Condition.Fixed(source.gauge().dimension().read(stated.text()));
+      return new Condition.Fixed(source.definition().dimension().read(stated.text()));
     }
 
     private Limit scaled(Path path, Source source, Threshold.OtherMeasure other) {
       Path named = path.child("measure");
-      if (!(gauge(named, other.measure()) instanceof MeasureDefinition.Numeric gauge)) {
+      if (!(definition(named, other.measure()) instanceof MeasureDefinition.Numeric definition)) {
         throw new Misplaced(named, other.measure() + " is a text", "a measure that is a number");
       }
       source
-          .gauge()
+          .definition()
           .dimension()
-          .differsFrom(gauge.dimension())
+          .differsFrom(definition.dimension())
           .ifPresent(
               allowed -> {
                 throw new Misplaced(
                     named,
-                    source.gauge().name() + " held against " + gauge.name(),
+                    source.definition().name() + " held against " + definition.name(),
                     "a measure of the same quantity: " + allowed);
               });
       double times = other.times().orElse(1.0);
       if (!(times > 0 && times <= GREATEST_FACTOR)) {
         throw new Misplaced(path.child("times"), "factor", "more than 0 and at most 1000");
       }
-      return new Condition.Scaled(source(path, gauge, other.take(), other.within()), times);
+      return new Condition.Scaled(source(path, definition, other.take(), other.within()), times);
     }
 
     private Source source(
         Path path,
-        MeasureDefinition.Numeric gauge,
+        MeasureDefinition.Numeric definition,
         Optional<Take> take,
         Optional<ThrottleBand> within) {
-      if (gauge instanceof MeasureDefinition.Swept && take.isEmpty()) {
+      if (definition instanceof MeasureDefinition.Swept && take.isEmpty()) {
         throw new Misplaced(
             path.child("take"),
-            gauge.name() + " has a number at each throttle opening",
+            definition.name() + " has a number at each throttle opening",
             String.join(", ", Enums.names(Take.class)));
       }
-      if (gauge instanceof MeasureDefinition.Plain && (take.isPresent() || within.isPresent())) {
+      if (definition instanceof MeasureDefinition.Plain
+          && (take.isPresent() || within.isPresent())) {
         throw new Misplaced(
-            path, "take or within on " + gauge.name() + ", which is one number", "neither of them");
+            path,
+            "take or within on " + definition.name() + ", which is one number",
+            "neither of them");
       }
       within
           .filter(inner -> !(band.contains(inner.from()) && band.contains(inner.to())))
@@ -343,10 +349,10 @@ final class RuleFileReader {
                     "band beyond the rule's own, which is all that it sees",
                     "from " + band.from() + " to " + band.to());
               });
-      return new Source(gauge, take.orElse(Take.HIGHEST), within.orElse(ThrottleBand.WHOLE));
+      return new Source(definition, take.orElse(Take.HIGHEST), within.orElse(ThrottleBand.WHOLE));
     }
 
-    private static MeasureDefinition gauge(Path path, String name) {
+    private static MeasureDefinition definition(Path path, String name) {
       return MeasureDefinitions.named(name)
           .orElseThrow(
               () ->

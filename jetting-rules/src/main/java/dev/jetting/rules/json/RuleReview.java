@@ -52,8 +52,8 @@ final class RuleReview {
 
   private static String measure(Condition leaf) {
     return leaf instanceof Condition.Bound bound
-        ? bound.source().gauge().name()
-        : ((Condition.OneOf) leaf).gauge().name();
+        ? bound.source().definition().name()
+        : ((Condition.OneOf) leaf).definition().name();
   }
 
   RuleReview(RuleFileForm file, KnownTexts known, Document document) {

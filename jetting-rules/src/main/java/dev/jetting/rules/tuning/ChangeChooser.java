@@ -42,7 +42,7 @@ final class ChangeChooser {
    */
   static final double SHARE_FOR_NEARER = 0.5;
 
-  private final SettingScorer scales;
+  private final SettingScorer scorer;
   private final Setting home;
   private final List<Alternative> others;
 
@@ -56,7 +56,7 @@ final class ChangeChooser {
    * @param home the setting that was ridden; of changes as good, the one that keeps more of it
    */
   ChangeChooser(SetupSheet sheet, Setting home, RiskModel riskModel, Calibration calibration) {
-    scales = new SettingScorer(sheet, riskModel, sheet.calibration(riskModel, calibration));
+    scorer = new SettingScorer(sheet, riskModel, sheet.calibration(riskModel, calibration));
     this.home = home;
     others = Alternatives.to(sheet.setup().setting(), sheet.parts());
   }
@@ -68,27 +68,27 @@ final class ChangeChooser {
 
   /** Whether the setting needs no safer one. */
   boolean accepts() {
-    return scales.excess(scales.setting(), 0).isPresent();
+    return scorer.excess(scorer.setting(), 0).isPresent();
   }
 
-  SettingScorer scales() {
-    return scales;
+  SettingScorer scorer() {
+    return scorer;
   }
 
   /** The safer change among those that are allowed. */
   Optional<NextChange> safer(Predicate<Setting> allowed) {
-    double now = scales.excess(scales.setting(), Double.MAX_VALUE).orElseThrow();
-    RiskPoint worst = scales.worst(scales.setting());
+    double now = scorer.excess(scorer.setting(), Double.MAX_VALUE).orElseThrow();
+    RiskPoint worst = scorer.worst(scorer.setting());
     Optional<Weighed> best = Optional.empty();
     for (Alternative other : others) {
       double most = best.map(Weighed::excess).orElse(now);
-      OptionalDouble excess = scales.excess(other.setting(), most);
+      OptionalDouble excess = scorer.excess(other.setting(), most);
       if (excess.isEmpty() || excess.getAsDouble() >= now || !allowed.test(other.setting())) {
         continue;
       }
       boolean alike = best.isPresent() && excess.getAsDouble() == most;
       double farthest = alike ? best.get().asNear() : Double.MAX_VALUE;
-      OptionalDouble distance = scales.distance(other.setting(), farthest);
+      OptionalDouble distance = scorer.distance(other.setting(), farthest);
       if (distance.isPresent()) {
         Weighed weighed =
             new Weighed(
@@ -110,11 +110,11 @@ final class ChangeChooser {
   /** The nearer change among those that are allowed. */
   Optional<NextChange> nearer(Predicate<Setting> allowed) {
     double least =
-        scales.distance(scales.setting(), Double.MAX_VALUE).orElseThrow() - WORTH_CHANGING;
+        scorer.distance(scorer.setting(), Double.MAX_VALUE).orElseThrow() - WORTH_CHANGING;
     Optional<Weighed> best = Optional.empty();
     for (Alternative other : others) {
       double farthest = best.map(Weighed::asNear).orElse(least);
-      OptionalDouble distance = scales.distance(other.setting(), farthest);
+      OptionalDouble distance = scorer.distance(other.setting(), farthest);
       if (distance.isEmpty() || distance.getAsDouble() >= least || !allowed.test(other.setting())) {
         continue;
       }
@@ -126,9 +126,9 @@ final class ChangeChooser {
               Alternatives.partsChanged(home, other.setting()),
               0);
       if (best.filter(weighed::comesAfter).isEmpty()
-          && scales.leansAtMost(LeanStep.MOST_LEANING, other.setting())
-          && scales.excess(other.setting(), 0).isPresent()
-          && scales.keepsInHand(other.setting(), SHARE_FOR_NEARER)) {
+          && scorer.leansAtMost(LeanStep.MOST_LEANING, other.setting())
+          && scorer.excess(other.setting(), 0).isPresent()
+          && scorer.keepsInHand(other.setting(), SHARE_FOR_NEARER)) {
         best = Optional.of(weighed);
       }
     }
@@ -138,11 +138,11 @@ final class ChangeChooser {
   /** The nearest change that makes no opening leaner, among those that are allowed. */
   Optional<NextChange> richer(Predicate<Setting> allowed) {
     return others.stream()
-        .filter(to -> scales.leansAtMost(SignedChange.NO_LEANER, to.setting()))
+        .filter(to -> scorer.leansAtMost(SignedChange.NO_LEANER, to.setting()))
         .filter(to -> allowed.test(to.setting()))
         .min(
             comparingDouble(
-                to -> scales.distance(to.setting(), Double.MAX_VALUE).orElse(Double.MAX_VALUE)))
+                to -> scorer.distance(to.setting(), Double.MAX_VALUE).orElse(Double.MAX_VALUE)))
         .map(to -> change(to, NextChange.Reason.RULE));
   }
 
@@ -151,8 +151,8 @@ final class ChangeChooser {
         to.part(),
         to.what(),
         to.setting(),
-        scales.profile(scales.setting()),
-        scales.profile(to.setting()),
+        scorer.profile(scorer.setting()),
+        scorer.profile(to.setting()),
         reason);
   }
 
@@ -164,9 +164,9 @@ final class ChangeChooser {
   }
 
   /**
-   * An alternative on the scales: the safer goes first, then the nearer; of those that are as near
-   * as makes no change worth while, the one that keeps more of what was ridden, then the part with
-   * the most authority where it is needed.
+   * An alternative with its scores: the safer goes first, then the nearer; of those that are as
+   * near as makes no change worth while, the one that keeps more of what was ridden, then the part
+   * with the most authority where it is needed.
    */
   private record Weighed(
       Alternative alternative,

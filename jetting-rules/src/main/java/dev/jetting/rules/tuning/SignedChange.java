@@ -30,24 +30,24 @@ final class SignedChange {
   private static final double WORTH = 0.9;
 
   private final SetupSheet sheet;
-  private final SettingScorer scales;
+  private final SettingScorer scorer;
   private final Findings findings;
 
-  SignedChange(SetupSheet sheet, SettingScorer scales, Findings findings) {
+  SignedChange(SetupSheet sheet, SettingScorer scorer, Findings findings) {
     this.sheet = sheet;
-    this.scales = scales;
+    this.scorer = scorer;
     this.findings = findings;
   }
 
   /** The change that makes an opening richer, and none leaner; empty if no part at hand does. */
   Optional<Alternative> richer(Sign sign) {
-    double missing = sign.missing(scales.setting());
-    double now = sign.lnLambda(scales.setting());
+    double missing = sign.missing(scorer.setting());
+    double now = sign.lnLambda(scorer.setting());
     for (MeteringPart part : TradeOrder.at(sign)) {
       List<Alternative> acting =
           alternatives(part)
               .filter(to -> now - sign.lnLambda(to.setting()) >= Math.min(ACTS, missing))
-              .filter(to -> scales.leansAtMost(NO_LEANER, to.setting()))
+              .filter(to -> scorer.leansAtMost(NO_LEANER, to.setting()))
               .toList();
       Optional<Alternative> enough =
           acting.stream()
@@ -69,12 +69,12 @@ final class SignedChange {
   Optional<Alternative> richer(Hypotheses hypotheses) {
     ThrottleOpening worst = hypotheses.worst(sheet);
     double accepted = sheet.riding().acceptedRisk().value();
-    double now = riskWith(scales.setting(), worst, hypotheses);
+    double now = riskWith(scorer.setting(), worst, hypotheses);
     for (MeteringPart part : TradeOrder.at(worst)) {
       List<Alternative> acting =
           alternatives(part)
               .filter(to -> riskWith(to.setting(), worst, hypotheses) < WORTH * now)
-              .filter(to -> scales.leansAtMost(NO_LEANER, to.setting()))
+              .filter(to -> scorer.leansAtMost(NO_LEANER, to.setting()))
               .toList();
       Optional<Alternative> found =
           acting.stream()
@@ -114,12 +114,12 @@ final class SignedChange {
 
   private boolean isSafeStepTowardsLean(Setting to) {
     return new LeanStep(sheet, findings).allows(to)
-        && scales.leansAtMost(LeanStep.MOST_LEANING, to)
-        && scales.excess(to, 0).isPresent();
+        && scorer.leansAtMost(LeanStep.MOST_LEANING, to)
+        && scorer.excess(to, 0).isPresent();
   }
 
   private Stream<Alternative> alternatives(MeteringPart part) {
-    return Alternatives.to(scales.setting(), sheet.parts()).stream()
+    return Alternatives.to(scorer.setting(), sheet.parts()).stream()
         .filter(to -> to.part() == part);
   }
 }

@@ -68,7 +68,7 @@ final class StepChooser {
     hypotheses = Suppliers.memoize(findings::hypotheses);
     tests = new TestPlan(tuner, session, findings);
     changes = new ChangeChooser(now, tuner.riskModel(), calibration);
-    signed = new SignedChange(now, changes.scales(), findings);
+    signed = new SignedChange(now, changes.scorer(), findings);
   }
 
   NextStep next() {
@@ -184,9 +184,9 @@ final class StepChooser {
     }
     Optional<NextStep> safer =
         changes
-            .safer(to -> changes.scales().leansAtMost(SignedChange.NO_LEANER, to))
+            .safer(to -> changes.scorer().leansAtMost(SignedChange.NO_LEANER, to))
             .map(change -> new NextStep.Change(change, Optional.empty()));
-    return safer.isPresent() || changes.scales().isAcceptedOnTheLevel(now.setup().setting())
+    return safer.isPresent() || changes.scorer().isAcceptedOnTheLevel(now.setup().setting())
         ? safer
         : Optional.of(notAccepted());
   }
@@ -219,7 +219,7 @@ final class StepChooser {
   }
 
   private NextStep notAccepted() {
-    ThrottleOpening worst = changes.scales().worst(now.setup().setting()).mixture().throttle();
+    ThrottleOpening worst = changes.scorer().worst(now.setup().setting()).mixture().throttle();
     return new NextStep.NotToBeRidden(
         Optional.empty(), List.of(), Shopping.richer(now, TradeOrder.at(worst), steps()));
   }

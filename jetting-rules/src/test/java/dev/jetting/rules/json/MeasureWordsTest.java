@@ -25,7 +25,7 @@ class MeasureWordsTest {
   void everyMeasure_hasWordsInEachLanguage_andNoOther() throws IOException {
     Set<Message> measures =
         MeasureDefinitions.all().stream()
-            .map(gauge -> Message.named("measure", gauge.words()))
+            .map(definition -> Message.named("measure", definition.words()))
             .collect(Collectors.toSet());
 
     for (Locale language : Wording.languages()) {

@@ -43,15 +43,17 @@ class MeasuresDocumentTest {
         + MeasureDefinitions.all().stream().map(MeasuresDocumentTest::row).collect(joining());
   }
 
-  private static String row(MeasureDefinition gauge) {
+  private static String row(MeasureDefinition definition) {
     String written =
-        gauge instanceof MeasureDefinition.Numeric number ? number.dimension().allowed() : "text";
+        definition instanceof MeasureDefinition.Numeric number
+            ? number.dimension().allowed()
+            : "text";
     return "| `"
-        + gauge.name()
+        + definition.name()
         + "` | "
-        + gauge.words()
+        + definition.words()
         + " | "
-        + (gauge instanceof MeasureDefinition.Swept ? "yes" : "")
+        + (definition instanceof MeasureDefinition.Swept ? "yes" : "")
         + " | "
         + written
         + " |\n";

@@ -156,11 +156,13 @@ final class RuleFileArbitraries {
         Optional.empty());
   }
 
-  private static Arbitrary<ConditionForm> on(MeasureDefinition gauge) {
-    return gauge instanceof MeasureDefinition.Numeric number ? onNumber(number) : onText(gauge);
+  private static Arbitrary<ConditionForm> on(MeasureDefinition definition) {
+    return definition instanceof MeasureDefinition.Numeric number
+        ? onNumber(number)
+        : onText(definition);
   }
 
-  private static Arbitrary<ConditionForm> onText(MeasureDefinition gauge) {
+  private static Arbitrary<ConditionForm> onText(MeasureDefinition definition) {
     return combine(texts().list().ofMinSize(1).ofMaxSize(3), Arbitraries.of(true, false))
         .as(
             (texts, one) ->
@@ -168,7 +170,7 @@ final class RuleFileArbitraries {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
-                    Optional.of(gauge.name()),
+                    Optional.of(definition.name()),
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
@@ -177,12 +179,12 @@ final class RuleFileArbitraries {
                     one ? Optional.empty() : Optional.of(texts)));
   }
 
-  private static Arbitrary<ConditionForm> onNumber(MeasureDefinition.Numeric gauge) {
+  private static Arbitrary<ConditionForm> onNumber(MeasureDefinition.Numeric definition) {
     return combine(
-            takes(gauge),
-            withins(gauge),
-            thresholds(gauge),
-            thresholds(gauge).optional(),
+            takes(definition),
+            withins(definition),
+            thresholds(definition),
+            thresholds(definition).optional(),
             Arbitraries.of(true, false))
         .as(
             (take, within, one, other, most) ->
@@ -190,7 +192,7 @@ final class RuleFileArbitraries {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
-                    Optional.of(gauge.name()),
+                    Optional.of(definition.name()),
                     take,
                     within,
                     most ? Optional.of(one) : other,
@@ -199,28 +201,29 @@ final class RuleFileArbitraries {
                     Optional.empty()));
   }
 
-  private static Arbitrary<Optional<Take>> takes(MeasureDefinition.Numeric gauge) {
-    return gauge instanceof MeasureDefinition.Swept
+  private static Arbitrary<Optional<Take>> takes(MeasureDefinition.Numeric definition) {
+    return definition instanceof MeasureDefinition.Swept
         ? Arbitraries.of(Take.class).map(Optional::of)
         : Arbitraries.just(Optional.empty());
   }
 
-  private static Arbitrary<Optional<ThrottleBand>> withins(MeasureDefinition.Numeric gauge) {
-    return gauge instanceof MeasureDefinition.Swept
+  private static Arbitrary<Optional<ThrottleBand>> withins(MeasureDefinition.Numeric definition) {
+    return definition instanceof MeasureDefinition.Swept
         ? Arbitraries.of(ThrottleBand.eighths(1, 2), ThrottleBand.eighths(4, 7)).optional()
         : Arbitraries.just(Optional.empty());
   }
 
-  private static Arbitrary<Threshold> thresholds(MeasureDefinition.Numeric gauge) {
-    List<String> texts = TEXTS.getOrDefault(gauge.dimension().unit(), List.of("0.9", "1", "0.05"));
+  private static Arbitrary<Threshold> thresholds(MeasureDefinition.Numeric definition) {
+    List<String> texts =
+        TEXTS.getOrDefault(definition.dimension().unit(), List.of("0.9", "1", "0.05"));
     List<MeasureDefinition.Numeric> alike =
         MeasureDefinitions.all().stream()
             .filter(g -> g instanceof MeasureDefinition.Numeric)
             .map(g -> (MeasureDefinition.Numeric) g)
-            .filter(g -> gauge.dimension().differsFrom(g.dimension()).isEmpty())
+            .filter(g -> definition.dimension().differsFrom(g.dimension()).isEmpty())
             .toList();
     Arbitrary<Threshold> stated =
-        gauge.dimension() == Dimension.OIL
+        definition.dimension() == Dimension.OIL
             ? Arbitraries.of("50:1", "2 %", "no oil").map(Stated::new)
             : Arbitraries.of(texts).map(Stated::new);
     Arbitrary<Threshold> against =

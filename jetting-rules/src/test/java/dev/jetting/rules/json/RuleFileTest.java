@@ -336,18 +336,20 @@ class RuleFileTest {
 
   @Test
   void everyMeasure_canBeReadOnASetting() {
-    for (MeasureDefinition gauge : MeasureDefinitions.all()) {
+    for (MeasureDefinition definition : MeasureDefinitions.all()) {
       String condition =
-          gauge instanceof MeasureDefinition.Word
+          definition instanceof MeasureDefinition.Word
               ? "{\"measure\": \"%s\", \"is\": \"x\"}"
-              : gauge instanceof MeasureDefinition.Swept
+              : definition instanceof MeasureDefinition.Swept
                   ? "{\"measure\": \"%s\", \"take\": \"mean\", \"atMost\":"
                       + " {\"measure\": \"%<s\", \"take\": \"highest\"}}"
                   : "{\"measure\": \"%s\", \"atMost\": {\"measure\": \"%<s\"}}";
 
-      Outcome outcome = only(require(condition.formatted(gauge.name()))).evaluate(ALL_ROUND);
+      Outcome outcome = only(require(condition.formatted(definition.name()))).evaluate(ALL_ROUND);
 
-      assertThat(outcome.status()).as(gauge.name()).isNotIn(Status.BROKEN, Status.NOT_APPLICABLE);
+      assertThat(outcome.status())
+          .as(definition.name())
+          .isNotIn(Status.BROKEN, Status.NOT_APPLICABLE);
     }
   }
 

@@ -296,8 +296,9 @@ class RuleReviewTest {
   void review_ofTooManyCases_keepsSilent() {
     List<String> measures =
         MeasureDefinitions.all().stream()
-            .filter(gauge -> gauge instanceof MeasureDefinition.Plain plain && isSmall(plain))
-            .map(gauge -> "{'measure': '" + gauge.name() + "', 'atMost': '2 mm'}")
+            .filter(
+                definition -> definition instanceof MeasureDefinition.Plain plain && isSmall(plain))
+            .map(definition -> "{'measure': '" + definition.name() + "', 'atMost': '2 mm'}")
             .limit(8)
             .toList();
     String anys =
@@ -317,12 +318,12 @@ class RuleReviewTest {
     assertThat(review("{'all': [" + never + "]}")).hasSize(1);
   }
 
-  private static boolean isSmall(MeasureDefinition.Plain gauge) {
-    Interval range = MeasureRanges.of(gauge);
-    return gauge.dimension().unit().equals("mm")
+  private static boolean isSmall(MeasureDefinition.Plain definition) {
+    Interval range = MeasureRanges.of(definition);
+    return definition.dimension().unit().equals("mm")
         && range.low() < 1
         && range.high() > 2
-        && !gauge.name().equals("setting.mainJet");
+        && !definition.name().equals("setting.mainJet");
   }
 
   private static List<RuleRemark> review(String require) {

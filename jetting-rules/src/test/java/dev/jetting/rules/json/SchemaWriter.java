@@ -294,10 +294,10 @@ final class SchemaWriter {
     definitions.put("textCondition", textCondition());
     for (Dimension dimension : Dimension.values()) {
       for (boolean swept : new boolean[] {false, true}) {
-        List<MeasureDefinition> gauges = gauges(dimension, swept);
-        if (!gauges.isEmpty()) {
+        List<MeasureDefinition> measures = measures(dimension, swept);
+        if (!measures.isEmpty()) {
           String name = conditionName(dimension, swept);
-          definitions.put(name, numberCondition(dimension, swept, gauges));
+          definitions.put(name, numberCondition(dimension, swept, measures));
           kinds.add(NODES.objectNode().put("$ref", "#/$defs/" + name));
         }
       }
@@ -321,7 +321,7 @@ final class SchemaWriter {
     return camel(dimension) + (swept ? "OverThrottle" : "") + "Condition";
   }
 
-  private static List<MeasureDefinition> gauges(Dimension dimension, boolean swept) {
+  private static List<MeasureDefinition> measures(Dimension dimension, boolean swept) {
     return MeasureDefinitions.all().stream()
         .filter(
             g -> g instanceof MeasureDefinition.Numeric number && number.dimension() == dimension)
@@ -346,8 +346,8 @@ final class SchemaWriter {
   }
 
   private ObjectNode numberCondition(
-      Dimension dimension, boolean swept, List<MeasureDefinition> gauges) {
-    ObjectNode schema = only("measure", described(gauges.stream()));
+      Dimension dimension, boolean swept, List<MeasureDefinition> measures) {
+    ObjectNode schema = only("measure", described(measures.stream()));
     ObjectNode properties = schema.withObject("/properties");
     if (swept) {
       schema.withArray("/required").add("take");
@@ -363,10 +363,10 @@ final class SchemaWriter {
     return schema;
   }
 
-  private static ObjectNode described(Stream<? extends MeasureDefinition> gauges) {
+  private static ObjectNode described(Stream<? extends MeasureDefinition> measures) {
     ObjectNode schema = NODES.objectNode();
     ArrayNode choices = schema.putArray("oneOf");
-    gauges.forEach(g -> choices.addObject().put("const", g.name()).put("description", g.words()));
+    measures.forEach(g -> choices.addObject().put("const", g.name()).put("description", g.words()));
     return schema;
   }
 

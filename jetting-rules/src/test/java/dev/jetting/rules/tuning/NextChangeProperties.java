@@ -99,13 +99,13 @@ class NextChangeProperties {
   void change_ofAnUnsafeSetting_takesRiskAway(@ForAll("sessions") TuningSession session) {
     SetupSheet now = session.now();
     var calibration = calibration(session);
-    SettingScorer scales = new SettingScorer(now, RISK, calibration);
-    double before = scales.excess(now.setup().setting(), Double.MAX_VALUE).orElseThrow();
+    SettingScorer scorer = new SettingScorer(now, RISK, calibration);
+    double before = scorer.excess(now.setup().setting(), Double.MAX_VALUE).orElseThrow();
     if (before > 0) {
       change(session)
           .ifPresent(
               change ->
-                  assertThat(scales.excess(change.setting(), Double.MAX_VALUE).orElseThrow())
+                  assertThat(scorer.excess(change.setting(), Double.MAX_VALUE).orElseThrow())
                       .isLessThan(before));
     }
   }
@@ -114,14 +114,14 @@ class NextChangeProperties {
   @Property(tries = 20)
   void scales_givenUpOrNot_sayTheSame(@ForAll("sessions") TuningSession session) {
     SetupSheet now = session.now();
-    SettingScorer scales = new SettingScorer(now, RISK, calibration(session));
+    SettingScorer scorer = new SettingScorer(now, RISK, calibration(session));
     Setting setting = now.setup().setting();
-    double excess = scales.excess(setting, Double.MAX_VALUE).orElseThrow();
-    double distance = scales.distance(setting, Double.MAX_VALUE).orElseThrow();
-    assertThat(scales.excess(setting, excess)).hasValue(excess);
-    assertThat(scales.distance(setting, distance)).hasValue(distance);
-    assertThat(scales.distance(setting, Math.nextDown(distance))).isEmpty();
-    assertThat(scales.excess(setting, excess - 1e-6)).isEmpty();
+    double excess = scorer.excess(setting, Double.MAX_VALUE).orElseThrow();
+    double distance = scorer.distance(setting, Double.MAX_VALUE).orElseThrow();
+    assertThat(scorer.excess(setting, excess)).hasValue(excess);
+    assertThat(scorer.distance(setting, distance)).hasValue(distance);
+    assertThat(scorer.distance(setting, Math.nextDown(distance))).isEmpty();
+    assertThat(scorer.excess(setting, excess - 1e-6)).isEmpty();
   }
 
   private static Calibration calibration(TuningSession session) {
