@@ -26,6 +26,9 @@ module dev.jetting.rules {
 
   uses dev.jetting.rules.RulePack;
 
+  provides com.fasterxml.jackson.databind.Module with
+      dev.jetting.rules.json.JettingModule;
+
   // Its package-private records stand in JSON for types that are no records.
   opens dev.jetting.rules.json to
       com.fasterxml.jackson.databind;

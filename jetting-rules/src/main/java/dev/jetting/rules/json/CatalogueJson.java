@@ -27,7 +27,7 @@ public final class CatalogueJson {
   private static final Codec<Catalogue> CODEC =
       new Codec<>(
           Catalogue.class,
-          JettingModule.ofTexts(),
+          JettingModule.ofReader(),
           CatalogueForm.HEADER,
           new DocumentLimits(8_000_000, 32));
 

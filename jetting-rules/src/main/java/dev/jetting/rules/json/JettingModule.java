@@ -5,36 +5,39 @@ import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.module.SimpleModule;
 import dev.jetting.units.Quantity;
 import java.io.Serial;
-import java.util.Optional;
 import java.util.function.Function;
 
 /**
  * Lets a Jackson mapper of the caller's own write and read setup sheets, reports and everything in
- * them, in the form of {@link ReportJson}. It is strict about the types of this library and leaves
- * all others alone. The exception is {@link Optional}, which it writes as its content or not at
- * all.
+ * them, in the form of {@link SheetJson}, {@link ReportJson} and the others. A mapper finds it by
+ * {@code findAndRegisterModules()}. It is strict about the types of this library and leaves all
+ * others alone.
+ *
+ * <p>What cannot be read throws a {@link JsonInputException}, whose path begins at the value of
+ * this library and whose line and column are 1. Inside of a type of somebody else's, Jackson wraps
+ * it, as it does all exceptions.
  *
  * <p>Not for documents from outside. {@link SheetJson} and {@link ReportJson} have limits of size,
- * reject duplicate fields, report errors in their own words and print the same bytes on every Java.
- * With a mapper of one's own, all that depends on the mapper.
+ * reject duplicate fields and print the same bytes on every Java. With a mapper of one's own, all
+ * that depends on the mapper.
  */
 public final class JettingModule extends SimpleModule {
 
   @Serial private static final long serialVersionUID = 1L;
 
-  /** A module that writes a quantity with a unit as an object of value and unit. */
+  /** A module for a mapper. */
   public JettingModule() {
-    this(new Quantities.MeasureSerializer());
+    this(true);
   }
 
-  /** A module that writes quantities as texts. */
-  static JettingModule ofTexts() {
-    return new JettingModule(new Quantities.TextSerializer());
+  /** A module for a reader that reports errors by the text of the document. */
+  static JettingModule ofReader() {
+    return new JettingModule(false);
   }
 
   /** A module that reads and writes rule files too, and no plain text or number but as written. */
   static JettingModule ofRuleFiles() {
-    JettingModule module = ofTexts();
+    JettingModule module = ofReader();
     module.addForm(Form.RULE_FILE);
     module.addDeserializer(String.class, Scalars.TEXT);
     module.addDeserializer(Double.class, Scalars.NUMBER);
@@ -46,14 +49,12 @@ public final class JettingModule extends SimpleModule {
     return module;
   }
 
-  private JettingModule(JsonSerializer<Quantity<?>> quantities) {
+  private JettingModule(boolean reportsErrors) {
     super("jetting");
-    add(Quantity.class, quantities);
+    add(Quantity.class, new Quantities.TextSerializer());
     Quantities.PARSERS.forEach(this::addQuantity);
     Form.ALL.forEach(this::addForm);
-    add(Optional.class, new Optionals.Serializer());
-    add(Optional.class, new Optionals.Deserializer(null));
-    setDeserializerModifier(new ObjectDeserializer.Modifier());
+    setDeserializerModifier(new ObjectDeserializer.Modifier(reportsErrors));
   }
 
   private void addQuantity(

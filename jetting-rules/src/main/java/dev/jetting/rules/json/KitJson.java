@@ -21,7 +21,7 @@ public final class KitJson {
 
   private static final Codec<Kit> CODEC =
       new Codec<>(
-          Kit.class, JettingModule.ofTexts(), KitForm.HEADER, new DocumentLimits(1_000_000, 16));
+          Kit.class, JettingModule.ofReader(), KitForm.HEADER, new DocumentLimits(1_000_000, 16));
 
   private KitJson() {}
 

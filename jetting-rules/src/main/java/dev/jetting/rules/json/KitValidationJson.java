@@ -22,7 +22,7 @@ public final class KitValidationJson {
   private static final Codec<KitValidation> CODEC =
       new Codec<>(
           KitValidation.class,
-          new JettingModule(),
+          JettingModule.ofReader(),
           Map.of("schemaVersion", String.valueOf(KitValidation.SCHEMA_VERSION)),
           new DocumentLimits(8_000_000, 32));
 

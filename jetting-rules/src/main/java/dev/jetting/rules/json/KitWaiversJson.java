@@ -21,7 +21,7 @@ public final class KitWaiversJson {
   private static final Codec<KitWaiversForm> CODEC =
       new Codec<>(
           KitWaiversForm.class,
-          new JettingModule(),
+          JettingModule.ofReader(),
           KitWaiversForm.HEADER,
           new DocumentLimits(1_000_000, 12));
 

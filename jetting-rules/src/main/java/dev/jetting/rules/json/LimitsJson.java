@@ -35,7 +35,7 @@ public final class LimitsJson {
   private static final Codec<LimitsForm> CODEC =
       new Codec<>(
           LimitsForm.class,
-          JettingModule.ofTexts(),
+          JettingModule.ofReader(),
           LimitsForm.HEADER,
           new DocumentLimits(100_000, 8));
 

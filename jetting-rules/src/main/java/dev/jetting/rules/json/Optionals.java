@@ -35,31 +35,44 @@ final class Optionals {
   static final class Deserializer extends JsonDeserializer<Optional<?>>
       implements ContextualDeserializer {
 
-    private final @Nullable JsonDeserializer<?> content;
+    private final @Nullable JavaType type;
+    private final @Nullable BeanProperty property;
 
-    Deserializer(@Nullable JsonDeserializer<?> content) {
-      this.content = content;
+    /** Looked up when first used: types that hold themselves would have no end otherwise. */
+    private volatile @Nullable JsonDeserializer<?> content;
+
+    Deserializer() {
+      this(null, null);
+    }
+
+    private Deserializer(@Nullable JavaType type, @Nullable BeanProperty property) {
+      this.type = type;
+      this.property = property;
     }
 
     @Override
     public JsonDeserializer<?> createContextual(
-        DeserializationContext context, @Nullable BeanProperty property)
-        throws JsonMappingException {
-      JavaType type = context.getContextualType().containedTypeOrUnknown(0);
-      JsonDeserializer<?> strict =
-          property != null && StrictIntrospector.isOurs(property.getMember())
-              ? StrictIntrospector.reader(type.getRawClass())
-              : null;
-      return new Deserializer(
-          strict == null ? context.findContextualValueDeserializer(type, property) : strict);
+        DeserializationContext context, @Nullable BeanProperty at) {
+      return new Deserializer(context.getContextualType().containedTypeOrUnknown(0), at);
     }
 
     @Override
     public Optional<?> deserialize(JsonParser in, DeserializationContext context)
         throws IOException {
-      return content == null
+      return type == null
           ? (Optional<?>) context.handleUnexpectedToken(Optional.class, in)
-          : Optional.of(content.deserialize(in, context));
+          : Optional.of(content(type, context).deserialize(in, context));
+    }
+
+    private JsonDeserializer<?> content(JavaType of, DeserializationContext context)
+        throws JsonMappingException {
+      JsonDeserializer<?> known = content;
+      if (known == null) {
+        JsonDeserializer<?> strict = StrictIntrospector.reader(of.getRawClass());
+        known = strict == null ? context.findContextualValueDeserializer(of, property) : strict;
+        content = known;
+      }
+      return known;
     }
 
     @Override

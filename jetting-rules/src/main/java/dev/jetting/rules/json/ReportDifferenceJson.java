@@ -19,7 +19,7 @@ public final class ReportDifferenceJson {
   private static final Codec<DifferenceDocument> CODEC =
       new Codec<>(
           DifferenceDocument.class,
-          new JettingModule(),
+          JettingModule.ofReader(),
           DifferenceDocument.HEADER,
           new DocumentLimits(8_000_000, 32));
 

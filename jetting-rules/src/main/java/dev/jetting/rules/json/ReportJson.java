@@ -11,9 +11,9 @@ import java.util.Objects;
  * Reports as JSON, for programs that show, keep or compare them.
  *
  * <p>Fields have the names of the components of {@link Report} and the records below it; {@code
- * schemaVersion} is always {@code 1}. A quantity with a unit is an object such as {@code {"value":
- * 8334.9, "unit": "Pa"}}, one without a unit a plain number. {@code sheet} is a setup sheet that
- * {@link SheetJson} reads.
+ * schemaVersion} is always {@code 1}. A computed quantity with a unit is an object such as {@code
+ * {"value": 8334.9, "unit": "Pa"}}, one without a unit a plain number. {@code sheet} is a setup
+ * sheet as {@link SheetJson} writes it: what people state is a text with its unit.
  *
  * <p>Limits: 8 000 000 characters, nested 200 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.
@@ -23,7 +23,7 @@ public final class ReportJson {
   private static final Codec<Report> CODEC =
       new Codec<>(
           Report.class,
-          new JettingModule(),
+          JettingModule.ofReader(),
           Map.of("schemaVersion", String.valueOf(Report.SCHEMA_VERSION)),
           new DocumentLimits(8_000_000, 200));
 

@@ -26,7 +26,7 @@ public final class SessionJson {
   private static final Codec<TuningSession> CODEC =
       new Codec<>(
           TuningSession.class,
-          JettingModule.ofTexts(),
+          JettingModule.ofReader(),
           SessionForm.HEADER,
           new DocumentLimits(4_000_000, 64));
 

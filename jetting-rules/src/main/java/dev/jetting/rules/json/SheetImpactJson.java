@@ -24,7 +24,7 @@ public final class SheetImpactJson {
   private static final Codec<ImpactForm> CODEC =
       new Codec<>(
           ImpactForm.class,
-          new JettingModule(),
+          JettingModule.ofReader(),
           ImpactForm.HEADER,
           new DocumentLimits(8_000_000, 32));
 

@@ -67,7 +67,7 @@ public final class SheetJson {
   private static final Codec<SetupSheet> CODEC =
       new Codec<>(
           SetupSheet.class,
-          JettingModule.ofTexts(),
+          JettingModule.ofReader(),
           SheetForm.HEADER,
           new DocumentLimits(1_000_000, 32));
 

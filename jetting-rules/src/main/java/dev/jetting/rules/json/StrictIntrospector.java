@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.introspect.Annotated;
 import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
 import com.fasterxml.jackson.databind.introspect.AnnotatedParameter;
 import com.fasterxml.jackson.databind.introspect.NopAnnotationIntrospector;
+import dev.jetting.units.Quantity;
 import java.io.Serial;
 import java.math.BigDecimal;
 import java.util.Optional;
@@ -49,6 +50,9 @@ final class StrictIntrospector extends NopAnnotationIntrospector {
     if (!isOurs(annotated)) {
       return null;
     }
+    if (annotated.getRawType() == Optional.class) {
+      return new Optionals.Deserializer();
+    }
     return annotated instanceof AnnotatedParameter parameter && isId(parameter)
         ? Scalars.ID
         : reader(annotated.getRawType());
@@ -62,8 +66,29 @@ final class StrictIntrospector extends NopAnnotationIntrospector {
 
   @Override
   public @Nullable Object findSerializer(Annotated annotated) {
-    return isOurs(annotated) && annotated.getRawType() == double.class
+    if (!isOurs(annotated)) {
+      return null;
+    }
+    if (annotated.getRawType() == Optional.class) {
+      return new Optionals.Serializer();
+    }
+    return annotated.getRawType() == double.class
         ? Scalars.FINITE_NUMBER
+        : computed(annotated, annotated.getRawType());
+  }
+
+  @Override
+  public @Nullable Object findContentSerializer(Annotated annotated) {
+    JavaType content = isOurs(annotated) ? annotated.getType().getContentType() : null;
+    return content == null ? null : computed(annotated, content.getRawClass());
+  }
+
+  /** What writes a quantity that was computed. */
+  private static @Nullable Object computed(Annotated annotated, Class<?> type) {
+    return Quantity.class.isAssignableFrom(type)
+            && annotated instanceof AnnotatedMember member
+            && Computed.is(member.getDeclaringClass())
+        ? new Quantities.MeasureSerializer()
         : null;
   }
 

@@ -27,7 +27,7 @@ public final class WaiversJson {
   private static final Codec<WaiversForm> CODEC =
       new Codec<>(
           WaiversForm.class,
-          new JettingModule(),
+          JettingModule.ofReader(),
           WaiversForm.HEADER,
           new DocumentLimits(1_000_000, 12));
 

@@ -3,10 +3,10 @@ package dev.jetting.rules.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import com.fasterxml.jackson.core.type.TypeReference;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.SetupSheet;
@@ -17,12 +17,15 @@ import dev.jetting.units.ScrewKind;
 import java.io.IOException;
 import java.time.DayOfWeek;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The module with a mapper of the caller's own. */
 class JettingModuleTest {
 
-  private final ObjectMapper mapper = JsonMapper.builder().addModule(new JettingModule()).build();
+  private final ObjectMapper mapper = new ObjectMapper().findAndRegisterModules();
 
   @Test
   void report_writtenAndRead_isEqual() throws IOException {
@@ -45,46 +48,59 @@ class JettingModuleTest {
     assertThat(mapper.readValue(mapper.writeValueAsString(sheet), SetupSheet.class))
         .isEqualTo(sheet);
     assertThat(mapper.convertValue(sheet, SetupSheet.class)).isEqualTo(sheet);
+    assertThat(mapper.<JsonNode>valueToTree(sheet))
+        .isEqualTo(new ObjectMapper().readTree(SheetJson.write(sheet)));
   }
 
   @Test
   void partOfASheet_standsByItself() throws IOException {
     assertThat(mapper.readValue("{\"bore\": \"2.66 mm\", \"neck\": \"0 mm\"}", NeedleJet.class))
         .isEqualTo(NeedleJet.of(Diameter.ofMillimetres(2.66)));
-    assertThat(mapper.writeValueAsString(Length.ofMillimetres(1.5)))
-        .isEqualTo("{\"value\":1.5,\"unit\":\"mm\"}");
+    assertThat(mapper.writeValueAsString(Length.ofMillimetres(1.5))).isEqualTo("\"1.5 mm\"");
     assertThat(mapper.writeValueAsString(List.of(ScrewKind.AIR, Lambda.of(0.9))))
-        .isEqualTo("[\"air\",0.9]");
+        .isEqualTo("[\"air\",\"0.9\"]");
+  }
+
+  /** The path begins at the value of the library. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          {"bore": "2.66 mm"}                 | $.neck | missing
+          {"bore": "2.66 mm", "neck": null}   | $.neck | null
+          {"bore": 2.66, "neck": "0 mm"}      | $.bore | 2.66
+          {"bore": "2.66 mm", "nek": "0 mm"}  | $.nek  | unknown field "nek"
+          {"bore": "-2 mm", "neck": "0 mm"}   | $.bore | -2 mm
+          """)
+  void partOfASheet_thatIsWrong_isOurError(String json, String path, String problem) {
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> mapper.readValue(json, NeedleJet.class))
+        .withMessageStartingWith(path + ": ")
+        .withMessageContaining(problem)
+        .satisfies(error -> assertThat(error.path()).isEqualTo(path))
+        .satisfies(error -> assertThat(error.allowed()).isNotEmpty());
   }
 
   @Test
-  void partOfASheet_isReadStrictly() {
-    assertThatExceptionOfType(JsonMappingException.class)
-        .isThrownBy(() -> mapper.readValue("{\"bore\": \"2.66 mm\"}", NeedleJet.class));
+  void errorInsideOfATypeOfOthers_isTheCauseOfJacksons() {
     assertThatExceptionOfType(JsonMappingException.class)
         .isThrownBy(
-            () -> mapper.readValue("{\"bore\": \"2.66 mm\", \"neck\": null}", NeedleJet.class));
-    assertThatExceptionOfType(JsonMappingException.class)
-        .isThrownBy(() -> mapper.readValue("{\"bore\": 2.66, \"neck\": \"0 mm\"}", NeedleJet.class))
-        .withMessageContaining("diameter \"2.66\" cannot be read");
+            () -> mapper.readValue("[{\"bore\": 1}]", new TypeReference<List<NeedleJet>>() {}))
+        .havingCause()
+        .isInstanceOf(JsonInputException.class)
+        .withMessageStartingWith("$.bore: ");
   }
 
-  @Test
-  void sheetOfAnotherFormatOrVersion_isRefused() {
-    assertThatExceptionOfType(JsonMappingException.class)
-        .isThrownBy(
-            () ->
-                mapper.readValue(
-                    Documents.edited("bare-sheet.json", "jetting setup sheet", "poem"),
-                    SetupSheet.class))
-        .withMessageContaining("allowed \"jetting setup sheet\"");
-    assertThatExceptionOfType(JsonMappingException.class)
-        .isThrownBy(
-            () ->
-                mapper.readValue(
-                    Documents.edited("bare-sheet.json", "Version\": 1", "Version\": 3"),
-                    SetupSheet.class))
-        .withMessageContaining("schemaVersion 3: allowed 1");
+  @ParameterizedTest
+  @CsvSource({
+    "jetting setup sheet, poem",
+    "'Version\": 1', 'Version\": 3'",
+  })
+  void sheetOfAnotherFormatOrVersion_isRefused(String old, String other) {
+    String document = Documents.edited("bare-sheet.json", old, other);
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> mapper.readValue(document, SetupSheet.class));
   }
 
   @Test
@@ -101,5 +117,10 @@ class JettingModuleTest {
     assertThat(mapper.writeValueAsString(DayOfWeek.MONDAY)).isEqualTo("\"MONDAY\"");
     assertThat(mapper.writeValueAsString(Double.NaN))
         .isEqualTo(plain.writeValueAsString(Double.NaN));
+    // Jackson's own module for them is the caller's to register.
+    assertThatExceptionOfType(JsonMappingException.class)
+        .isThrownBy(() -> plain.writeValueAsString(Optional.of("x")));
+    assertThatExceptionOfType(JsonMappingException.class)
+        .isThrownBy(() -> mapper.writeValueAsString(Optional.of("x")));
   }
 }
