@@ -26,13 +26,18 @@ public record ProvenObservation(ThrottleOpening throttle, Evidence evidence) {
    *
    * @param throttle throttle opening
    * @param evidence plug colour, measured λ, symptom or exhaust temperature; or that it ran well
+   * @throws IllegalArgumentException if an idle was observed with the throttle open
    */
   public ProvenObservation {
     Objects.requireNonNull(throttle, "throttle");
     Objects.requireNonNull(evidence, "evidence");
+    if (!evidence.fits(throttle)) {
+      throw new IllegalArgumentException(
+          "throttle opening of a proven idle " + throttle + ": allowed closed, 0 %");
+    }
   }
 
-  /** The reading that it amounts to; empty for an overrun. */
+  /** The reading that it amounts to; empty for what says nothing of the mixture. */
   Optional<Reading> reading(Setup then, Meanings meanings) {
     return evidence.reading(then, throttle, then.engine().loadLine().at(throttle), meanings);
   }

@@ -1,6 +1,7 @@
 package dev.jetting.rules.json;
 
 import dev.jetting.rules.tuning.Evidence;
+import dev.jetting.rules.tuning.IdleAnswer;
 import dev.jetting.rules.tuning.PlugColour;
 import dev.jetting.rules.tuning.RunDown;
 import dev.jetting.rules.tuning.Symptom;
@@ -16,6 +17,7 @@ import java.util.stream.Stream;
  * @param colour colour of the plug after a plug chop
  * @param symptom how the engine feels
  * @param exhaustTemperature the exhaust against a good run
+ * @param idle what the idle answered to the screw, or did by itself
  * @param overrun how the engine ran down with the throttle shut
  * @param proven true where an engine has long run well
  */
@@ -24,6 +26,7 @@ record EvidenceForm(
     Optional<PlugColour> colour,
     Optional<Symptom> symptom,
     Optional<ExhaustForm> exhaustTemperature,
+    Optional<IdleAnswer> idle,
     Optional<RunDown> overrun,
     Optional<Boolean> proven) {
 
@@ -37,15 +40,15 @@ record EvidenceForm(
 
   EvidenceForm {
     long kinds =
-        Stream.of(wideband, colour, symptom, exhaustTemperature, overrun, proven)
+        Stream.of(wideband, colour, symptom, exhaustTemperature, idle, overrun, proven)
             .filter(Optional::isPresent)
             .count();
     if (kinds != 1 || proven.filter(is -> !is).isPresent()) {
       throw new IllegalArgumentException(
           "evidence of "
               + kinds
-              + " kinds: allowed one of wideband, colour, symptom, exhaustTemperature, overrun, proven"
-              + " (true)");
+              + " kinds: allowed one of wideband, colour, symptom, exhaustTemperature, idle, overrun,"
+              + " proven (true)");
     }
   }
 
@@ -55,6 +58,7 @@ record EvidenceForm(
         as(Evidence.Colour.class, seen).map(Evidence.Colour::colour),
         as(Evidence.Felt.class, seen).map(Evidence.Felt::symptom),
         as(Evidence.ExhaustTemperature.class, seen).map(e -> new ExhaustForm(e.hotter(), e.good())),
+        as(Evidence.Idle.class, seen).map(Evidence.Idle::answer),
         as(Evidence.Overrun.class, seen).map(Evidence.Overrun::runDown),
         as(Evidence.Proven.class, seen).map(is -> true));
   }
@@ -71,6 +75,7 @@ record EvidenceForm(
         .or(
             () ->
                 exhaustTemperature.map(e -> new Evidence.ExhaustTemperature(e.hotter(), e.good())))
+        .or(() -> idle.map(Evidence.Idle::new))
         .or(() -> overrun.map(Evidence.Overrun::new))
         .orElseGet(Evidence.Proven::new);
   }

@@ -113,6 +113,23 @@ public sealed interface Evidence {
     }
   }
 
+  /**
+   * What the idle of a warm engine answers to the screw, or does by itself. It is observed with the
+   * throttle closed.
+   *
+   * @param answer what it did
+   */
+  record Idle(IdleAnswer answer) implements Evidence {
+    /**
+     * Checks for null.
+     *
+     * @param answer what it did
+     */
+    public Idle {
+      Objects.requireNonNull(answer, "answer");
+    }
+  }
+
   /** Refuses what no engine runs on (assumed: 0.4 to 2). */
   private static Lambda running(Lambda lambda) {
     double value = lambda.value();
@@ -129,17 +146,32 @@ public sealed interface Evidence {
   }
 
   /**
+   * Returns whether it can be seen at a throttle opening. An idle is seen with the throttle closed.
+   *
+   * @param throttle throttle opening
+   * @return false for an idle with the throttle open
+   */
+  default boolean fits(ThrottleOpening throttle) {
+    return !(this instanceof Idle) || throttle.equals(ThrottleOpening.CLOSED);
+  }
+
+  /**
    * The reading that this amounts to.
    *
    * @param setup engine, setting, air and fuel when it was seen
    * @param throttle throttle opening
    * @param speed engine speed, more than zero
    * @param meanings what colours and symptoms mean
-   * @return the reading; empty for an overrun
+   * @return the reading; empty for an overrun, and for an idle that says nothing of the mixture
    * @throws IllegalArgumentException if the speed is zero
    */
   default Optional<Reading> reading(
       Setup setup, ThrottleOpening throttle, EngineSpeed speed, Meanings meanings) {
+    if (this instanceof Idle idle) {
+      return Optional.of(idle.answer())
+          .filter(IdleAnswer::isOfMixture)
+          .map(answer -> answer.meaning(ScrewReach.of(setup)).reading(setup, throttle, speed));
+    }
     return this instanceof Overrun
         ? Optional.empty()
         : Optional.of(underLoad(setup, throttle, speed, meanings));

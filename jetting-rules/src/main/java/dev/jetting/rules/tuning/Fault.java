@@ -9,13 +9,18 @@ import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * A fault that no part of the setting is to blame for, as a hypothesis: what it looks like over the
  * throttle range, and which check settles it. The ranges are common practice, no source.
  */
 public enum Fault {
-  /** False air: leanest at small openings, because the leak is as large as ever there. */
+  /**
+   * False air: leanest at small openings, because the leak is as large as ever there. At a seal of
+   * the crankshaft it draws at any opening. At a flange it draws by the depression behind the
+   * slide, so that its share of the air falls as the slide opens.
+   */
   AIR_LEAK(Check.AIR_LEAK, true, 0, 8),
   /** A blocked or wrong pilot jet or passage: lean at small openings alone. */
   PILOT_BLOCKED(Check.JETS_CLEAN, true, 0, 2),
@@ -84,7 +89,12 @@ public enum Fault {
    */
   List<Calibration> on(Calibration sound) {
     return switch (this) {
-      case AIR_LEAK -> disturbed(sound, ThrottleOpening.CLOSED, 0.35, 0.18, 0.08);
+      case AIR_LEAK ->
+          Stream.of(
+                  disturbed(sound, ThrottleOpening.CLOSED, 0.35, 0.18, 0.08),
+                  disturbed(sound, ThrottleOpening.CLOSED, 0.08, 0.30, 0.12))
+              .flatMap(List::stream)
+              .toList();
       case PILOT_BLOCKED -> disturbed(sound, ThrottleOpening.CLOSED, 0.10, 0.28, 0.10);
       case MAIN_BLOCKED -> disturbed(sound, ThrottleOpening.FULL, 0.35, 0.15, 0.07);
       case FUEL_SHORT -> disturbed(sound, ThrottleOpening.FULL, 0.15, 0.15, 0.08);

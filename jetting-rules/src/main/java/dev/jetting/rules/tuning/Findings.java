@@ -139,7 +139,11 @@ final class Findings {
     checks.add(session.checks());
     session.steps().forEach(step -> checks.add(step.checks()));
     boolean whole = known.readings().size() + weighed.size() == all.readings().size();
-    return new Hypotheses(tuner.riskModel(), whole ? all : known.with(weighed), checks);
+    return new Hypotheses(
+        tuner.riskModel(),
+        whole ? all : known.with(weighed),
+        checks,
+        new IdleSigns(session)::likelierWith);
   }
 
   private boolean counts(ReadingGroup group) {

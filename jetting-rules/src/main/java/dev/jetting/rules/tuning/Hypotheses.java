@@ -19,11 +19,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Whether the engine has a fault. There is one hypothesis without a fault, and one for each fault
  * that changes the mixture. Each is weighed by how well the readings fit it (Bayes' rule, on the
- * log marginal likelihood of the Gaussian processes). Two faults at once are left out.
+ * log marginal likelihood of the Gaussian processes) and by signs that are no readings. Two faults
+ * at once are left out.
  *
  * <p>A fault is not jetted around: parts are chosen for an engine without one. What the mixture
  * decides is where to read, when to look for a fault, and which risk is reported at the end.
@@ -53,8 +55,13 @@ final class Hypotheses {
    *
    * @param calibration what the readings teach if there is no fault
    * @param checks each entry a round of checks in which no fault was found
+   * @param likelier how much likelier signs that are no readings are with a fault than without
    */
-  Hypotheses(RiskModel riskModel, Calibration calibration, List<Set<Check>> checks) {
+  Hypotheses(
+      RiskModel riskModel,
+      Calibration calibration,
+      List<Set<Check>> checks,
+      ToDoubleFunction<Fault> likelier) {
     this.riskModel = riskModel;
     double without = calibration.logEvidence();
     List<Hypothesis> odds = new ArrayList<>();
@@ -62,7 +69,7 @@ final class Hypotheses {
     for (Fault fault : Fault.values()) {
       List<Calibration> sizes = fault.on(calibration);
       for (Calibration with : sizes) {
-        double prior = SHARE * missed(fault, checks) / sizes.size();
+        double prior = SHARE * missed(fault, checks) * likelier.applyAsDouble(fault) / sizes.size();
         double fit = StrictMath.exp(with.logEvidence() - without);
         odds.add(new Hypothesis(Optional.of(fault), prior * fit, with));
       }

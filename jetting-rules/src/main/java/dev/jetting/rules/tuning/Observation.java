@@ -19,11 +19,16 @@ public record Observation(ThrottleOpening throttle, EngineSpeed speed, Evidence 
    * @param throttle throttle opening
    * @param speed engine speed, more than zero
    * @param evidence what was seen
-   * @throws IllegalArgumentException if the speed is zero
+   * @throws IllegalArgumentException if the speed is zero, or an idle is observed with the throttle
+   *     open
    */
   public Observation {
     Objects.requireNonNull(throttle, "throttle");
     Objects.requireNonNull(evidence, "evidence");
+    if (!evidence.fits(throttle)) {
+      throw new IllegalArgumentException(
+          "throttle opening of an idle " + throttle + ": allowed closed, 0 %");
+    }
     if (speed.rpm() <= 0) {
       throw new IllegalArgumentException(
           "engine speed of an observation " + speed + ": allowed more than 0 rpm");

@@ -188,7 +188,10 @@ public final class SessionText {
 
   private void look(NextStep.LookForFault look) {
     heading(observed("session.fault", look.observation()));
-    items("session.fault.stop");
+    items(
+        look.observation().evidence() instanceof Evidence.Idle
+            ? "session.fault.idle"
+            : "session.fault.stop");
     look.faults().forEach(fault -> item(fault("session.fault.may-be", fault)));
     items("session.fault.found", "session.fault.not-found");
   }

@@ -25,6 +25,9 @@ final class SignReader {
     if (evidence instanceof Evidence.Overrun) {
       return false;
     }
+    if (evidence instanceof Evidence.Idle idle) {
+      return idle.answer() == IdleAnswer.UNMOVED || idle.answer().isOfMixture();
+    }
     boolean clean = evidence.equals(new Evidence.Felt(Symptom.CLEAN));
     boolean wide = Held.nearest(observation.throttle()).compareTo(Held.SMALL) > 0;
     return !evidence.equals(new Evidence.Felt(Symptom.CRISP)) && !(clean && wide);
@@ -40,6 +43,9 @@ final class SignReader {
     }
     if (evidence instanceof Evidence.Overrun overrun) {
       return kind(overrun.runDown());
+    }
+    if (evidence instanceof Evidence.Idle idle) {
+      return kind(idle.answer());
     }
     return evidence
         .reading(setup, observation.throttle(), observation.speed(), tuner.meanings())
@@ -61,6 +67,14 @@ final class SignReader {
       case BOGS, HESITATES, SURGES, HANGS -> Optional.of(Sign.Kind.LEAN);
       case FOUR_STROKES, STUMBLES -> Optional.of(Sign.Kind.RICH);
       case CLEAN, CRISP -> Optional.empty();
+    };
+  }
+
+  private static Optional<Sign.Kind> kind(IdleAnswer answer) {
+    return switch (answer) {
+      case FASTER_RICHER, BEYOND_RICH -> Optional.of(Sign.Kind.LEAN);
+      case BEYOND_LEAN -> Optional.of(Sign.Kind.RICH);
+      case BEST, FASTER_LEANER, UNMOVED, RACES, RUNS_ON -> Optional.empty();
     };
   }
 

@@ -6,7 +6,6 @@ import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.mixture.MixtureModel;
-import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.PartsAtHand;
@@ -21,7 +20,6 @@ import dev.jetting.rules.search.SettingSearch;
 import dev.jetting.rules.search.Standing;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Probability;
-import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
@@ -43,18 +41,14 @@ final class StartFinder {
   /** How many of the best are looked at for one that runs at idle and an eighth (assumed). */
   private static final int LOOKED_AT = 20;
 
-  /** A screw's working range, turns out (common practice, no source). */
-  private static final double LEAST_TURNS = 0.75;
-
-  private static final double MOST_TURNS = 2.5;
-
   /** Standard deviation of ln λ of the imagined reading that narrows the start (a sensor's). */
   private static final double SHARP = Evidence.Wideband.DEVIATION;
 
   private StartFinder() {}
 
   static StartingSetting find(SetupSheet sheet, RiskModel riskModel) {
-    SetupSheet within = withinScrewRange(sheet);
+    SetupSheet within =
+        sheet.withSetup(sheet.setup().withSetting(ScrewReach.within(sheet.setup().setting())));
     double accepted = sheet.riding().acceptedRisk().value();
     FoundSetting found =
         Arrays.stream(risks(accepted))
@@ -137,29 +131,12 @@ final class StartFinder {
     Choices all = Choices.of(sheet).allOwned();
     return Choices.builder()
         .pilotJets(all.pilotJets())
-        .screws(all.screws().stream().filter(StartFinder::isInRange).toList())
+        .screws(all.screws().stream().filter(ScrewReach::holds).toList())
         .cutaways(all.cutaways())
         .needleJets(all.needleJets())
         .needles(all.needles())
         .mainJets(all.mainJets())
         .build();
-  }
-
-  private static boolean isInRange(ScrewTurns screw) {
-    return screw.turns() >= LEAST_TURNS && screw.turns() <= MOST_TURNS;
-  }
-
-  private static SetupSheet withinScrewRange(SetupSheet sheet) {
-    Setting setting = sheet.setup().setting();
-    Screw screw = setting.screw();
-    double most = Math.min(MOST_TURNS, setting.carburettor().pilot().mostTurns().turns());
-    double turns = Math.min(Math.max(screw.turns().turns(), LEAST_TURNS), most);
-    return isInRange(screw.turns())
-        ? sheet
-        : sheet.withSetup(
-            sheet
-                .setup()
-                .withSetting(setting.withScrew(new Screw(screw.kind(), ScrewTurns.of(turns)))));
   }
 
   /** The opening whose reading takes most off the spread of ln λ over the riding. */

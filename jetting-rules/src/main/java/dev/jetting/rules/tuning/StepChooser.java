@@ -22,6 +22,8 @@ import java.util.stream.Stream;
  * <ol>
  *   <li>After a sign that the engine is being hurt, nothing but what makes that opening richer.
  *   <li>The checks before the first test.
+ *   <li>An idle that races, does not answer to the screw or wants more than it has, and an engine
+ *       that runs on, ask to look for a fault.
  *   <li>A reading that does not fit is taken again; one that still does not fit, or a fault that is
  *       more likely than none, asks to look for it.
  *   <li>A lean sign makes its opening richer; a setting that is not accepted is made safer.
@@ -75,6 +77,7 @@ final class StepChooser {
     return Stream.<Supplier<Optional<NextStep>>>of(
             this::stopped,
             this::checks,
+            this::idle,
             this::reading,
             this::fault,
             this::lean,
@@ -133,6 +136,13 @@ final class StepChooser {
     List<Check> open =
         Arrays.stream(Check.values()).filter(check -> !session.checks().contains(check)).toList();
     return observed || open.isEmpty() ? Optional.empty() : Optional.of(new NextStep.TickOff(open));
+  }
+
+  /** What an idle shows that no jet is the first cause of. */
+  private Optional<NextStep> idle() {
+    return new IdleSigns(session)
+        .toLookInto()
+        .map(seen -> new NextStep.LookForFault(seen, IdleSigns.faults(seen)));
   }
 
   private Optional<NextStep> reading() {

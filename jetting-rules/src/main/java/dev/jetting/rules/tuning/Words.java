@@ -65,7 +65,9 @@ final class Words {
     Stream<String> read =
         instrument == Instrument.FEEL ? Stream.of() : Stream.of("test.idle.instrument");
     return Stream.of(
-            Stream.of("test.idle.warm"), read, Stream.of("test.idle.screw", "test.idle.blip"))
+            Stream.of("test.idle.warm"),
+            read,
+            Stream.of("test.idle.screw", "test.idle.blip", "test.idle.air"))
         .flatMap(keys -> keys);
   }
 
@@ -98,6 +100,9 @@ final class Words {
   /** What was observed, as the rider would say it. */
   static Message observed(Observation observation) {
     Evidence evidence = observation.evidence();
+    if (evidence instanceof Evidence.Idle idle) {
+      return of("seen.idle", idle.answer());
+    }
     return evidence instanceof Evidence.Overrun overrun
         ? of("seen.run-down", overrun.runDown())
         : at(observation.throttle(), seen(evidence));

@@ -21,6 +21,7 @@ import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.tuning.Check;
 import dev.jetting.rules.tuning.Fault;
+import dev.jetting.rules.tuning.IdleAnswer;
 import dev.jetting.rules.tuning.NextChange;
 import dev.jetting.rules.tuning.PlugColour;
 import dev.jetting.rules.tuning.RunDown;
@@ -138,6 +139,7 @@ class BundlesTest {
             names("reason.", NextChange.Reason.values()),
             names("seen.", Symptom.values()),
             names("seen.plug.", PlugColour.values()),
+            names("seen.idle.", IdleAnswer.values()),
             names("seen.run-down.", RunDown.values()),
             Stream.of("lowest", "highest", "mean").map(take -> "condition." + take),
             names("correction.", ErrorSource.values())

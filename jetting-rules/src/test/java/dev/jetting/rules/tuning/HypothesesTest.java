@@ -140,6 +140,6 @@ class HypothesesTest {
                   0.02));
         });
     Calibration calibration = RISK.untried().with(readings);
-    return new Hypotheses(RISK, calibration, checks);
+    return new Hypotheses(RISK, calibration, checks, fault -> 1);
   }
 }

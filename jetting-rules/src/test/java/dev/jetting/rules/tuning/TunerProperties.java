@@ -60,8 +60,14 @@ class TunerProperties {
         case WIDEBAND, EXHAUST_THERMOMETER ->
             new Evidence.Wideband(Lambda.of(0.6 + 0.7 * chance.nextDouble()));
         case PLUG -> new Evidence.Colour(pick(PlugColour.values(), chance));
-        case FEEL -> new Evidence.Felt(pick(Symptom.values(), chance));
+        case FEEL -> felt(test, chance);
       };
+    }
+
+    private static Evidence felt(NextTest test, Random chance) {
+      return test.kind() == NextTest.Kind.IDLE && chance.nextBoolean()
+          ? new Evidence.Idle(pick(IdleAnswer.values(), chance))
+          : new Evidence.Felt(pick(Symptom.values(), chance));
     }
 
     private static <T> T pick(T[] values, Random chance) {

@@ -4,6 +4,7 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
+import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
 
 /**
@@ -13,6 +14,7 @@ import java.util.function.UnaryOperator;
  * @param parts the parts that are really in, for those that the sheet names
  * @param air the air that it really stands in
  * @param shift by how much leaner it runs besides
+ * @param falseAir ln of all the air at idle by that which the slide lets in
  * @param grip how far the slide is open where he means to hold an opening
  */
 record Altered(
@@ -20,6 +22,7 @@ record Altered(
     UnaryOperator<Setting> parts,
     UnaryOperator<Air> air,
     Shift shift,
+    ToDoubleFunction<Setting> falseAir,
     UnaryOperator<ThrottleOpening> grip)
     implements TrueEngine {
 
@@ -36,23 +39,28 @@ record Altered(
         UnaryOperator.identity(),
         UnaryOperator.identity(),
         (setting, air, throttle, speed) -> 0,
+        setting -> 0,
         UnaryOperator.identity());
   }
 
   Altered withParts(UnaryOperator<Setting> other) {
-    return new Altered(sound, other, air, shift, grip);
+    return new Altered(sound, other, air, shift, falseAir, grip);
   }
 
   Altered withAir(UnaryOperator<Air> other) {
-    return new Altered(sound, parts, other, shift, grip);
+    return new Altered(sound, parts, other, shift, falseAir, grip);
   }
 
   Altered withShift(Shift other) {
-    return new Altered(sound, parts, air, other, grip);
+    return new Altered(sound, parts, air, other, falseAir, grip);
+  }
+
+  Altered withFalseAir(ToDoubleFunction<Setting> other) {
+    return new Altered(sound, parts, air, shift, other, grip);
   }
 
   Altered withGrip(UnaryOperator<ThrottleOpening> other) {
-    return new Altered(sound, parts, air, shift, other);
+    return new Altered(sound, parts, air, shift, falseAir, other);
   }
 
   @Override
@@ -77,6 +85,11 @@ record Altered(
     Setting own = parts.apply(setting);
     Air around = air.apply(named);
     return sound.lnOverrun(own, around) + shift.at(own, around, ThrottleOpening.CLOSED, peak());
+  }
+
+  @Override
+  public double falseAir(Setting setting) {
+    return falseAir.applyAsDouble(parts.apply(setting));
   }
 
   @Override

@@ -4,13 +4,17 @@ import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.tuning.Check;
+import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.Fault;
+import dev.jetting.rules.tuning.IdleAnswer;
+import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.NextChange;
 import dev.jetting.rules.tuning.NextStep;
 import dev.jetting.rules.tuning.NextTest;
@@ -18,6 +22,8 @@ import dev.jetting.rules.tuning.Observation;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Optional;
 import java.util.Set;
@@ -28,6 +34,11 @@ final class ByLibrary {
 
   /** More entries than any rider would make. */
   private static final int MOST_ENTRIES = 60;
+
+  /** How far a screw is turned to see what the idle does, turns out. */
+  private static final double SCREW_IN = 0.75;
+
+  private static final double SCREW_OUT = 2.5;
 
   private TrueEngine engine;
   private final Rider rider;
@@ -73,7 +84,7 @@ final class ByLibrary {
         NextTest test = test(next).get();
         said = next instanceof NextStep.CheckReading ? said.withReadAgain() : said;
         said = said.withTest(isLean(session, test));
-        session = session.observing(observation(session, test));
+        session = idling(session, test).observing(observation(session, test));
         tests++;
       } else {
         Setting setting = change(next).setting();
@@ -130,16 +141,44 @@ final class ByLibrary {
         : ((NextStep.Change) step).change();
   }
 
+  /** With an idle that races, where he hears it. */
+  private TuningSession idling(TuningSession session, NextTest test) {
+    double falseAir = engine.falseAir(session.now().setup().setting());
+    return test.kind() == NextTest.Kind.IDLE && rider.hearsItRace(falseAir)
+        ? session.observing(
+            new Observation(test.throttle(), test.speed(), new Evidence.Idle(IdleAnswer.RACES)))
+        : session;
+  }
+
   private Observation observation(TuningSession session, NextTest test) {
     MixtureNeed need = session.now().setup().engine().need();
     double compared =
         test.kind() == NextTest.Kind.RUN_DOWN
             ? riskModel.limits().overrun(need).value()
             : need.at(test.throttle()).value();
+    double needed = StrictMath.log(compared);
+    double ridden = ridden(session, test);
+    Evidence read = rider.read(test, ridden, needed);
+    boolean byTheScrew = test.kind() == NextTest.Kind.IDLE && test.instrument() == Instrument.FEEL;
     return new Observation(
         test.throttle(),
         test.speed(),
-        rider.read(test, ridden(session, test), StrictMath.log(compared)));
+        byTheScrew ? byTheScrew(session, read, ridden, needed) : read);
+  }
+
+  private Evidence byTheScrew(TuningSession session, Evidence felt, double ridden, double needed) {
+    Setting setting = session.now().setup().setting();
+    boolean mixture = setting.carburettor().pilot().screwKind() == ScrewKind.MIXTURE;
+    EngineSpeed idle = session.now().setup().engine().loadLine().at(ThrottleOpening.CLOSED);
+    double in = idleWith(setting, SCREW_IN, idle) - needed;
+    double out = idleWith(setting, SCREW_OUT, idle) - needed;
+    return rider.idle(felt, ridden - needed, mixture ? out : in, mixture ? in : out);
+  }
+
+  private double idleWith(Setting setting, double turns, EngineSpeed idle) {
+    ScrewTurns most = setting.carburettor().pilot().mostTurns();
+    Screw screw = new Screw(setting.screw().kind(), ScrewTurns.of(Math.min(turns, most.turns())));
+    return engine.lnLambda(setting.withScrew(screw), ThrottleOpening.CLOSED, idle);
   }
 
   private boolean isLean(TuningSession session, NextTest test) {

@@ -47,6 +47,11 @@ final class FigureTables {
     return text + wordsOf(onePercent(figures.rows()));
   }
 
+  /** A row by itself, as a line of one of the tables. */
+  static String lineOf(Row row) {
+    return (row.way().byLibrary() ? wordsLine(row) : line(row)).strip();
+  }
+
   private static List<Row> onePercent(List<Row> rows) {
     return rows.stream()
         .filter(row -> row.way().byLibrary() && row.acceptedPercent() == 1)

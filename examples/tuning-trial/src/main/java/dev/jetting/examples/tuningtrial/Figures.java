@@ -50,6 +50,15 @@ record Figures(long seed, List<Row> rows, List<Row> shortForm) {
     return MAPPER.readValue(json, Figures.class);
   }
 
+  /** A row on a line of its own. */
+  static String line(Row row) throws JsonProcessingException {
+    return MAPPER.writeValueAsString(row);
+  }
+
+  static Row readRow(String line) throws JsonProcessingException {
+    return MAPPER.readValue(line, Row.class);
+  }
+
   String json() throws JsonProcessingException {
     var printer = new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
     return MAPPER.writer(printer).writeValueAsString(this) + "\n";

@@ -31,8 +31,13 @@ record Machine(SetupSheet start, SetupSheet takenOver) {
   /** The machines of the trial, for owners who accept a risk. */
   static List<Machine> all(RiskModel riskModel, Probability accepted) {
     return Stream.of("mild-123", "tuned-123", "standard-180", "tuned-248")
-        .map(name -> of(accepting(accepted, SheetJson.read(text(name + ".json"))), riskModel))
+        .map(name -> of(accepting(accepted, fitting(name)), riskModel))
         .toList();
+  }
+
+  /** A machine on a setting that fits the model's engine. */
+  static SetupSheet fitting(String name) {
+    return SheetJson.read(text(name + ".json"));
   }
 
   private static Machine of(SetupSheet sheet, RiskModel riskModel) {

@@ -1,6 +1,7 @@
 package dev.jetting.examples.tuningtrial;
 
 import dev.jetting.rules.tuning.Evidence;
+import dev.jetting.rules.tuning.IdleAnswer;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.Meaning;
 import dev.jetting.rules.tuning.Meanings;
@@ -61,6 +62,21 @@ final class Rider {
   private static final double POPPING = 0.10;
   private static final double DYING = -0.60;
 
+  /** Riders who turn the screw and say what it did, and who hear an idle that races (invented). */
+  private static final double TRIES_THE_SCREW = 0.7;
+
+  /** Standard deviation of how well the best idle is found, in ln λ (invented). */
+  private static final double SCREW = 0.08;
+
+  /** Within this much in ln λ an idle is best (invented). */
+  private static final double BEST = StrictMath.log(1.07);
+
+  /** Standard deviation of how well it is heard how fast an idle is, in ln of the air. */
+  private static final double HEARING = 0.10;
+
+  /** From this much more air on, in ln of the air, an idle races with the slide shut (invented). */
+  private static final double RACING = 0.25;
+
   private final Instrument instrument;
   private final Skill skill;
   private final Chance chance;
@@ -68,6 +84,8 @@ final class Rider {
   private final double sensor;
   private final PlugColour unseen;
   private final PlugColour seenInstead;
+  private final boolean triesTheScrew;
+  private final Chance atIdle;
 
   Rider(Instrument instrument, Skill skill, long seed) {
     this.instrument = instrument;
@@ -80,6 +98,8 @@ final class Rider {
     int colour = 1 + own.below(colours.size() - 2);
     unseen = colours.get(colour);
     seenInstead = colours.get(colour + (own.happens(0.5) ? 1 : -1));
+    triesTheScrew = own.happens(TRIES_THE_SCREW);
+    atIdle = Chance.of(seed, "idle");
   }
 
   Instrument instrument() {
@@ -97,6 +117,43 @@ final class Rider {
       case FEEL -> new Evidence.Felt(felt(test.throttle(), leaner));
       case PLUG -> new Evidence.Colour(colour(leaner));
     };
+  }
+
+  /**
+   * What the idle answers to the screw, for riders who read with nothing better.
+   *
+   * @param seen what he felt before he turned the screw
+   * @param leaner by how much leaner than needed in ln λ
+   * @param leanerAtRichEnd the same with the screw at the rich end of its range
+   * @param leanerAtLeanEnd the same with the screw at its lean end
+   * @return the answer, or what he felt where he does not try, or the idle is plainly rich
+   */
+  Evidence idle(Evidence seen, double leaner, double leanerAtRichEnd, double leanerAtLeanEnd) {
+    double off = atIdle(SCREW);
+    if (!triesTheScrew || seen.equals(new Evidence.Felt(Symptom.STUMBLES))) {
+      return seen;
+    }
+    if (leanerAtRichEnd + off > BEST) {
+      return new Evidence.Idle(IdleAnswer.BEYOND_RICH);
+    }
+    if (leanerAtLeanEnd + off < -BEST) {
+      return new Evidence.Idle(IdleAnswer.BEYOND_LEAN);
+    }
+    if (Math.abs(leaner + off) <= BEST) {
+      return new Evidence.Idle(IdleAnswer.BEST);
+    }
+    return new Evidence.Idle(
+        leaner + off > 0 ? IdleAnswer.FASTER_RICHER : IdleAnswer.FASTER_LEANER);
+  }
+
+  /** Whether he says that the idle races where the engine draws so much air past the slide. */
+  boolean hearsItRace(double falseAir) {
+    double heard = falseAir + atIdle(HEARING);
+    return triesTheScrew && heard > RACING;
+  }
+
+  private double atIdle(double deviation) {
+    return skill.heavyTails ? atIdle.heavy(deviation) : atIdle.normal(deviation);
   }
 
   private Evidence wideband(double lnLambda) {

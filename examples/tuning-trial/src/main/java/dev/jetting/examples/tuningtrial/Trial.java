@@ -25,12 +25,8 @@ record Trial(RiskModel riskModel, ModelUncertainty truth, long seed) {
   List<Row> rows(List<World> worlds, int engines, int acceptedPercent) {
     List<Machine> machines = machines(acceptedPercent);
     List<Row> rows = new ArrayList<>();
-    for (World world : worlds) {
-      for (Way way : Way.values()) {
-        if (world.isFor(way)) {
-          rows.add(row(world, way, machines, engines, acceptedPercent));
-        }
-      }
+    for (RowKey key : RowKey.in(worlds, acceptedPercent)) {
+      rows.add(row(key.world(), key.way(), machines, engines, acceptedPercent));
     }
     return rows;
   }

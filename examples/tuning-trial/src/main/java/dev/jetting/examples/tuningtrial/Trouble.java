@@ -54,9 +54,14 @@ enum Trouble {
     @Override
     Altered on(Altered engine, SetupSheet sheet, Chance chance) {
       double area = chance.between(1, 4) * 1e-6;
-      return engine.withShift(
-          (setting, air, throttle, speed) ->
-              leaked(sheet.setup().withSetting(setting).withAir(air), throttle, speed, area));
+      Setup setup = sheet.setup();
+      EngineSpeed idle = setup.engine().loadLine().at(ThrottleOpening.CLOSED);
+      return engine
+          .withShift(
+              (setting, air, throttle, speed) ->
+                  leaked(setup.withSetting(setting).withAir(air), throttle, speed, area))
+          .withFalseAir(
+              setting -> leaked(setup.withSetting(setting), ThrottleOpening.CLOSED, idle, area));
     }
   },
 

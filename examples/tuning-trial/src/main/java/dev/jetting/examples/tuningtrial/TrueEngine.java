@@ -20,6 +20,11 @@ interface TrueEngine {
   /** ln λ in some air with the throttle shut at peak speed, on the pilot's fuel alone. */
   double lnOverrun(Setting setting, Air air);
 
+  /** ln of all the air at idle by that which the slide lets in, in the air of the day. */
+  default double falseAir(Setting setting) {
+    return 0;
+  }
+
   /** How far the slide is open where a rider means to hold an opening. */
   default ThrottleOpening opened(ThrottleOpening meant) {
     return meant;

@@ -6,15 +6,20 @@ import static org.assertj.core.api.Assertions.within;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.tuning.Evidence;
+import dev.jetting.rules.tuning.IdleAnswer;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.NextTest;
 import dev.jetting.rules.tuning.PlugColour;
 import dev.jetting.rules.tuning.RunDown;
+import dev.jetting.rules.tuning.Symptom;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
+import java.util.Collections;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
 /** Riders and engines are what they claim to be. */
@@ -67,6 +72,52 @@ class RiderTest {
     assertThat(runDown(0.6)).isEqualTo(RunDown.POPS);
     assertThat(runDown(-0.05)).isEqualTo(RunDown.CLEAN);
     assertThat(runDown(-1.1)).isEqualTo(RunDown.DIES);
+  }
+
+  /** A share does not try the screw, and says what was felt. */
+  @Test
+  void idle_plainlyLean_isFasterTowardsRich_forMostRiders() {
+    Evidence felt = new Evidence.Felt(Symptom.CLEAN);
+    List<Evidence> said =
+        LongStream.range(0, 400)
+            .mapToObj(seed -> new Rider(Instrument.PLUG, Rider.Skill.AS_ASSUMED, seed))
+            .map(rider -> rider.idle(felt, 0.5, -0.5, 0.9))
+            .toList();
+    assertThat(Collections.frequency(said, felt) / 400.0).isCloseTo(0.3, within(0.08));
+    assertThat(Set.copyOf(said))
+        .containsExactlyInAnyOrder(felt, new Evidence.Idle(IdleAnswer.FASTER_RICHER));
+  }
+
+  @Test
+  void idle_leanAtTheRichEnd_isBeyondIt_andRichAtTheLeanEndBeyondThat() {
+    assertThat(answers(0.9, 0.7, 1.2)).containsOnly(IdleAnswer.BEYOND_RICH);
+    assertThat(answers(-0.9, -1.2, -0.7)).containsOnly(IdleAnswer.BEYOND_LEAN);
+    assertThat(answers(-0.4, -0.8, 0.2)).containsOnly(IdleAnswer.FASTER_LEANER);
+  }
+
+  private static List<IdleAnswer> answers(double leaner, double richEnd, double leanEnd) {
+    return LongStream.range(0, 40)
+        .mapToObj(seed -> new Rider(Instrument.PLUG, Rider.Skill.AS_ASSUMED, seed))
+        .map(rider -> rider.idle(new Evidence.Felt(Symptom.CLEAN), leaner, richEnd, leanEnd))
+        .filter(Evidence.Idle.class::isInstance)
+        .map(seen -> ((Evidence.Idle) seen).answer())
+        .toList();
+  }
+
+  /** Twice the air is heard by all who listen, as much as there should be by hardly one. */
+  @Test
+  void hearsItRace_byTheAirThatIsTooMuch() {
+    assertThat(racing(0.7)).isBetween(0.6, 0.8);
+    assertThat(racing(0)).isLessThan(0.02);
+  }
+
+  private static double racing(double falseAir) {
+    return LongStream.range(0, 1000)
+            .filter(
+                seed ->
+                    new Rider(Instrument.PLUG, Rider.Skill.AS_ASSUMED, seed).hearsItRace(falseAir))
+            .count()
+        / 1000.0;
   }
 
   private static RunDown runDown(double leaner) {

@@ -31,6 +31,16 @@ class TroubleTest {
     assertThat(shut).isGreaterThan(0.1);
   }
 
+  /** What leans the idle is air, and air makes it race. */
+  @Test
+  void airLeak_drawsAsMuchMoreAirAtIdle_andNoOtherTroubleDoes() {
+    double shut = change(Trouble.AIR_LEAK, SETTING, ThrottleOpening.CLOSED);
+
+    assertThat(with(Trouble.AIR_LEAK).falseAir(SETTING)).isCloseTo(shut, within(1e-9));
+    assertThat(with(Trouble.PILOT_BLOCKED).falseAir(SETTING)).isZero();
+    assertThat(sound().falseAir(SETTING)).isZero();
+  }
+
   @Test
   void pilotBlocked_isLeanerWithTheThrottleShut_andHardlyAtFull() {
     double shut = change(Trouble.PILOT_BLOCKED, SETTING, ThrottleOpening.CLOSED);

@@ -1,6 +1,7 @@
 package dev.jetting.examples.shopcounter.web;
 
 import dev.jetting.rules.tuning.Evidence;
+import dev.jetting.rules.tuning.IdleAnswer;
 import dev.jetting.rules.tuning.PlugColour;
 import dev.jetting.rules.tuning.RunDown;
 import dev.jetting.rules.tuning.Symptom;
@@ -47,6 +48,7 @@ final class SeenForm {
     return Stream.of(
             named(PlugColour.values(), key -> key, seen).map(Evidence.Colour::new),
             named(RunDown.values(), key -> "run_" + key, seen).map(Evidence.Overrun::new),
+            named(IdleAnswer.values(), key -> "idle_" + key, seen).map(Evidence.Idle::new),
             named(Symptom.values(), key -> key, seen).map(Evidence.Felt::new))
         .flatMap(Optional::stream)
         .map(Evidence.class::cast)

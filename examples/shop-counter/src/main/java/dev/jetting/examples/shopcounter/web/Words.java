@@ -49,6 +49,18 @@ public final class Words {
           "four_strokes", "it runs like a four-stroke",
           "crisp", "it feels crisp");
 
+  /** What an idle answers to the screw, or does by itself. */
+  public static final Map<String, String> IDLES =
+      words(
+          "idle_best", "best where the screw stands",
+          "idle_faster_richer", "faster with the screw turned richer",
+          "idle_faster_leaner", "faster with the screw turned leaner",
+          "idle_beyond_rich", "wants more than the rich end of the screw",
+          "idle_beyond_lean", "wants more than the lean end of the screw",
+          "idle_unmoved", "the screw changes nothing",
+          "idle_races", "races with the slide shut",
+          "idle_runs_on", "runs on with the ignition off");
+
   /** What stops a ride at once. */
   public static final Map<String, String> ALARMS =
       words(
