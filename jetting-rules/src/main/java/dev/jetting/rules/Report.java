@@ -67,7 +67,7 @@ public record Report(
   public static final int SCHEMA_VERSION = 1;
 
   /** Name and version of the mixture model in MODEL.md and of the risk computed from it. */
-  private static final String MODEL = "jetting slide carburettor 4.1";
+  private static final String MODEL = "jetting slide carburettor 4.2";
 
   /**
    * Copies the lists and checks that they go together.

@@ -3,14 +3,16 @@ package dev.jetting.core.flow;
 /**
  * Mean flow of fuel with inertia under a pulsating suction.
  *
- * <p>Between two limits: a fuel that follows at once, φ Q(peak), and one that feels the mean,
- * Q(mean suction), both with αQ² + βQ = Δ. Where the second is more, its weight is w = u/(1 + u), u
- * = 7 x + 46 x², x = N I/(√(β² + 4αΔ) + 2.2 β), Δ the mean: how many times a turn the column
- * settles. Where the mean suction hardly lifts the fuel, the second is less, and the weight is nine
- * tenths. Its numbers were set by hand: on the column's own equation under waves of the cycle, and
- * on the agreement of the two (CYCLE.md of jetting-core-cycle).
+ * <p>Between two limits: a fuel that follows at once, q = φ Q(peak), and one that feels the mean, s
+ * = Q(mean suction), both with αQ² + βQ = Δ. The flow is q + w (s − q), w = u/(1 + u), u = 7 x + 46
+ * x², x = N I/(√(β² + 4αΔ) + 2.2 β), Δ the mean: how many times a turn the column settles. Where
+ * the mean suction hardly lifts the fuel, the second limit is less by D = q − s. There the weight
+ * goes from w to nine tenths, by the share D/(D + k s) of the way. Its numbers were set by hand: on
+ * the column's own equation under waves of the cycle, and on the agreement of the two (CYCLE.md of
+ * jetting-core-cycle). k is assumed: without it the flow has an edge, where the spread of λ jumps.
  *
- * <p>Flow never falls when α or β falls: both limits rise, and so does w while the second is more.
+ * <p>Flow never falls when α or β falls: both limits rise, and the flow with them. Above q, w rises
+ * too. Below q a higher w takes flow away, which what s itself gains outweighs (MODEL.md, laws).
  */
 public final class PulsedFlow {
 
@@ -18,6 +20,9 @@ public final class PulsedFlow {
   private static final double SQUARE = 46;
   private static final double FRICTION = 2.2;
   private static final double WEAK = 0.9;
+
+  /** k: over what share of the flow the weight changes. */
+  private static final double BLEND = 0.05;
 
   private PulsedFlow() {}
 
@@ -40,12 +45,14 @@ public final class PulsedFlow {
     }
     double root = Math.sqrt(beta * beta + 4 * alpha * mean);
     double slow = 2 * mean / (beta + root);
-    if (slow <= quick) {
-      return quick + WEAK * (slow - quick);
-    }
     double x = inertia / (root + FRICTION * beta);
     double u = x * (LINEAR + SQUARE * x);
-    return quick + u / (1 + u) * (slow - quick);
+    double weight = u / (1 + u);
+    if (slow < quick) {
+      double less = quick - slow;
+      weight += (WEAK - weight) * less / (less + BLEND * slow);
+    }
+    return quick + weight * (slow - quick);
   }
 
   /**
@@ -80,22 +87,29 @@ public final class PulsedFlow {
     double slow = 2 * mean / (beta + root);
     double slowByAlpha = -slow * slow / root;
     double slowByBeta = -slow / root;
-    double weight = WEAK;
-    double weightByAlpha = 0;
-    double weightByBeta = 0;
-    if (slow > quick) {
-      double x = inertia / (root + FRICTION * beta);
-      double u = x * (LINEAR + SQUARE * x);
-      double byRoot =
-          -(LINEAR + 2 * SQUARE * x) * x / (root + FRICTION * beta) / ((1 + u) * (1 + u));
-      weight = u / (1 + u);
-      weightByAlpha = byRoot * 2 * mean / root;
-      weightByBeta = byRoot * (beta / root + FRICTION);
+    double x = inertia / (root + FRICTION * beta);
+    double u = x * (LINEAR + SQUARE * x);
+    double byRoot = -(LINEAR + 2 * SQUARE * x) * x / (root + FRICTION * beta) / ((1 + u) * (1 + u));
+    double weightByAlpha = byRoot * 2 * mean / root;
+    double weightByBeta = byRoot * (beta / root + FRICTION);
+
+    double weight = u / (1 + u);
+    double bySlow = weight;
+    double byQuick = 1 - weight;
+    double byWeight = slow - quick;
+    if (slow < quick) {
+      double less = quick - slow;
+      double width = BLEND * slow;
+      double sum = less + width;
+      double step = WEAK - weight;
+      bySlow += step * less * ((1 + BLEND) * less + 2 * width) / (sum * sum);
+      byQuick -= step * less * (less + 2 * width) / (sum * sum);
+      byWeight *= width / sum;
+      weight += step * less / sum;
     }
     double flow = quick + weight * (slow - quick);
-    double more = slow - quick;
     return new Sensitivity(
-        ((1 - weight) * quickByAlpha + weight * slowByAlpha + weightByAlpha * more) / flow,
-        ((1 - weight) * quickByBeta + weight * slowByBeta + weightByBeta * more) / flow);
+        (byQuick * quickByAlpha + bySlow * slowByAlpha + weightByAlpha * byWeight) / flow,
+        (byQuick * quickByBeta + bySlow * slowByBeta + weightByBeta * byWeight) / flow);
   }
 }

@@ -73,6 +73,34 @@ class PulsedFlowTest {
     assertThat(slow / steady).isCloseTo(Math.sqrt(1 + k * k / 2), within(1e-6));
   }
 
+  /**
+   * Where the two limits meet, the flow over the head has no edge: over a small step its curvature
+   * is nothing beside its slope. With an edge the two would be alike at every step.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {1e6, 1e8, 1e9})
+  void flow_whereTheLimitsMeet_hasNoEdge(double inertia) {
+    double meeting = 0;
+    double above = SHARE * PEAK;
+    for (int i = 0;
+        i < 100;
+        i++) { // slow is above quick without a head, and nothing at the other end
+      double middle = (meeting + above) / 2;
+      if (PATH.flow(SHARE * PEAK - middle) > SHARE * PATH.flow(PEAK - middle)) {
+        meeting = middle;
+      } else {
+        above = middle;
+      }
+    }
+    double step = 1e-3;
+
+    double less = flow(inertia, meeting - step);
+    double middle = flow(inertia, meeting);
+    double more = flow(inertia, meeting + step);
+
+    assertThat(Math.abs(less - 2 * middle + more)).isLessThan(1e-3 * Math.abs(less - more));
+  }
+
   @Test
   void headAbovePeak_stopsTheFuel() {
     assertThat(PulsedFlow.flow(ALPHA, BETA, SHARE, -1, -1, 1e9)).isZero();
@@ -80,6 +108,10 @@ class PulsedFlowTest {
 
   private static double flow(double inertia) {
     return PulsedFlow.flow(ALPHA, BETA, SHARE, PEAK, SHARE * PEAK, inertia);
+  }
+
+  private static double flow(double inertia, double head) {
+    return PulsedFlow.flow(ALPHA, BETA, SHARE, PEAK - head, SHARE * PEAK - head, inertia);
   }
 
   private static double atanh(double x) {

@@ -100,7 +100,9 @@ final class SecondImplementation {
             + jetLength / ((0.089 * 0.089 - usualNeedle * usualNeedle) * disc);
     double settles = turns * fuelRho * column / (steep + 2.2 * friction);
     double weight = 7 * settles + 46 * settles * settles;
-    double slowWeight = mean <= 0 ? 0.9 : slow > quick ? weight / (1 + weight) : 0.9;
+    double settled = weight / (1 + weight);
+    double way = slow >= quick ? 0 : (quick - slow) / (quick - slow + 0.05 * slow);
+    double slowWeight = mean <= 0 ? 0.9 : (1 - way) * settled + way * 0.9;
     main = fuelRho * (quick == 0 ? 0 : (1 - slowWeight) * quick + slowWeight * slow);
 
     PilotCircuit pc = s.carburettor().pilot();
