@@ -10,8 +10,14 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
-/** Judges settings of one sheet, each once. */
+/**
+ * Judges settings of one sheet, each once, and no more than bound the cost of a plan. A search ends
+ * with the best that it has seen then.
+ */
 final class Judge {
+
+  /** A plan looks at some two hundred settings, at three hundred for the poorest ones. */
+  static final int MOST_SETTINGS = 1000;
 
   private final SetupSheet sheet;
   private final Rulebook rulebook;
@@ -31,9 +37,12 @@ final class Judge {
     known.put(start.setting(), Optional.of(judged(start)));
   }
 
-  /** The judged setting; empty where it cannot be assessed. */
+  /** The judged setting; empty where it cannot be assessed, or where it would be one too many. */
   Optional<Judged> of(Setting setting) {
     Optional<Judged> found = known.get(setting);
+    if (found == null && known.size() >= MOST_SETTINGS) {
+      return Optional.empty();
+    }
     if (found == null) {
       found = assessed(setting).map(this::judged);
       known.put(setting, found);

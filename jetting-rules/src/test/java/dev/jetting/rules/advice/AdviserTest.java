@@ -12,7 +12,14 @@ import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.Finding;
+import dev.jetting.rules.Measure;
+import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Plan;
+import dev.jetting.rules.Rule;
+import dev.jetting.units.ThrottleOpening;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Remedy.Direction;
@@ -51,6 +58,54 @@ class AdviserTest {
     assertThat(plan.ending()).isEqualTo(Plan.Ending.NOTHING_TO_DO);
     assertThat(plan.steps()).isEmpty();
     assertThat(plan.text()).isEqualTo("No part needs to be changed.");
+  }
+
+  /** A rule that nothing satisfies, and 500 parts of each kind: the dearest plan there is. */
+  @Test
+  void advise_withDrawersFullOfParts_assessesABoundedNumberOfSettings() {
+    Rule never =
+        Rule.named("never")
+            .judging(
+                setting ->
+                    Outcome.failed(
+                        Finding.above(
+                                "setting",
+                                Measure.ratio(2 + setting.profile().points().get(9).lambda().value()),
+                                Measure.ratio(1),
+                                ThrottleBand.WHOLE)
+                            .says("λ is above 0.", Remedy.Aim.richer(ThrottleOpening.FULL, 0.1))));
+    AtomicInteger assessed = new AtomicInteger();
+    AssessedSetting poor =
+        AssessedSetting.of(
+            TwoHundred.sheet(STANDARD, ALL_ROUND.withMainJet(JetBore.ofMillimetres(0.9)))
+                .withParts(drawers()));
+
+    Adviser.of(Rulebook.of("never", "1", List.of(never)))
+        .assessing(
+            sheet -> {
+              assessed.incrementAndGet();
+              return AssessedSetting.of(sheet);
+            })
+        .advise(poor);
+
+    assertThat(assessed.get()).isLessThan(Judge.MOST_SETTINGS);
+  }
+
+  private static PartsAtHand drawers() {
+    return PartsAtHand.builder()
+        .mainJets(sizes(0.6, 0.004).map(JetBore::ofMillimetres).toList())
+        .pilotJets(sizes(0.3, 0.001).map(JetBore::ofMillimetres).toList())
+        .cutaways(sizes(0.5, 0.015).map(Cutaway::ofMillimetres).toList())
+        .needleJets(sizes(2.55, 0.001).map(TwoHundred::needleJet).toList())
+        .needles(
+            IntStream.range(0, 500)
+                .mapToObj(i -> TwoHundred.needle("needle " + i, 2.3 + i * 0.0005))
+                .toList())
+        .build();
+  }
+
+  private static Stream<Double> sizes(double first, double step) {
+    return IntStream.range(0, 500).mapToObj(i -> Math.rint((first + i * step) * 1e4) / 1e4);
   }
 
   /** A main jet 30 % too big: nothing but the main jet. */
