@@ -11,19 +11,16 @@ import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
-import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Plan;
-import dev.jetting.rules.Rule;
-import dev.jetting.units.ThrottleOpening;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.IntStream;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Remedy.Direction;
 import dev.jetting.rules.Report;
+import dev.jetting.rules.Rule;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.ThrottleBand;
@@ -36,10 +33,13 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.ThrottleOpening;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -70,7 +70,8 @@ class AdviserTest {
                     Outcome.failed(
                         Finding.above(
                                 "setting",
-                                Measure.ratio(2 + setting.profile().points().get(9).lambda().value()),
+                                Measure.ratio(
+                                    2 + setting.profile().points().get(9).lambda().value()),
                                 Measure.ratio(1),
                                 ThrottleBand.WHOLE)
                             .says("λ is above 0.", Remedy.Aim.richer(ThrottleOpening.FULL, 0.1))));

@@ -126,15 +126,15 @@ class KitCoverageTest {
 
   /**
    * The recommended jet and the two above it, which the rule main-jet-kit asks for, stay though no
-   * engine wants two of them. What may go may go at once: the kit is as good without, by the rulebook too.
+   * engine wants two of them. What may go may go at once: the kit is as good without, by the
+   * rulebook too.
    */
   @Test
   void recommendedJetAndThoseInReserve_areNotToBeLeftOut() {
     Kit kit = recommending("main 96", "main 96", "thick needle", "main 108", "main 102");
     KitValidation validation = VALIDATOR.validate(kit, KitDepth.COVERAGE);
 
-    assertThat(coverage(validation).used())
-        .doesNotContain("main 96", "main 102", "thick needle");
+    assertThat(coverage(validation).used()).doesNotContain("main 96", "main 102", "thick needle");
     assertThat(neverUsed(validation)).containsExactly("thick needle");
     KitValidation less =
         VALIDATOR.validate(

@@ -523,8 +523,8 @@ class LawsTest {
   }
 
   /**
-   * Here the mean suction comes to lift more fuel than the waves do. The flow had an edge there: the
-   * spread jumped, and the lean risk with it, by more than 1e-4 the wrong way.
+   * Here the mean suction comes to lift more fuel than the waves do. The flow had an edge there:
+   * the spread jumped, and the lean risk with it, by more than 1e-4 the wrong way.
    */
   @Test
   void leanRisk_whereTheLimitsOfTheFlowMeet_movesTheRightWay() {
