@@ -64,7 +64,8 @@ final class Browser implements AutoCloseable {
         "--no-sandbox",
         "--disable-gpu",
         "--disable-dev-shm-usage",
-        "--window-size=1280,900");
+        "--window-size=1280,900",
+        "--accept-lang=en-GB");
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, java.util.logging.Level.ALL);
     options.setCapability("goog:loggingPrefs", logs);
@@ -254,6 +255,17 @@ final class Browser implements AutoCloseable {
     driver.executeAsyncScript(
         "const done = arguments[0];"
             + "requestAnimationFrame(() => requestAnimationFrame(() => done()))");
+  }
+
+  /** From now on, the languages that the browser asks for. */
+  void asksFor(String languages) {
+    driver.executeCdpCommand("Network.enable", Map.of());
+    driver.executeCdpCommand(
+        "Network.setExtraHTTPHeaders", Map.of("headers", Map.of("Accept-Language", languages)));
+  }
+
+  void forget(String cookie) {
+    driver.manage().deleteCookieNamed(cookie);
   }
 
   /** From now on, how many bytes a second the browser sends at most; -1 for as many as it can. */

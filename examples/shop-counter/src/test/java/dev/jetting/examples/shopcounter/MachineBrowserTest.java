@@ -132,7 +132,7 @@ class MachineBrowserTest extends BrowserTests {
     browser.expectNothingToObjectTo();
     browser.follow("form[action$='/reading'] button");
     assertThat(browser.text(".log")).contains("20 K cooler than on the good run");
-    assertThat(browser.text("nav a[aria-current=true]")).isEqualTo("and an exhaust thermometer");
+    assertThat(browser.text(".tabs a[aria-current=true]")).isEqualTo("and an exhaust thermometer");
   }
 
   @Test

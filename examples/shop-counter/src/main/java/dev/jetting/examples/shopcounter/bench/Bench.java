@@ -3,6 +3,7 @@ package dev.jetting.examples.shopcounter.bench;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.jetting.examples.shopcounter.store.Machine;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.standard.StandardRulebook;
@@ -38,9 +39,10 @@ public record Bench(
    *
    * @param machine the machine
    * @param proposal the setting that is looked at
+   * @param words the language
    * @return the picture
    */
-  public static Bench of(Machine machine, Proposal proposal) {
+  public static Bench of(Machine machine, Proposal proposal, Words words) {
     Knowledge known = Knowledge.of(machine);
     AssessedSetting fitted = known.assess(machine.sheet());
     AssessedSetting looked =
@@ -50,20 +52,21 @@ public record Bench(
         machine,
         proposal,
         report,
-        Verdict.of(report),
-        DayLine.all(looked),
-        findings(report),
-        json(Charts.of(fitted, looked)),
+        Verdict.of(report, words),
+        DayLine.all(looked, words),
+        findings(report, words),
+        json(Charts.of(fitted, looked, words)),
         SpeedTable.of(
             looked.setup(),
             known.riskModel(),
             known.calibration(),
-            looked.sheet().riding().acceptedRisk()));
+            looked.sheet().riding().acceptedRisk(),
+            words));
   }
 
-  private static List<Found> findings(Report report) {
+  private static List<Found> findings(Report report, Words words) {
     List<Found> findings = new ArrayList<>();
-    report.findings().forEach(ranked -> findings.add(Found.of(findings.size() + 1, ranked)));
+    report.findings().forEach(ranked -> findings.add(Found.of(findings.size() + 1, ranked, words)));
     return findings;
   }
 

@@ -3,6 +3,7 @@ package dev.jetting.examples.shopcounter.bench;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.jetting.examples.shopcounter.store.Machine;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.standard.StandardRulebook;
 import java.util.ArrayList;
@@ -50,21 +51,24 @@ public record Beside(Side left, Side right, List<Line> parts, String charts) {
    *
    * @param left one machine
    * @param right the other
+   * @param words the language
    * @return both
    */
-  public static Beside of(Machine left, Machine right) {
+  public static Beside of(Machine left, Machine right, Words words) {
     AssessedSetting one = Knowledge.of(left).assess(left.sheet());
     AssessedSetting other = Knowledge.of(right).assess(right.sheet());
     return new Beside(
-        side(left, one),
-        side(right, other),
-        lines(Cards.setting(one.setup()), Cards.setting(other.setup())),
-        json(List.of(Charts.of(one, one), Charts.of(other, other))));
+        side(left, one, words),
+        side(right, other, words),
+        lines(Cards.setting(one.setup(), words), Cards.setting(other.setup(), words)),
+        json(List.of(Charts.of(one, one, words), Charts.of(other, other, words))));
   }
 
-  private static Side side(Machine machine, AssessedSetting setting) {
+  private static Side side(Machine machine, AssessedSetting setting, Words words) {
     return new Side(
-        machine, Verdict.of(StandardRulebook.rulebook().evaluate(setting)), DayLine.all(setting));
+        machine,
+        Verdict.of(StandardRulebook.rulebook().evaluate(setting), words),
+        DayLine.all(setting, words));
   }
 
   private static List<Line> lines(Map<String, String> left, Map<String, String> right) {

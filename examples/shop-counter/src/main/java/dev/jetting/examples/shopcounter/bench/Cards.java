@@ -3,9 +3,11 @@ package dev.jetting.examples.shopcounter.bench;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.examples.shopcounter.store.Entry;
 import dev.jetting.examples.shopcounter.store.Machine;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.standard.StandardRulebook;
-import dev.jetting.units.TradeStyle;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.units.Displacement;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -39,45 +41,55 @@ public record Cards(
    *
    * @param machine the machine
    * @param log its log, the newest line first
+   * @param words the language
    * @return the cards
    */
-  public static Cards of(Machine machine, List<Entry> log) {
+  public static Cards of(Machine machine, List<Entry> log, Words words) {
     Knowledge known = Knowledge.of(machine);
     var assessed = known.assess(machine.sheet());
     Report report = StandardRulebook.rulebook().evaluate(assessed);
     return new Cards(
         machine,
-        setting(machine.sheet().setup()),
-        setIn(machine.sheet().setup()),
-        DayLine.all(assessed),
-        Verdict.of(report),
+        setting(machine.sheet().setup(), words),
+        setIn(machine.sheet().setup(), words),
+        DayLine.all(assessed, words),
+        Verdict.of(report, words),
         log.stream()
             .filter(entry -> entry.kind() == Entry.Kind.READ)
             .limit(READINGS)
-            .map(entry -> entry.day() + " " + entry.text())
+            .map(entry -> entry.day() + " " + entry.text(words.tag()))
             .toList(),
-        report.cautions(),
-        WeatherCard.of(machine, known));
+        report.cautions(words.wording()),
+        WeatherCard.of(machine, known, words));
   }
 
-  static Map<String, String> setting(Setup setup) {
+  static Map<String, String> setting(Setup setup, Words words) {
     Map<String, String> parts = new LinkedHashMap<>();
     for (Dial dial : Dial.all()) {
-      parts.put(dial.label(), dial.text(setup.setting()));
+      parts.put(words.say(dial.label()), words.say(dial.size(setup.setting())));
     }
-    parts.put("Carburettor", setup.setting().carburettor().id());
-    parts.put("Intake", setup.setting().intake().id());
-    parts.put("Engine", setup.engine().id() + ", " + setup.engine().displacement());
+    parts.put(words.say("cards.carburettor"), setup.setting().carburettor().id());
+    parts.put(words.say("cards.intake"), setup.setting().intake().id());
+    parts.put(
+        words.say("cards.engine"),
+        setup.engine().id() + ", " + words.say(displacement(setup.engine().displacement())));
     return parts;
   }
 
-  private static String setIn(Setup setup) {
-    return TradeStyle.temperature(setup.air().temperature())
-        + ", "
-        + TradeStyle.pressure(setup.air().pressure())
-        + ", "
-        + TradeStyle.humidity(setup.air().humidity())
-        + "; fuel "
-        + setup.fuel();
+  private static Argument displacement(Displacement displacement) {
+    return Argument.exact(displacement.cubicCentimetres(), "cm³");
+  }
+
+  private static String setIn(Setup setup, Words words) {
+    return words.say(
+        "cards.air",
+        "temperature",
+        Argument.temperature(setup.air().temperature()),
+        "pressure",
+        Argument.pressure(setup.air().pressure()),
+        "humidity",
+        Argument.humidity(setup.air().humidity()),
+        "fuel",
+        Argument.fuel(setup.fuel()));
   }
 }

@@ -6,7 +6,10 @@ import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.Diameter;
@@ -25,7 +28,7 @@ import java.util.stream.Stream;
 /** The parts that a rider changes, each with the sizes that exist, from lean to rich. */
 public enum Dial {
   /** The main jet. */
-  MAIN("Main jet") {
+  MAIN {
     @Override
     List<Setting> sizes(PartsAtHand parts, Setting now) {
       return bores(parts.mainJets(), now.mainJet(), MeteringPart.MAIN_JET)
@@ -37,9 +40,19 @@ public enum Dial {
     String text(Setting setting) {
       return TradeStyle.main(setting.mainJet()).substring("main ".length());
     }
+
+    @Override
+    Argument size(Setting setting) {
+      return number(text(setting));
+    }
+
+    @Override
+    Argument part(Setting setting) {
+      return Argument.mainJet(setting.mainJet());
+    }
   },
   /** The needle itself. */
-  NEEDLE("Needle") {
+  NEEDLE {
     @Override
     List<Setting> sizes(PartsAtHand parts, Setting now) {
       return Stream.concat(parts.needles().stream(), Stream.of(now.needle()))
@@ -53,9 +66,19 @@ public enum Dial {
     String text(Setting setting) {
       return setting.needle().id();
     }
+
+    @Override
+    Argument size(Setting setting) {
+      return Argument.name(text(setting));
+    }
+
+    @Override
+    Argument part(Setting setting) {
+      return Argument.needle(setting.needle().id());
+    }
   },
   /** The groove that the clip is in. */
-  CLIP("Clip groove") {
+  CLIP {
     @Override
     List<Setting> sizes(PartsAtHand parts, Setting now) {
       int grooves = now.needle().grooves();
@@ -69,9 +92,22 @@ public enum Dial {
       ClipPosition clip = setting.clip();
       return clip.grooveFromTop() + " of " + clip.grooves() + " from top";
     }
+
+    @Override
+    Argument size(Setting setting) {
+      ClipPosition clip = setting.clip();
+      return Argument.words(
+          Words.message(
+              "dial.clip.size", "groove", clip.grooveFromTop(), "grooves", clip.grooves()));
+    }
+
+    @Override
+    Argument part(Setting setting) {
+      return Argument.clip(setting.clip());
+    }
   },
   /** The needle jet. */
-  NEEDLE_JET("Needle jet") {
+  NEEDLE_JET {
     @Override
     List<Setting> sizes(PartsAtHand parts, Setting now) {
       NeedleJet fitted = now.needleJet();
@@ -95,9 +131,29 @@ public enum Dial {
       String neck = jet.neck().millimetres() == 0 ? "" : ", neck " + jet.neck();
       return TradeStyle.diameter(jet.bore()) + neck;
     }
+
+    @Override
+    Argument size(Setting setting) {
+      NeedleJet jet = setting.needleJet();
+      Argument bore = Argument.diameter(jet.bore());
+      return jet.neck().millimetres() == 0
+          ? bore
+          : Argument.words(
+              Words.message(
+                  "dial.neck",
+                  "bore",
+                  bore,
+                  "neck",
+                  Argument.exact(jet.neck().millimetres(), "mm")));
+    }
+
+    @Override
+    Argument part(Setting setting) {
+      return Argument.needleJet(setting.needleJet().bore());
+    }
   },
   /** The slide, by its cutaway. */
-  SLIDE("Slide cutaway") {
+  SLIDE {
     @Override
     List<Setting> sizes(PartsAtHand parts, Setting now) {
       Cutaway fitted = now.cutaway();
@@ -116,9 +172,19 @@ public enum Dial {
     String text(Setting setting) {
       return TradeStyle.cutaway(setting.cutaway()).replace("cutaway ", "");
     }
+
+    @Override
+    Argument size(Setting setting) {
+      return number(text(setting));
+    }
+
+    @Override
+    Argument part(Setting setting) {
+      return Argument.cutaway(setting.cutaway());
+    }
   },
   /** The pilot jet. */
-  PILOT("Pilot jet") {
+  PILOT {
     @Override
     List<Setting> sizes(PartsAtHand parts, Setting now) {
       return bores(parts.pilotJets(), now.pilotJet(), MeteringPart.PILOT_JET)
@@ -130,9 +196,19 @@ public enum Dial {
     String text(Setting setting) {
       return TradeStyle.pilot(setting.pilotJet()).substring("pilot ".length());
     }
+
+    @Override
+    Argument size(Setting setting) {
+      return number(text(setting));
+    }
+
+    @Override
+    Argument part(Setting setting) {
+      return Argument.pilotJet(setting.pilotJet());
+    }
   },
   /** The pilot screw. */
-  SCREW("Pilot screw") {
+  SCREW {
     @Override
     List<Setting> sizes(PartsAtHand parts, Setting now) {
       Screw fitted = now.screw();
@@ -151,17 +227,22 @@ public enum Dial {
     String text(Setting setting) {
       return TradeStyle.turns(setting.screw().turns());
     }
+
+    @Override
+    Argument size(Setting setting) {
+      return Argument.turns(setting.screw().turns());
+    }
+
+    @Override
+    Argument part(Setting setting) {
+      Screw screw = setting.screw();
+      return Argument.screw(screw.kind(), screw.turns());
+    }
   };
 
-  private final String label;
-
-  Dial(String label) {
-    this.label = label;
-  }
-
-  /** {@return what people call the part} */
-  public String label() {
-    return label;
+  /** What people call the part. */
+  Message label() {
+    return Words.message("dial." + Words.key(this));
   }
 
   /** {@return its name in an address} */
@@ -172,8 +253,14 @@ public enum Dial {
   /** The settings with each size that exists, from lean to rich; the present one is among them. */
   abstract List<Setting> sizes(PartsAtHand parts, Setting now);
 
-  /** The size in a setting, as people say it. */
+  /** The size in a setting, as an address has it: the same in every language. */
   abstract String text(Setting setting);
+
+  /** The size in a setting, for people. */
+  abstract Argument size(Setting setting);
+
+  /** The part with its size, for people. */
+  abstract Argument part(Setting setting);
 
   /** The setting with the size that a text names; empty where no such part exists. */
   Optional<Setting> with(PartsAtHand parts, Setting now, String text) {
@@ -204,6 +291,10 @@ public enum Dial {
   }
 
   private static final int STEPS_AROUND = 12;
+
+  private static Argument number(String stamped) {
+    return Argument.exact(Double.parseDouble(stamped), "1");
+  }
 
   private static ClipPosition clip(Needle needle, ClipPosition now) {
     int groove = Math.min(now.grooveFromTop(), needle.grooves());

@@ -1,15 +1,15 @@
 package dev.jetting.examples.shopcounter.bench;
 
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.ThrottleBand;
-import dev.jetting.units.TradeStyle;
 import java.util.Locale;
 
 /**
  * A finding as the page shows it.
  *
  * @param number its number in the list and in the picture
- * @param severity how much it matters, as a word
+ * @param severity how much it matters, as a name in style sheets
  * @param where the throttle range, for people
  * @param from where it begins, percent throttle
  * @param to where it ends, percent throttle
@@ -27,29 +27,16 @@ public record Found(
     String remedy,
     String rule) {
 
-  static Found of(int number, RankedFinding ranked) {
+  static Found of(int number, RankedFinding ranked, Words words) {
     ThrottleBand band = ranked.finding().band();
     return new Found(
         number,
         ranked.severity().name().toLowerCase(Locale.ROOT),
-        where(band),
+        words.say(band.words()),
         band.from().percent(),
         band.to().percent(),
-        ranked.finding().text(),
-        ranked.finding().remedy().text(),
+        words.say(ranked.finding().words()),
+        words.say(ranked.finding().remedy().message()),
         ranked.ruleId());
-  }
-
-  private static String where(ThrottleBand band) {
-    if (band.equals(ThrottleBand.WHOLE)) {
-      return "whole throttle range";
-    }
-    String from = TradeStyle.throttle(band.from());
-    String to = TradeStyle.throttle(band.to());
-    return from.equals(to) ? at(from) : from + " to " + at(to);
-  }
-
-  private static String at(String where) {
-    return where.endsWith("throttle") ? where : where + " throttle";
   }
 }

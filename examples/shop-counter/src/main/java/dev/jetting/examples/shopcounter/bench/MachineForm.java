@@ -5,6 +5,9 @@ import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.typical.Cooling;
 import dev.jetting.core.typical.StateOfTune;
+import dev.jetting.examples.shopcounter.words.Refusal;
+import dev.jetting.examples.shopcounter.words.Typed;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.MachineDescription;
 import dev.jetting.units.RiderInput;
 import dev.jetting.units.ScrewKind;
@@ -19,9 +22,6 @@ import org.jspecify.annotations.Nullable;
 /** What a rider says of a machine in two minutes, and what is wrong with it. */
 public final class MachineForm {
 
-  /** A form as it is first shown. */
-  public static final MachineForm EMPTY = new MachineForm(name -> null);
-
   private static final Map<String, String> AT_FIRST =
       Map.of(
           "tune",
@@ -34,8 +34,6 @@ public final class MachineForm {
           "air",
           "grooves",
           "5",
-          "clip",
-          "3 from top",
           "turns",
           "1½",
           "height",
@@ -46,15 +44,28 @@ public final class MachineForm {
           "50:1");
 
   private final Function<String, @Nullable String> said;
+  private final Words words;
   private final Map<String, String> mistakes = new LinkedHashMap<>();
 
   /**
    * Creates a form.
    *
    * @param said what was said in each field, by its name; null where nothing was
+   * @param words the language of the page
    */
-  public MachineForm(Function<String, @Nullable String> said) {
+  public MachineForm(Function<String, @Nullable String> said, Words words) {
     this.said = said;
+    this.words = words;
+  }
+
+  /**
+   * Creates a form as it is first shown.
+   *
+   * @param words the language of the page
+   * @return the form
+   */
+  public static MachineForm empty(Words words) {
+    return new MachineForm(name -> null, words);
   }
 
   /**
@@ -65,7 +76,11 @@ public final class MachineForm {
    */
   public String value(String field) {
     String text = said.apply(field);
-    return text == null ? AT_FIRST.getOrDefault(field, "") : text.strip();
+    return text == null ? atFirst(field) : text.strip();
+  }
+
+  private String atFirst(String field) {
+    return field.equals("clip") ? words.say("new.clip.first") : AT_FIRST.getOrDefault(field, "");
   }
 
   /**
@@ -90,7 +105,7 @@ public final class MachineForm {
    */
   public Optional<MachineDescription> machine() {
     MachineDescription.Builder builder = MachineDescription.builder().usualParts();
-    builder.title(value("name").isEmpty() ? value("displacement") + " cm³" : value("name"));
+    builder.title(value("name").isEmpty() ? value("displacement") : value("name"));
     chosen(builder);
     read("displacement", text -> builder.displacement(RiderInput.displacement(text)));
     read("bore", text -> builder.bore(RiderInput.diameter(text)));
@@ -100,7 +115,7 @@ public final class MachineForm {
     read("cutaway", text -> builder.cutaway(RiderInput.cutaway(text)));
     read("turns", text -> builder.screw(new Screw(screwKind(), RiderInput.turns(text))));
     read("clip", text -> builder.clip(RiderInput.clip(text, grooves())));
-    read("height", text -> builder.altitude(RiderInput.altitude(text)));
+    read("height", text -> builder.altitude(RiderInput.altitude(Typed.large(words, text))));
     read("temperature", text -> builder.temperature(RiderInput.temperature(text)));
     read("premix", text -> builder.fuel(Fuel.E5.withPremix(RiderInput.premix(text))));
     needle(builder);
@@ -126,7 +141,7 @@ public final class MachineForm {
     try {
       return Optional.of(builder.build());
     } catch (IllegalArgumentException e) {
-      mistakes.put("all", String.valueOf(e.getMessage()));
+      mistakes.put("all", words.say(e));
       return Optional.empty();
     }
   }
@@ -139,20 +154,20 @@ public final class MachineForm {
     try {
       return Integer.parseInt(value("grooves"));
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException("Say how many grooves the needle has, such as 5.", e);
+      throw new Refusal(Words.message("new.say-grooves"));
     }
   }
 
   private void read(String field, Consumer<String> use) {
     String text = value(field);
     if (text.isEmpty()) {
-      mistakes.put(field, "Say this, too.");
+      mistakes.put(field, words.say("new.missing"));
       return;
     }
     try {
-      use.accept(text);
+      use.accept(field.equals("height") ? text : Typed.plain(words, text));
     } catch (IllegalArgumentException e) {
-      mistakes.put(field, String.valueOf(e.getMessage()));
+      mistakes.put(field, words.say(e));
     }
   }
 
@@ -162,7 +177,7 @@ public final class MachineForm {
         return Optional.of(one);
       }
     }
-    mistakes.put(field, "\"" + value(field) + "\": choose one of those shown.");
+    mistakes.put(field, words.say("new.choose", "value", value(field)));
     return Optional.empty();
   }
 }

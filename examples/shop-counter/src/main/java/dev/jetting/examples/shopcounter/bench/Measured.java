@@ -3,7 +3,12 @@ package dev.jetting.examples.shopcounter.bench;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.typical.MachineValue;
 import dev.jetting.examples.shopcounter.store.Machine;
+import dev.jetting.examples.shopcounter.words.Refusal;
+import dev.jetting.examples.shopcounter.words.Typed;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.rules.tuning.TuningSession;
 import java.util.EnumSet;
 import java.util.Locale;
@@ -17,46 +22,52 @@ import org.jspecify.annotations.Nullable;
  * @param machine the machine as it is known now
  * @param text what was measured, for people
  */
-public record Measured(Machine machine, String text) {
+public record Measured(Machine machine, Message text) {
 
   /**
    * States a value.
    *
    * @param machine the machine
    * @param key the value's name in a form
-   * @param number the number in the value's unit
+   * @param number the number in the value's unit, as typed
+   * @param words the language in which it was typed
    * @return the machine as it is known now; its session begins anew, for what was computed from the
    *     old readings rested on the old value
    * @throws IllegalArgumentException if there is no such value, or the number is none or out of
    *     range
    */
-  public static Measured of(Machine machine, @Nullable String key, @Nullable String number) {
+  public static Measured of(
+      Machine machine, @Nullable String key, @Nullable String number, Words words) {
     MachineValue value = value(machine, Objects.requireNonNullElse(key, ""));
-    Setup setup = value.change(machine.sheet().setup(), number(number));
+    double measured = number(number, words);
+    Setup setup = value.change(machine.sheet().setup(), measured);
     Set<MachineValue> typical = EnumSet.copyOf(machine.typical());
     typical.remove(value);
     SetupSheet sheet = machine.sheet().withSetup(setup).withTypical(typical);
-    String unit = value.unit().equals("1") ? "" : " " + value.unit();
     return new Measured(
         new Machine(
             machine.id(), machine.name(), sheet, TuningSession.beginning(sheet), machine.changed()),
-        value + " " + number(number) + unit);
+        Words.message(
+            "known.log",
+            "what",
+            Guess.name(value),
+            "value",
+            Argument.exact(measured, value.unit())));
   }
 
   private static MachineValue value(Machine machine, String key) {
     return machine.typical().stream()
         .filter(value -> value.name().toLowerCase(Locale.ROOT).equals(key))
         .findFirst()
-        .orElseThrow(
-            () -> new IllegalArgumentException("Value \"" + key + "\": nothing of it is open."));
+        .orElseThrow(() -> new Refusal(Words.message("known.nothing-open", "value", key)));
   }
 
-  private static double number(@Nullable String text) {
+  private static double number(@Nullable String typed, Words words) {
+    String text = Objects.requireNonNullElse(typed, "").strip();
     try {
-      return Double.parseDouble(Objects.requireNonNullElse(text, "").strip());
+      return Double.parseDouble(Typed.plain(words, text));
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException(
-          "\"" + text + "\" is no number. Write it like 2.15, with a point.", e);
+      throw new Refusal(Words.message("known.no-number", "value", text));
     }
   }
 }

@@ -2,11 +2,13 @@ package dev.jetting.examples.shopcounter.bench;
 
 import dev.jetting.core.parts.Setting;
 import dev.jetting.examples.shopcounter.store.Machine;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.Plan;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.Severity;
-import dev.jetting.units.TradeStyle;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -47,7 +49,7 @@ public record PlanView(
   /**
    * Something that stays.
    *
-   * @param severity how much it matters, as a word
+   * @param severity how much it matters, as a name in style sheets
    * @param text what it is
    */
   public record Left(String severity, String text) {}
@@ -56,18 +58,19 @@ public record PlanView(
    * Works the plan of a machine out.
    *
    * @param machine the machine
+   * @param words the language
    * @return the plan's page
    */
-  public static PlanView of(Machine machine) {
+  public static PlanView of(Machine machine, Words words) {
     Report report = Knowledge.of(machine).advise(machine.sheet());
     Optional<Plan> plan = report.plan();
     return new PlanView(
         machine,
-        plan.map(Plan::text).orElse(""),
-        Verdict.of(report),
-        plan.map(found -> steps(machine, found)).orElse(List.of()),
-        plan.map(Plan::toBuy).orElse(List.of()),
-        plan.map(PlanView::left).orElse(List.of()));
+        plan.map(found -> words.say(found.message())).orElse(""),
+        Verdict.of(report, words),
+        plan.map(found -> steps(machine, found, words)).orElse(List.of()),
+        plan.map(found -> found.partsToBuy().stream().map(words::say).toList()).orElse(List.of()),
+        plan.map(found -> left(found, words)).orElse(List.of()));
   }
 
   /**
@@ -83,40 +86,35 @@ public record PlanView(
         .flatMap(plan -> plan.steps().stream().findFirst());
   }
 
-  private static List<Step> steps(Machine machine, Plan plan) {
+  private static List<Step> steps(Machine machine, Plan plan, Words words) {
     List<Step> steps = new ArrayList<>();
     for (Remedy.Change change : plan.steps()) {
       steps.add(
           new Step(
               steps.size() + 1,
-              change.deed(),
+              words.say(change.deedMessage()),
               change.toBuy(),
-              effect(machine, change.effect()),
-              change.direction() == Remedy.Direction.LEANER
-                  ? "Towards lean: only after a plug chop that shows it rich."
-                  : "",
+              words.say(effect(machine, change.effect())),
+              change.direction() == Remedy.Direction.LEANER ? words.say("plan.leaner") : "",
               query(machine, change.setting())));
     }
     return steps;
   }
 
-  private static String effect(Machine machine, Remedy.Effect effect) {
+  private static Message effect(Machine machine, Remedy.Effect effect) {
     var accepted = machine.sheet().riding().acceptedRisk();
-    return "At "
-        + TradeStyle.throttle(effect.throttle())
-        + " λ goes from "
-        + number(effect.before().lambda().value())
-        + " to "
-        + number(effect.after().lambda().value())
-        + ", and the highest lean risk of any day from "
-        + TradeStyle.probability(effect.before().highestRisk(), accepted)
-        + " to "
-        + TradeStyle.probability(effect.after().highestRisk(), accepted)
-        + ".";
-  }
-
-  private static String number(double lambda) {
-    return String.format(Locale.ROOT, "%.2f", lambda);
+    return Words.message(
+        "plan.effect",
+        "throttle",
+        Argument.throttle(effect.throttle()),
+        "before",
+        Argument.lambdaNumber(effect.before().lambda()),
+        "after",
+        Argument.lambdaNumber(effect.after().lambda()),
+        "risk",
+        Argument.risk(effect.before().highestRisk(), accepted),
+        "riskAfter",
+        Argument.risk(effect.after().highestRisk(), accepted));
   }
 
   /** Only what exists can be looked at in the picture. */
@@ -130,10 +128,12 @@ public record PlanView(
     }
   }
 
-  private static List<Left> left(Plan plan) {
+  private static List<Left> left(Plan plan, Words words) {
     return plan.left().stream()
         .filter(left -> left.severity() != Severity.NOTE)
-        .map(left -> new Left(left.severity().name().toLowerCase(Locale.ROOT), left.text()))
+        .map(
+            left ->
+                new Left(left.severity().name().toLowerCase(Locale.ROOT), words.say(left.words())))
         .toList();
   }
 }

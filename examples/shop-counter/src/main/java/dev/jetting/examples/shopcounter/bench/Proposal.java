@@ -1,8 +1,12 @@
 package dev.jetting.examples.shopcounter.bench;
 
 import dev.jetting.core.parts.Setting;
+import dev.jetting.examples.shopcounter.words.Refusal;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -38,17 +42,21 @@ public record Proposal(SetupSheet sheet, Setting setting) {
         Setting before = setting;
         setting =
             dial.with(sheet.parts(), before, text)
-                .orElseThrow(
-                    () -> new IllegalArgumentException(refusal(dial, sheet.parts(), before, text)));
+                .orElseThrow(() -> new Refusal(refusal(dial, sheet.parts(), before, text)));
       }
     }
     return new Proposal(sheet, setting);
   }
 
-  private static String refusal(Dial dial, PartsAtHand parts, Setting now, String text) {
-    String sizes =
-        dial.sizes(parts, now).stream().map(dial::text).collect(Collectors.joining(", "));
-    return dial.label() + " \"" + text + "\": there is none. Allowed: " + sizes + ".";
+  private static Message refusal(Dial dial, PartsAtHand parts, Setting now, String text) {
+    return Words.message(
+        "dial.none",
+        "part",
+        dial.label(),
+        "size",
+        text,
+        "sizes",
+        Argument.items(dial.sizes(parts, now).stream().map(dial::size).toList()));
   }
 
   /** {@return whether anything differs from what is on the machine} */
@@ -61,21 +69,35 @@ public record Proposal(SetupSheet sheet, Setting setting) {
     return sheet.withSetup(sheet.setup().withSetting(setting));
   }
 
-  /** {@return what is changed, as sentences for the log} */
-  public List<String> changes() {
+  /** {@return what is changed, for the log} */
+  public Message changes() {
     Setting fitted = sheet.setup().setting();
-    List<String> changes = new ArrayList<>();
+    List<Argument> changes = new ArrayList<>();
     for (Dial dial : Dial.all()) {
       if (!dial.text(fitted).equals(dial.text(setting))) {
-        changes.add(dial.label() + " " + dial.text(fitted) + " → " + dial.text(setting));
+        changes.add(
+            Argument.words(
+                Words.message(
+                    "dial.change",
+                    "part",
+                    dial.label(),
+                    "from",
+                    dial.size(fitted),
+                    "to",
+                    dial.size(setting))));
       }
     }
-    return changes;
+    return Message.plain("{changes}").with("changes", Argument.items(changes));
   }
 
-  /** {@return the controls of the bench} */
-  public List<Control> controls() {
-    return Dial.all().stream().map(this::control).toList();
+  /**
+   * Returns the controls of the bench.
+   *
+   * @param words the language
+   * @return a control for each part
+   */
+  public List<Control> controls(Words words) {
+    return Dial.all().stream().map(dial -> control(dial, words)).toList();
   }
 
   /** {@return the sizes that differ, as part of an address} */
@@ -88,19 +110,19 @@ public record Proposal(SetupSheet sheet, Setting setting) {
     return differences(setting);
   }
 
-  private Control control(Dial dial) {
+  private Control control(Dial dial, Words words) {
     return new Control(
         dial.key(),
-        dial.label(),
-        dial.text(setting),
-        dial.text(sheet.setup().setting()),
-        step(dial, -1),
-        step(dial, 1));
+        words.say(dial.label()),
+        words.say(dial.size(setting)),
+        words.say(dial.size(sheet.setup().setting())),
+        step(dial, -1, words),
+        step(dial, 1, words));
   }
 
-  private Optional<Control.Step> step(Dial dial, int towards) {
+  private Optional<Control.Step> step(Dial dial, int towards, Words words) {
     return dial.next(sheet.parts(), setting, towards)
-        .map(next -> new Control.Step(dial.text(next), query(next)));
+        .map(next -> new Control.Step(words.say(dial.size(next)), query(next)));
   }
 
   private String query(Setting other) {

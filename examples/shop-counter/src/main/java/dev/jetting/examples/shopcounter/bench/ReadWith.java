@@ -10,19 +10,13 @@ import org.jspecify.annotations.Nullable;
 /** What a rider reads an engine with. Everybody has a plug and feels how the engine answers. */
 public enum ReadWith {
   /** The plug and the feel alone. */
-  PLUG("Plug and feel"),
+  PLUG,
   /** A wideband λ sensor as well. */
-  SENSOR("and a wideband sensor"),
+  SENSOR,
   /** A thermometer in the exhaust as well. */
-  THERMOMETER("and an exhaust thermometer"),
+  THERMOMETER,
   /** Both as well. */
-  BOTH("and both");
-
-  private final String words;
-
-  ReadWith(String words) {
-    this.words = words;
-  }
+  BOTH;
 
   /**
    * Returns the choice that an address names.
@@ -37,11 +31,6 @@ public enum ReadWith {
   /** {@return its name in an address} */
   public String key() {
     return name().toLowerCase(Locale.ROOT);
-  }
-
-  /** {@return what people read} */
-  public String words() {
-    return words;
   }
 
   /** {@return the instruments} */

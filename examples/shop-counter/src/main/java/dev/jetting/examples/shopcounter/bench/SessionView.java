@@ -2,20 +2,22 @@ package dev.jetting.examples.shopcounter.bench;
 
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.examples.shopcounter.store.Machine;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.rules.tuning.NextStep;
-import dev.jetting.rules.tuning.Observation;
 import dev.jetting.rules.tuning.SessionText;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.rules.tuning.TuningStep;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
@@ -33,13 +35,15 @@ public record SessionView(
   /**
    * The band at an opening.
    *
+   * @param key the opening's name in a form
    * @param where the opening
    * @param before the band before anything was read
    * @param now the band now
    * @param narrower by how much narrower it is, percent
    * @param risk the lean risk now
    */
-  public record Band(String where, String before, String now, int narrower, String risk) {}
+  public record Band(
+      String key, String where, String before, String now, int narrower, String risk) {}
 
   /**
    * A setting that was tried.
@@ -51,11 +55,12 @@ public record SessionView(
    */
   public record Tried(int number, String setting, String air, List<String> seen) {}
 
-  /** {@return the openings to choose from, among them that of the next test} */
-  public List<String> openings() {
-    List<String> openings = new ArrayList<>(bands.stream().map(Band::where).toList());
-    if (!step.at().isEmpty() && !openings.contains(step.at())) {
-      openings.add(step.at());
+  /** {@return the openings to choose from by their names in a form, with that of the next test} */
+  public Map<String, String> openings() {
+    Map<String, String> openings = new LinkedHashMap<>();
+    bands.forEach(band -> openings.put(band.key(), band.where()));
+    if (!step.at().isEmpty()) {
+      openings.putIfAbsent(step.at(), step.where());
     }
     return openings;
   }
@@ -65,13 +70,18 @@ public record SessionView(
    *
    * @param machine the machine
    * @param with what the rider reads with
+   * @param words the language
    * @return the page
    */
-  public static SessionView of(Machine machine, ReadWith with) {
+  public static SessionView of(Machine machine, ReadWith with, Words words) {
     Tuner tuner = tuner(with);
     TuningSession session = machine.session();
     return new SessionView(
-        machine, with, StepView.of(tuner.next(session)), bands(machine, tuner), history(session));
+        machine,
+        with,
+        StepView.of(tuner.next(session), words),
+        bands(machine, tuner, words),
+        history(session, words));
   }
 
   /**
@@ -79,10 +89,11 @@ public record SessionView(
    *
    * @param machine the machine
    * @param with what the rider reads with
+   * @param words the language
    * @return the text
    */
-  public static String words(Machine machine, ReadWith with) {
-    return SessionText.of(machine.session(), tuner(with));
+  public static String text(Machine machine, ReadWith with, Words words) {
+    return SessionText.of(machine.session(), tuner(with), words.wording());
   }
 
   /**
@@ -100,7 +111,7 @@ public record SessionView(
     return Tuner.readingWith(with.instruments());
   }
 
-  private static List<Band> bands(Machine machine, Tuner tuner) {
+  private static List<Band> bands(Machine machine, Tuner tuner, Words words) {
     List<ThrottleOpening> openings =
         IntStream.rangeClosed(0, 8).mapToObj(ThrottleOpening::ofEighths).toList();
     AssessedSetting now = tuner.assess(machine.session());
@@ -111,39 +122,39 @@ public record SessionView(
       RiskPoint after = now.profile().nearest(opening);
       bands.add(
           new Band(
-              TradeStyle.throttle(opening).replace(" throttle", ""),
-              band(before),
-              band(after),
+              StepView.key(opening),
+              words.say(Argument.opening(opening)),
+              words.say(band(before)),
+              words.say(band(after)),
               (int) Math.round(100 * (1 - after.spread() / before.spread())),
-              TradeStyle.probability(after.leanRisk(), machine.sheet().riding().acceptedRisk())));
+              words.say(Argument.risk(after.leanRisk(), machine.sheet().riding().acceptedRisk()))));
     }
     return bands;
   }
 
-  private static String band(RiskPoint point) {
-    return String.format(Locale.ROOT, "%.2f to %.2f", point.richEnd(), point.leanEnd());
+  private static Message band(RiskPoint point) {
+    return Words.message(
+        "session.band",
+        "rich",
+        Argument.fixed(point.richEnd(), "1", 2),
+        "lean",
+        Argument.fixed(point.leanEnd(), "1", 2));
   }
 
-  private static List<Tried> history(TuningSession session) {
+  private static List<Tried> history(TuningSession session, Words words) {
     List<Tried> history = new ArrayList<>();
     for (TuningStep step : session.steps()) {
       history.add(
           new Tried(
               history.size() + 1,
-              setting(step.setup()),
-              TradeStyle.temperature(step.setup().air().temperature())
-                  + ", "
-                  + TradeStyle.pressure(step.setup().air().pressure()),
-              step.observations().stream().map(Observation::text).toList()));
+              words.say(setting(step.setup())),
+              words.say(DayLine.air(step.setup().air())),
+              step.observations().stream().map(seen -> words.say(seen.message())).toList()));
     }
     return history;
   }
 
-  private static String setting(Setup setup) {
-    List<String> parts = new ArrayList<>();
-    for (Dial dial : Dial.all()) {
-      parts.add(dial.label().toLowerCase(Locale.ROOT) + " " + dial.text(setup.setting()));
-    }
-    return String.join(", ", parts);
+  private static Argument setting(Setup setup) {
+    return Argument.items(Dial.all().stream().map(dial -> dial.part(setup.setting())).toList());
   }
 }

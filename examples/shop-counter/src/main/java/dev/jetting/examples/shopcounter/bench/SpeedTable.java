@@ -6,16 +6,18 @@ import dev.jetting.core.engine.LoadLine;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.risk.RiskMap;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 
 /**
@@ -51,24 +53,30 @@ public record SpeedTable(List<String> columns, List<Row> rows) {
 
   /** What the numbers of the map are computed with. */
   private record Source(
-      RiskModel riskModel, MixtureNeed need, CalibratedModel engine, Probability accepted) {}
+      RiskModel riskModel,
+      MixtureNeed need,
+      CalibratedModel engine,
+      Probability accepted,
+      Words words) {}
 
   static SpeedTable of(
-      Setup setup, RiskModel riskModel, Calibration calibration, Probability accepted) {
+      Setup setup,
+      RiskModel riskModel,
+      Calibration calibration,
+      Probability accepted,
+      Words words) {
     LoadLine line = setup.engine().loadLine();
     List<EngineSpeed> speeds = speeds(line);
     MixtureModel model = MixtureModel.of(setup);
     RiskMap map = RiskMap.of(riskModel, model, calibration, OPENINGS, speeds);
-    Source source = new Source(riskModel, setup.engine().need(), calibration.on(model), accepted);
+    Source source =
+        new Source(riskModel, setup.engine().need(), calibration.on(model), accepted, words);
     List<Row> rows = new ArrayList<>();
     for (int i = 0; i < speeds.size(); i++) {
       rows.add(row(line, speeds, i, map.rows().get(i), source));
     }
-    return new SpeedTable(OPENINGS.stream().map(SpeedTable::column).toList(), rows);
-  }
-
-  private static String column(ThrottleOpening throttle) {
-    return TradeStyle.throttle(throttle).replace(" throttle", "");
+    return new SpeedTable(
+        OPENINGS.stream().map(opening -> words.say(Argument.opening(opening))).toList(), rows);
   }
 
   /** From the highest speed down to idle, in round numbers. */
@@ -89,25 +97,35 @@ public record SpeedTable(List<String> columns, List<Row> rows) {
       Probability risk = risks.get(j);
       cells.add(
           new Cell(
-              TradeStyle.probability(risk, source.accepted()),
+              source.words().say(Argument.risk(risk, source.accepted())),
               level(risk, source.accepted()),
               ridden,
-              about(source, throttle, speeds.get(i), risk)));
+              about(source, throttle, speeds.get(i), risk, ridden)));
     }
     return new Row(Math.round(speeds.get(i).rpm()) + "", cells);
   }
 
   private static String about(
-      Source source, ThrottleOpening throttle, EngineSpeed speed, Probability risk) {
+      Source source,
+      ThrottleOpening throttle,
+      EngineSpeed speed,
+      Probability risk,
+      boolean ridden) {
     double lambda = Math.exp(source.engine().lnLambda(throttle, speed).middle().mean());
-    return String.format(
-        Locale.ROOT,
-        "%s at %.0f rpm: λ %.2f, lean limit %.2f, lean risk %s",
-        Verdict.throttle(throttle),
-        speed.rpm(),
-        lambda,
-        source.riskModel().limits().lean(throttle, source.need()).value(),
-        TradeStyle.probability(risk, source.accepted()));
+    Message cell =
+        Words.message(
+            "bench.map.cell",
+            "throttle",
+            Argument.throttle(throttle),
+            "speed",
+            Argument.speed(speed),
+            "lambda",
+            Argument.lambda(Lambda.of(lambda)),
+            "limit",
+            Argument.lambdaNumber(source.riskModel().limits().lean(throttle, source.need())),
+            "risk",
+            Argument.risk(risk, source.accepted()));
+    return source.words().say(ridden ? Words.message("bench.map.ridden", "cell", cell) : cell);
   }
 
   private static int nearest(List<EngineSpeed> speeds, EngineSpeed speed) {

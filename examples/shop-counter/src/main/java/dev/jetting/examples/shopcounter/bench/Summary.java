@@ -1,5 +1,6 @@
 package dev.jetting.examples.shopcounter.bench;
 
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.risk.WorstSpot;
 import java.util.ArrayList;
@@ -47,16 +48,17 @@ public record Summary(
    * Shortens a report.
    *
    * @param report the report
+   * @param words the language of its texts
    * @return its summary
    */
-  public static Summary of(Report report) {
+  public static Summary of(Report report, Words words) {
     Map<String, Worst> days = new LinkedHashMap<>();
     days.put("today", worst(WorstSpot.of(WorstSpot.Day.TODAY, report.profile())));
     days.put("coldest", worst(WorstSpot.of(WorstSpot.Day.COLDEST, report.coldestDay())));
     days.put("hottest", worst(WorstSpot.of(WorstSpot.Day.HOTTEST, report.hottestDay())));
     List<Found> findings = new ArrayList<>();
-    report.findings().forEach(ranked -> findings.add(Found.of(findings.size() + 1, ranked)));
-    Verdict verdict = Verdict.of(report);
+    report.findings().forEach(ranked -> findings.add(Found.of(findings.size() + 1, ranked, words)));
+    Verdict verdict = Verdict.of(report, words);
     return new Summary(
         report.sheet().title(),
         report.passes(),
@@ -64,7 +66,7 @@ public record Summary(
         verdict.sentence(),
         days,
         findings,
-        report.cautions(),
+        report.cautions(words.wording()),
         report.model(),
         report.rulebook().toString());
   }

@@ -1,39 +1,30 @@
 package dev.jetting.examples.shopcounter.bench;
 
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.risk.WorstSpot;
-import dev.jetting.units.ThrottleOpening;
-import dev.jetting.units.TradeStyle;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.Locale;
 
 /**
  * What a report comes to, in one word and one sentence.
  *
- * @param kind the word
+ * @param kind the verdict
+ * @param word its word, for people
  * @param sentence why, for people
  */
-public record Verdict(Kind kind, String sentence) {
+public record Verdict(Kind kind, String word, String sentence) {
 
   /** Stop, take care, or go on; each has a shape and a word, never a colour alone. */
   public enum Kind {
     /** The report speaks against riding. */
-    STOP("Do not ride"),
+    STOP,
     /** Nothing speaks against a careful first ride, but something is to be looked at. */
-    CARE("Ride with care"),
+    CARE,
     /** Nothing speaks against a careful first ride. */
-    GO("Ready for a careful first ride");
-
-    private final String words;
-
-    Kind(String words) {
-      this.words = words;
-    }
-
-    /** {@return what people read} */
-    public String words() {
-      return words;
-    }
+    GO;
 
     /** {@return its name in style sheets} */
     public String key() {
@@ -41,37 +32,25 @@ public record Verdict(Kind kind, String sentence) {
     }
   }
 
-  static Verdict of(Report report) {
+  static Verdict of(Report report, Words words) {
     WorstSpot worst = report.worst();
-    String risk =
-        "The lean risk is "
-            + TradeStyle.probability(worst.leanRisk(), report.sheet().riding().acceptedRisk())
-            + " at most, at "
-            + throttle(worst.throttle())
-            + " and "
-            + Math.round(worst.speed().rpm())
-            + " rpm "
-            + when(worst.day())
-            + ".";
+    Message risk =
+        Words.message(
+            "verdict." + worst.day().name().toLowerCase(Locale.ROOT),
+            "risk",
+            Argument.risk(worst.leanRisk(), report.sheet().riding().acceptedRisk()),
+            "throttle",
+            Argument.throttle(worst.throttle()),
+            "speed",
+            Argument.speed(worst.speed()));
+    Kind kind = kind(report);
+    String key = "verdict." + kind.key();
+    return new Verdict(
+        kind, words.say(key), words.say(Words.sentences(risk, Words.message(key + ".then"))));
+  }
+
+  private static Kind kind(Report report) {
     boolean warned = report.findings().stream().anyMatch(f -> f.severity() == Severity.WARNING);
-    if (!report.passes()) {
-      return new Verdict(Kind.STOP, risk + " Change the setting before you ride.");
-    }
-    return warned
-        ? new Verdict(Kind.CARE, risk + " Read the findings first.")
-        : new Verdict(Kind.GO, risk + " Confirm it with a plug chop.");
-  }
-
-  static String throttle(ThrottleOpening opening) {
-    String where = TradeStyle.throttle(opening);
-    return where.endsWith("throttle") ? where : where + " throttle";
-  }
-
-  private static String when(WorstSpot.Day day) {
-    return switch (day) {
-      case TODAY -> "today";
-      case COLDEST -> "on the coldest day";
-      case HOTTEST -> "on the hottest day";
-    };
+    return !report.passes() ? Kind.STOP : warned ? Kind.CARE : Kind.GO;
   }
 }

@@ -5,21 +5,22 @@ import dev.jetting.core.air.StandardAtmosphere;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.examples.shopcounter.store.Machine;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.rules.tuning.MovedSetting;
 import dev.jetting.units.Altitude;
 import dev.jetting.units.Density;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Temperature;
-import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 
@@ -57,7 +58,7 @@ public record WeatherCard(List<String> heights, List<Row> rows, List<Range> rang
    * A setting and the air that it serves in.
    *
    * @param text main jet and clip, for people
-   * @param densest the air density, kg/m³, up to which it serves everywhere in the table
+   * @param densest the air density up to which it serves everywhere in the table, for people
    * @param coldest that air's temperature and height, for people
    */
   public record Range(String text, String densest, String coldest) {}
@@ -67,30 +68,35 @@ public record WeatherCard(List<String> heights, List<Row> rows, List<Range> rang
       return air.density();
     }
 
-    String words() {
-      return TradeStyle.temperature(temperature) + " at " + TradeStyle.altitude(height);
+    Message words() {
+      return Words.message(
+          "cards.weather.place",
+          "temperature",
+          Argument.temperature(temperature),
+          "height",
+          metres(height));
     }
   }
 
-  static WeatherCard of(Machine machine, Knowledge known) {
+  static WeatherCard of(Machine machine, Knowledge known, Words words) {
     SetupSheet sheet = jetsAlone(machine.sheet());
     List<Altitude> heights = heights(sheet.setup().air());
     List<Place> places = new ArrayList<>();
-    Map<String, Setting> settings = new LinkedHashMap<>();
+    Map<Message, Setting> settings = new LinkedHashMap<>();
     List<Row> rows = new ArrayList<>();
     for (int celsius : TEMPERATURES) {
       List<Cell> cells = new ArrayList<>();
       for (Altitude height : heights) {
         Place place = place(celsius, height, sheet.setup().air());
         places.add(place);
-        cells.add(cell(sheet, place, known, settings));
+        cells.add(cell(sheet, place, known, settings, words));
       }
-      rows.add(new Row(TradeStyle.temperature(Temperature.ofCelsius(celsius)), cells));
+      rows.add(new Row(words.say(Argument.temperature(Temperature.ofCelsius(celsius))), cells));
     }
     return new WeatherCard(
-        heights.stream().map(TradeStyle::altitude).toList(),
+        heights.stream().map(height -> words.say(metres(height))).toList(),
         rows,
-        ranges(sheet, settings, places, known));
+        ranges(sheet, settings, places, known, words));
   }
 
   /** The main jets at hand, and of all else what is fitted. */
@@ -123,31 +129,41 @@ public record WeatherCard(List<String> heights, List<Row> rows, List<Range> rang
   }
 
   private static Cell cell(
-      SetupSheet sheet, Place place, Knowledge known, Map<String, Setting> settings) {
+      SetupSheet sheet, Place place, Knowledge known, Map<Message, Setting> settings, Words words) {
     Setup there = sheet.setup().withAir(place.air());
     MovedSetting moved = known.tuner().move(sheet, there, known.calibration());
     Setting setting = moved.setup().setting();
     boolean safe = serves(sheet, setting, place, known);
-    String text = text(setting);
+    Message text = text(setting);
     if (safe) {
       settings.put(text, setting);
     }
-    return new Cell(text, safe, text.equals(text(there.setting())));
+    return new Cell(words.say(text), safe, text.equals(text(there.setting())));
   }
 
-  private static String text(Setting setting) {
-    return "main "
-        + Dial.MAIN.text(setting)
-        + ", clip "
-        + setting.clip().grooveFromTop()
-        + ", screw "
-        + Dial.SCREW.text(setting).replace(" turns", "").replace(" turn", "");
+  private static Message text(Setting setting) {
+    return Words.message(
+        "cards.weather.setting",
+        "main",
+        Dial.MAIN.size(setting),
+        "clip",
+        setting.clip().grooveFromTop(),
+        "turns",
+        Dial.SCREW.text(setting).replace(" turns", "").replace(" turn", ""));
+  }
+
+  private static Argument metres(Altitude height) {
+    return Argument.exact(Math.rint(height.metres()), "m");
   }
 
   private static List<Range> ranges(
-      SetupSheet sheet, Map<String, Setting> settings, List<Place> places, Knowledge known) {
+      SetupSheet sheet,
+      Map<Message, Setting> settings,
+      List<Place> places,
+      Knowledge known,
+      Words words) {
     List<Place> byDensity = places.stream().sorted(Comparator.comparing(Place::density)).toList();
-    Map<String, Place> densest = new LinkedHashMap<>();
+    Map<Message, Place> densest = new LinkedHashMap<>();
     settings.forEach(
         (text, setting) ->
             byDensity.stream()
@@ -156,9 +172,19 @@ public record WeatherCard(List<String> heights, List<Row> rows, List<Range> rang
                 .ifPresent(place -> densest.put(text, place)));
     return densest.entrySet().stream()
         .sorted(
-            Comparator.comparing((Map.Entry<String, Place> e) -> e.getValue().density()).reversed())
-        .map(e -> new Range(e.getKey(), kilograms(e.getValue()), e.getValue().words()))
+            Comparator.comparing((Map.Entry<Message, Place> e) -> e.getValue().density())
+                .reversed())
+        .map(e -> range(e.getKey(), e.getValue(), words))
         .toList();
+  }
+
+  /** The density is rounded down, which is the safe side. */
+  private static Range range(Message setting, Place place, Words words) {
+    double thousandths = Math.floor(place.density().kilogramsPerCubicMetre() * 1000);
+    return new Range(
+        words.say(setting),
+        words.say(Argument.fixed(thousandths / 1000, "kg/m³", 3)),
+        words.say(place.words()));
   }
 
   /** Whether the risk in one air is accepted, climbs included, and the overrun not too lean. */
@@ -172,11 +198,5 @@ public record WeatherCard(List<String> heights, List<Row> rows, List<Range> rang
     Lambda limit = known.riskModel().limits().overrun(there.setup().engine().need());
     return !assessed.worst().leanRisk().isMoreThan(there.riding().acceptedRisk())
         && !assessed.overrun().lambda().isMoreThan(limit);
-  }
-
-  /** Rounded down, which is the safe side. */
-  private static String kilograms(Place place) {
-    double thousandths = Math.floor(place.density().kilogramsPerCubicMetre() * 1000);
-    return String.format(Locale.ROOT, "%.3f", thousandths / 1000);
   }
 }

@@ -1,11 +1,13 @@
 package dev.jetting.examples.shopcounter.kit;
 
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.kit.CornerRisk;
 import dev.jetting.rules.kit.KitCoverage;
 import dev.jetting.rules.kit.KitValidation;
 import dev.jetting.rules.kit.MachineResult;
-import dev.jetting.units.TradeStyle;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -25,21 +27,15 @@ public record KitLine(
   /** The result. */
   public enum State {
     /** Nothing speaks against selling it. */
-    PASSES("passes"),
+    PASSES,
     /** Something dangerous was found. */
-    FAILS("fails"),
+    FAILS,
     /** The line could not be read as a kit. */
-    NO_KIT("no kit");
+    NO_KIT;
 
-    private final String words;
-
-    State(String words) {
-      this.words = words;
-    }
-
-    /** {@return what people read} */
-    public String words() {
-      return words;
+    /** {@return its name in style sheets} */
+    public String key() {
+      return name().toLowerCase(Locale.ROOT);
     }
   }
 
@@ -68,71 +64,79 @@ public record KitLine(
   /**
    * Something found.
    *
-   * @param severity how much it matters, as a word
+   * @param severity how much it matters, as a name in style sheets
    * @param of what it was found on
    * @param text what was found
    * @param remedy what to do
    */
   public record KitFinding(String severity, String of, String text, String remedy) {}
 
-  static KitLine unreadable(int number, String why) {
+  static KitLine unreadable(int number, Message why, Words words) {
     return new KitLine(
         number,
         "",
         State.NO_KIT,
         List.of(),
-        List.of(new KitFinding("danger", "the line", why, "")));
+        List.of(new KitFinding("danger", words.say("kits.of-line"), words.say(why), "")));
   }
 
-  static KitLine of(int number, KitValidation validation) {
+  static KitLine of(int number, KitValidation validation, Words words) {
     List<KitFinding> findings = new ArrayList<>();
-    validation.findings().forEach(found -> findings.add(finding("the kit", found)));
+    String kit = words.say("kits.of-kit");
+    validation.findings().forEach(found -> findings.add(finding(kit, found, words)));
     for (MachineResult machine : validation.machines()) {
-      machine.findings().forEach(found -> findings.add(finding(machine.machine(), found)));
+      machine.findings().forEach(found -> findings.add(finding(machine.machine(), found, words)));
     }
     return new KitLine(
         number,
         validation.kit(),
         validation.passes() ? State.PASSES : State.FAILS,
-        validation.machines().stream().map(KitLine::row).toList(),
+        validation.machines().stream().map(machine -> row(machine, words)).toList(),
         findings);
   }
 
-  private static KitFinding finding(String of, RankedFinding found) {
+  private static KitFinding finding(String of, RankedFinding found, Words words) {
     return new KitFinding(
         found.severity().name().toLowerCase(Locale.ROOT),
         of,
-        found.finding().text(),
-        found.finding().remedy().text());
+        words.say(found.finding().words()),
+        words.say(found.finding().remedy().message()));
   }
 
-  private static MachineRow row(MachineResult machine) {
+  private static MachineRow row(MachineResult machine, Words words) {
     return new MachineRow(
         machine.machine(),
         machine.fuel(),
-        risk(machine.today()),
-        risk(machine.coldest()),
-        risk(machine.hottest()),
+        words.say(risk(machine.today())),
+        words.say(risk(machine.coldest())),
+        words.say(risk(machine.hottest())),
         machine.passes(),
-        machine.coverage().map(KitLine::serves).orElse(""),
-        machine.coverage().map(KitLine::add).orElse(""));
+        machine.coverage().map(coverage -> words.say(serves(coverage))).orElse(""),
+        machine.coverage().map(coverage -> add(coverage, words)).orElse(""));
   }
 
-  private static String risk(CornerRisk corner) {
-    return TradeStyle.probability(corner.leanRisk())
-        + " at "
-        + TradeStyle.throttle(corner.throttle()).replace(" throttle", "");
+  private static Message risk(CornerRisk corner) {
+    return Words.message(
+        "kits.risk",
+        "risk",
+        Argument.risk(corner.leanRisk()),
+        "throttle",
+        Argument.throttle(corner.throttle()));
   }
 
-  private static String serves(KitCoverage coverage) {
-    return TradeStyle.probability(coverage.share(), KitCoverage.LEAST);
+  private static Message serves(KitCoverage coverage) {
+    return Words.message(
+        "kits.serves.share", "share", Argument.risk(coverage.share(), KitCoverage.LEAST));
   }
 
-  private static String add(KitCoverage coverage) {
-    List<String> extras =
-        coverage.extras().stream()
-            .map(extra -> extra.part() + " (then " + TradeStyle.probability(extra.share()) + ")")
-            .toList();
-    return String.join(", then ", extras);
+  private static String add(KitCoverage coverage, Words words) {
+    return coverage.extras().isEmpty()
+        ? ""
+        : words.say(
+            Words.joined("kits.then", coverage.extras().stream().map(KitLine::extra).toList()));
+  }
+
+  private static Message extra(KitCoverage.Extra extra) {
+    return Words.message("kits.extra", "part", extra.part(), "share", Argument.risk(extra.share()));
   }
 }

@@ -1,8 +1,14 @@
 package dev.jetting.examples.shopcounter.store;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.type.TypeReference;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.jetting.examples.shopcounter.words.Refusal;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.SessionJson;
 import dev.jetting.rules.json.SheetJson;
+import dev.jetting.rules.text.Message;
 import dev.jetting.rules.tuning.TuningSession;
 import java.security.SecureRandom;
 import java.sql.Connection;
@@ -13,7 +19,9 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -24,6 +32,7 @@ public final class Machines {
   public static final int MOST = 200;
 
   private static final SecureRandom RANDOM = new SecureRandom();
+  private static final ObjectMapper JSON = new ObjectMapper();
   private static final String COLUMNS = "SELECT id, name, sheet, session, changed FROM machine";
 
   private final Database database;
@@ -81,8 +90,7 @@ public final class Machines {
     return database.transact(
         connection -> {
           if (machines(connection, COLUMNS + " WHERE visitor = ?", visitor).size() >= MOST) {
-            throw new IllegalArgumentException(
-                "You have " + MOST + " machines, the most there may be. Remove one first.");
+            throw new Refusal(Words.message("problem.machines", "most", MOST));
           }
           update(
               connection,
@@ -92,7 +100,7 @@ public final class Machines {
               sheet.title(),
               SheetJson.write(sheet),
               now());
-          log(connection, id, Entry.Kind.ENTERED, sheet.title(), sheet);
+          log(connection, id, Entry.Kind.ENTERED, plain(sheet.title()), sheet);
           return id;
         });
   }
@@ -104,10 +112,12 @@ public final class Machines {
    * @param id the machine
    * @param session the session
    * @param kind what was done
-   * @param text what was done, for people
+   * @param what what was done; it is kept in every language
    */
-  public void keep(String visitor, String id, TuningSession session, Entry.Kind kind, String text) {
-    database.transact(connection -> keep(connection, visitor, id, session, kind, text));
+  public void keep(
+      String visitor, String id, TuningSession session, Entry.Kind kind, Message what) {
+    Map<String, String> texts = Words.everywhere(what);
+    database.transact(connection -> keep(connection, visitor, id, session, kind, texts));
   }
 
   /**
@@ -122,7 +132,7 @@ public final class Machines {
         connection -> {
           if (!machines(connection, COLUMNS + " WHERE visitor = ? AND id = ?", visitor, id)
               .isEmpty()) {
-            log(connection, id, Entry.Kind.NOTED, text, null);
+            log(connection, id, Entry.Kind.NOTED, plain(text), null);
           }
           return id;
         });
@@ -149,7 +159,7 @@ public final class Machines {
    */
   public List<Entry> log(String visitor, String id) {
     String sql =
-        "SELECT at, kind, text FROM entry JOIN machine ON machine.id = entry.machine"
+        "SELECT at, kind, texts FROM entry JOIN machine ON machine.id = entry.machine"
             + " WHERE visitor = ? AND machine = ? ORDER BY entry.id DESC LIMIT 1000";
     return database.transact(
         connection -> {
@@ -162,7 +172,7 @@ public final class Machines {
                   new Entry(
                       Instant.parse(rows.getString(1)),
                       Entry.Kind.valueOf(rows.getString(2)),
-                      rows.getString(3)));
+                      texts(rows.getString(3))));
             }
           }
           return entries;
@@ -175,7 +185,7 @@ public final class Machines {
       String id,
       TuningSession session,
       Entry.Kind kind,
-      String text)
+      Map<String, String> texts)
       throws SQLException {
     SetupSheet sheet = session.now();
     int changed =
@@ -188,22 +198,46 @@ public final class Machines {
             visitor,
             id);
     if (changed == 1) {
-      log(connection, id, kind, text, sheet);
+      log(connection, id, kind, texts, sheet);
     }
     return changed;
   }
 
   private void log(
-      Connection connection, String id, Entry.Kind kind, String text, @Nullable SetupSheet sheet)
+      Connection connection,
+      String id,
+      Entry.Kind kind,
+      Map<String, String> texts,
+      @Nullable SetupSheet sheet)
       throws SQLException {
     update(
         connection,
-        "INSERT INTO entry (machine, at, kind, text, sheet) VALUES (?, ?, ?, ?, ?)",
+        "INSERT INTO entry (machine, at, kind, texts, sheet) VALUES (?, ?, ?, ?, ?)",
         id,
         now(),
         kind.name(),
-        text,
+        json(texts),
         sheet == null ? null : SheetJson.write(sheet));
+  }
+
+  private static Map<String, String> plain(String text) {
+    return Map.of(Entry.PLAIN, text);
+  }
+
+  private static String json(Map<String, String> texts) {
+    try {
+      return JSON.writeValueAsString(texts);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static Map<String, String> texts(String json) {
+    try {
+      return JSON.readValue(json, new TypeReference<LinkedHashMap<String, String>>() {});
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   private String now() {

@@ -10,6 +10,7 @@ import dev.jetting.examples.shopcounter.bench.Summary;
 import dev.jetting.examples.shopcounter.kit.Stock;
 import dev.jetting.examples.shopcounter.store.Machine;
 import dev.jetting.examples.shopcounter.store.Machines;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.SetupSheet;
@@ -80,12 +81,12 @@ final class Api {
     if (oneOf(request, "form", "short", "full").equals("full")) {
       request.contentType(JSON_TYPE).result(ReportJson.write(report));
     } else {
-      answer(request, Summary.of(report));
+      answer(request, Summary.of(report, Languages.of(request)));
     }
   }
 
   private void plan(Context request) {
-    PlanView plan = PlanView.of(Machine.passing(sheetIn(request)));
+    PlanView plan = PlanView.of(Machine.passing(sheetIn(request)), Languages.of(request));
     Map<String, Object> answer = new LinkedHashMap<>();
     answer.put("text", plan.text());
     answer.put("steps", plan.steps());
@@ -133,7 +134,7 @@ final class Api {
     ReadWith with = ReadWith.of(oneOf(request, "with", "plug", "sensor", "thermometer", "both"));
     NextStep step = Tuner.readingWith(with.instruments()).next(session);
     Map<String, Object> answer = new LinkedHashMap<>();
-    StepView view = StepView.of(step);
+    StepView view = StepView.of(step, Languages.of(request));
     answer.put("kind", view.kind().name().toLowerCase(Locale.ROOT));
     answer.put("title", view.title());
     answer.put("why", view.why());
@@ -186,13 +187,7 @@ final class Api {
     return Optional.of(request)
         .filter(Visitor::isKnown)
         .map(Visitor::of)
-        .orElseThrow(
-            () ->
-                Problem.of(
-                    401,
-                    "Who asks?",
-                    "Send the header Authorization: Bearer and a secret of your own of 32 or more"
-                        + " characters."));
+        .orElseThrow(() -> Problem.of(401, "problem.who", Words.message("problem.who.detail")));
   }
 
   private SetupSheet sheetIn(Context request) {
@@ -212,14 +207,24 @@ final class Api {
     String asked = Objects.requireNonNullElse(request.queryParam(name), words[0]);
     if (!List.of(words).contains(asked)) {
       throw Problem.unusable(
-          "Parameter " + name + " \"" + asked + "\": allowed " + String.join(", ", words) + ".");
+          Words.message(
+              "problem.parameter",
+              "name",
+              name,
+              "value",
+              asked,
+              "words",
+              String.join(", ", words)));
     }
     return asked;
   }
 
   private static void answer(Context request, Object value) {
     try {
-      request.contentType(JSON_TYPE).result(JSON.writeValueAsBytes(value));
+      request
+          .header("Content-Language", Languages.of(request).tag())
+          .contentType(JSON_TYPE)
+          .result(JSON.writeValueAsBytes(value));
     } catch (JsonProcessingException e) {
       throw new IllegalStateException(e);
     }

@@ -48,6 +48,7 @@ public final class Counter implements AutoCloseable {
               config.routes.before(guard::before);
               config.routes.get(Assets.PATH + "{version}/{name}", Assets::serve);
               config.routes.get("/favicon.ico", r -> r.redirect(Assets.path("mark.svg")));
+              config.routes.get(Languages.PATH, Languages::choose);
               new MachinePages(machines, templates).on(config.routes);
               new SessionPages(machines, templates).on(config.routes);
               new KitPages(checks, stock, templates, limits).on(config.routes);

@@ -1,6 +1,6 @@
 package dev.jetting.examples.shopcounter.web;
 
-import dev.jetting.examples.shopcounter.bench.DemoMachine;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.SheetJson;
 import java.io.IOException;
@@ -15,19 +15,18 @@ final class Demos {
 
   private Demos() {}
 
-  static List<DemoMachine> all() {
-    return List.of(
-        new DemoMachine("mild-all-round", "Milk cart, a setting that holds from valley to pass"),
-        new DemoMachine("lean-in-the-middle", "Milk cart, fine at full throttle and lean below it"),
-        new DemoMachine("tuned-on-mild-main", "Hill-climb cart on the milk cart's main jet"));
+  static List<String> all() {
+    return List.of("mild-all-round", "lean-in-the-middle", "tuned-on-mild-main");
   }
 
-  static SetupSheet sheet(String name) {
-    if (all().stream().noneMatch(demo -> demo.name().equals(name))) {
+  /** The sheet of a machine, under a name in the visitor's language. */
+  static SetupSheet sheet(String name, Words words) {
+    if (!all().contains(name)) {
       throw Problem.notFound();
     }
     try (InputStream in = Demos.class.getResourceAsStream(FOLDER + name + ".json")) {
-      return SheetJson.read(java.util.Objects.requireNonNull(in, name));
+      SetupSheet sheet = SheetJson.read(java.util.Objects.requireNonNull(in, name));
+      return sheet.toBuilder().title(words.say("demo." + name)).build();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -3,6 +3,7 @@ package dev.jetting.examples.shopcounter.web;
 import dev.jetting.examples.shopcounter.kit.KitCheck;
 import dev.jetting.examples.shopcounter.kit.KitChecks;
 import dev.jetting.examples.shopcounter.kit.Stock;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.kit.KitDepth;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -60,10 +61,10 @@ final class KitPages {
   KitCheck begin(String visitor, @Nullable String depth, String text) {
     int kits = KitChecks.lines(text).size();
     if (text.isBlank()) {
-      throw Problem.unusable("No kit. Paste one, or choose a file.");
+      throw Problem.unusable(Words.message("kits.none"));
     }
     if (kits > limits.kits()) {
-      throw Problem.unusable(kits + " kits in one check: allowed at most " + limits.kits() + ".");
+      throw Problem.unusable(Words.message("kits.too-many", "kits", kits, "most", limits.kits()));
     }
     return checks.begin(visitor, depth(depth), text).orElseThrow(() -> Problem.tooMany(10));
   }
@@ -73,8 +74,7 @@ final class KitPages {
     return Arrays.stream(KitDepth.values())
         .filter(depth -> depth.name().toLowerCase(Locale.ROOT).equals(asked))
         .findFirst()
-        .orElseThrow(
-            () -> Problem.unusable("Depth \"" + asked + "\": allowed fit, setting or coverage."));
+        .orElseThrow(() -> Problem.unusable(Words.message("kits.unknown-depth", "depth", asked)));
   }
 
   private static String text(Context request) throws IOException {

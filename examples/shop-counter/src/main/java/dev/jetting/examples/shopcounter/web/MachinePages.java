@@ -12,6 +12,7 @@ import dev.jetting.examples.shopcounter.bench.Proposal;
 import dev.jetting.examples.shopcounter.store.Entry;
 import dev.jetting.examples.shopcounter.store.Machine;
 import dev.jetting.examples.shopcounter.store.Machines;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.MachineDescription;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.json.SheetJson;
@@ -42,7 +43,7 @@ final class MachinePages {
     routes.get("/", this::list);
     routes.post("/machines/demo/{name}", this::addDemo);
     routes.post("/machines/sheet", this::addSheet);
-    routes.get("/machines/new", request -> form(request, MachineForm.EMPTY));
+    routes.get("/machines/new", request -> form(request, MachineForm.empty(Languages.of(request))));
     routes.post("/machines", this::enter);
     routes.get("/machines/{id}/plan", this::plan);
     routes.post("/machines/{id}/plan", this::takeFirstStep);
@@ -65,7 +66,9 @@ final class MachinePages {
   }
 
   private void addDemo(Context request) {
-    String id = machines.add(Visitor.of(request), Demos.sheet(request.pathParam("name")));
+    String id =
+        machines.add(
+            Visitor.of(request), Demos.sheet(request.pathParam("name"), Languages.of(request)));
     request.redirect("/machines/" + id, HttpStatus.SEE_OTHER);
   }
 
@@ -80,7 +83,7 @@ final class MachinePages {
   }
 
   private void enter(Context request) {
-    MachineForm form = new MachineForm(request::formParam);
+    MachineForm form = new MachineForm(request::formParam, Languages.of(request));
     Optional<MachineDescription> machine = form.machine();
     if (machine.isEmpty()) {
       request.status(422);
@@ -92,32 +95,37 @@ final class MachinePages {
   }
 
   private void plan(Context request) {
-    templates.show(request, "plan.jte", Map.of("plan", PlanView.of(machine(request))));
+    PlanView plan = PlanView.of(machine(request), Languages.of(request));
+    templates.show(request, "plan.jte", Map.of("plan", plan));
   }
 
   private void takeFirstStep(Context request) {
     Machine machine = machine(request);
     Remedy.Change change =
-        PlanView.first(machine)
-            .orElseThrow(() -> Problem.of(409, "Not now", "The plan has no step left."));
+        PlanView.first(machine).orElseThrow(() -> Problem.notNow("plan.no-step"));
     Setup setup = machine.sheet().setup().withSetting(change.setting());
     machines.keep(
         Visitor.of(request),
         machine.id(),
         machine.session().changing(setup),
         Entry.Kind.CHANGED,
-        change.deed());
+        change.deedMessage());
     request.redirect("/machines/" + machine.id() + "/plan", HttpStatus.SEE_OTHER);
   }
 
   private void known(Context request) {
     Machine machine = machine(request);
-    templates.show(request, "known.jte", Map.of("machine", machine, "guesses", Guess.of(machine)));
+    List<Guess> guesses = Guess.of(machine, Languages.of(request));
+    templates.show(request, "known.jte", Map.of("machine", machine, "guesses", guesses));
   }
 
   private void measure(Context request) {
     Measured measured =
-        Measured.of(machine(request), request.formParam("value"), request.formParam("number"));
+        Measured.of(
+            machine(request),
+            request.formParam("value"),
+            request.formParam("number"),
+            Languages.of(request));
     machines.keep(
         Visitor.of(request),
         measured.machine().id(),
@@ -134,7 +142,7 @@ final class MachinePages {
     templates.show(
         request,
         partly ? "bench.jte" : "picture.jte",
-        Map.of("bench", Bench.of(machine, proposal)));
+        Map.of("bench", Bench.of(machine, proposal, Languages.of(request))));
   }
 
   private void fit(Context request) {
@@ -144,11 +152,7 @@ final class MachinePages {
       Setup setup = machine.sheet().setup().withSetting(proposal.setting());
       TuningSession session = machine.session().changing(setup);
       machines.keep(
-          Visitor.of(request),
-          machine.id(),
-          session,
-          Entry.Kind.CHANGED,
-          String.join("; ", proposal.changes()));
+          Visitor.of(request), machine.id(), session, Entry.Kind.CHANGED, proposal.changes());
     }
     request.redirect("/machines/" + machine.id(), HttpStatus.SEE_OTHER);
   }
@@ -164,7 +168,8 @@ final class MachinePages {
   private void cards(Context request) {
     Machine machine = machine(request);
     List<Entry> log = machines.log(Visitor.of(request), machine.id());
-    templates.show(request, "cards.jte", Map.of("cards", Cards.of(machine, log)));
+    Cards cards = Cards.of(machine, log, Languages.of(request));
+    templates.show(request, "cards.jte", Map.of("cards", cards));
   }
 
   private void compare(Context request) {
@@ -173,7 +178,9 @@ final class MachinePages {
     String left = request.queryParam("a");
     String right = request.queryParam("b");
     if (left != null && right != null) {
-      values.put("beside", Beside.of(machine(request, left), machine(request, right)));
+      values.put(
+          "beside",
+          Beside.of(machine(request, left), machine(request, right), Languages.of(request)));
     }
     templates.show(request, "compare.jte", values);
   }
@@ -183,7 +190,7 @@ final class MachinePages {
     String note = Objects.requireNonNullElse(request.formParam("note"), "").strip();
     if (note.isEmpty() || note.length() > LONGEST_NOTE) {
       throw Problem.unusable(
-          "A note of " + note.length() + " characters: allowed 1 to " + LONGEST_NOTE + ".");
+          Words.message("log.length", "length", note.length(), "most", LONGEST_NOTE));
     }
     machines.note(Visitor.of(request), machine.id(), note);
     request.redirect("/machines/" + machine.id() + "/log", HttpStatus.SEE_OTHER);

@@ -1,5 +1,7 @@
 package dev.jetting.examples.shopcounter.web;
 
+import dev.jetting.examples.shopcounter.words.Words;
+import dev.jetting.rules.text.Message;
 import java.io.Serial;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -10,41 +12,44 @@ final class Problem extends RuntimeException {
   @Serial private static final long serialVersionUID = 1L;
 
   private final int status;
-  private final String title;
+  private final transient Message title;
+  private final transient Message detail;
   private final transient Map<String, Object> more = new LinkedHashMap<>();
 
-  private Problem(int status, String title, String detail) {
-    super(detail);
+  private Problem(int status, Message title, Message detail) {
+    super(Words.english().say(detail));
     this.status = status;
     this.title = title;
+    this.detail = detail;
   }
 
   static Problem notFound() {
-    return new Problem(
-        404, "Not found", "There is nothing at this address, or it belongs to another visitor.");
+    return of(404, "problem.not-found", Words.message("problem.not-found.detail"));
   }
 
-  static Problem unusable(String detail) {
-    return new Problem(422, "Input that cannot be used", detail);
+  static Problem unusable(Message detail) {
+    return of(422, "problem.unusable", detail);
   }
 
   static Problem tooLarge(int most) {
-    return new Problem(
-        413, "Too large", "What was sent is too large. Allowed: at most " + most + " bytes.");
+    return of(413, "problem.too-large", Words.message("problem.too-large.detail", "most", most));
   }
 
   static Problem tooMany(int seconds) {
-    Problem problem =
-        new Problem(429, "Too many requests", "Too many requests. Try again in " + seconds + " s.");
-    return problem.with("retryAfterSeconds", seconds);
+    return of(429, "problem.too-many", Words.message("problem.too-many.detail", "seconds", seconds))
+        .with("retryAfterSeconds", seconds);
   }
 
   static Problem foreign() {
-    return new Problem(403, "From another site", "A change must come from a page of this program.");
+    return of(403, "problem.foreign", Words.message("problem.foreign.detail"));
   }
 
-  static Problem of(int status, String title, String detail) {
-    return new Problem(status, title, detail);
+  static Problem notNow(String detail) {
+    return of(409, "problem.not-now", Words.message(detail));
+  }
+
+  static Problem of(int status, String title, Message detail) {
+    return new Problem(status, Words.message(title), detail);
   }
 
   Problem with(String name, Object value) {
@@ -56,21 +61,21 @@ final class Problem extends RuntimeException {
     return status;
   }
 
-  String title() {
+  Message title() {
     return title;
   }
 
-  String detail() {
-    return String.valueOf(getMessage());
+  Message detail() {
+    return detail;
   }
 
   /** The members of RFC 9457, and those of this problem's own. */
-  Map<String, Object> members(String path) {
+  Map<String, Object> members(String path, Words words) {
     Map<String, Object> members = new LinkedHashMap<>();
     members.put("type", "about:blank");
-    members.put("title", title);
+    members.put("title", words.say(title));
     members.put("status", status);
-    members.put("detail", detail());
+    members.put("detail", words.say(detail));
     members.put("instance", path);
     members.putAll(more);
     return members;

@@ -2,7 +2,10 @@ package dev.jetting.examples.shopcounter.web;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.json.JsonInputException;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.QuantityException;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -30,14 +33,14 @@ final class Problems {
     routes.exception(QuantityException.class, (e, request) -> answer(of(e), request));
     routes.exception(
         IllegalArgumentException.class,
-        (e, request) -> answer(Problem.unusable(String.valueOf(e.getMessage())), request));
+        (e, request) -> answer(Problem.unusable(Words.words(e)), request));
     routes.exception(HttpResponseException.class, (e, request) -> answer(of(e), request));
     routes.exception(Exception.class, (e, request) -> answer(unexpected(e), request));
     routes.error(404, request -> answer(Problem.notFound(), request));
   }
 
   static Problem of(JsonInputException e) {
-    return Problem.unusable(String.valueOf(e.getMessage()))
+    return Problem.unusable(Words.words(e))
         .with("path", String.valueOf(e.path()))
         .with("value", String.valueOf(e.value()))
         .with("allowed", String.valueOf(e.allowed()))
@@ -45,7 +48,7 @@ final class Problems {
   }
 
   private static Problem of(QuantityException e) {
-    return Problem.unusable(String.valueOf(e.getMessage()))
+    return Problem.unusable(Words.words(e))
         .with("value", e.value())
         .with("unit", e.unit())
         .with("allowed", e.allowed());
@@ -55,7 +58,10 @@ final class Problems {
     if (e.getStatus() == 404) {
       return Problem.notFound();
     }
-    return Problem.of(e.getStatus(), "Refused", String.valueOf(e.getMessage()));
+    return Problem.of(
+        e.getStatus(),
+        "problem.refused",
+        Message.plain("{why}").with("why", Argument.name(String.valueOf(e.getMessage()))));
   }
 
   /** A fault of ours: the log keeps what happened, the visitor gets the number of its line. */
@@ -63,20 +69,24 @@ final class Problems {
     String number = UUID.randomUUID().toString();
     LOG.log(Level.SEVERE, e, () -> "fault " + number);
     return Problem.of(
-        500, "A fault of this program", "Something went wrong here. The log has it as " + number);
+        500, "problem.fault", Words.message("problem.fault.detail", "number", number));
   }
 
   private void answer(Problem problem, Context request) {
     request.status(problem.status());
-    Map<String, Object> members = problem.members(request.path());
+    Words words = Languages.of(request);
+    Map<String, Object> members = problem.members(request.path(), words);
     if (members.get("retryAfterSeconds") instanceof Integer seconds) {
       request.header("Retry-After", seconds.toString());
     }
     if (isForAProgram(request)) {
+      request.header("Content-Language", words.tag());
       request.contentType("application/problem+json").result(json(members));
     } else {
       templates.show(
-          request, "problem.jte", Map.of("title", problem.title(), "detail", problem.detail()));
+          request,
+          "problem.jte",
+          Map.of("title", words.say(problem.title()), "detail", words.say(problem.detail())));
     }
   }
 

@@ -1,5 +1,6 @@
 package dev.jetting.examples.shopcounter.web;
 
+import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.IdleAnswer;
 import dev.jetting.rules.tuning.PlugColour;
@@ -53,11 +54,7 @@ final class SeenForm {
         .flatMap(Optional::stream)
         .map(Evidence.class::cast)
         .findFirst()
-        .orElseThrow(
-            () ->
-                Problem.unusable(
-                    "Say what you saw: choose a colour, a feeling, or an instrument with its"
-                        + " number."));
+        .orElseThrow(() -> Problem.unusable(Words.message("session.say-what")));
   }
 
   /** A plain number counts as kelvin, which are degrees Celsius. */

@@ -8,6 +8,10 @@ import dev.jetting.examples.shopcounter.bench.StepView;
 import dev.jetting.examples.shopcounter.store.Entry;
 import dev.jetting.examples.shopcounter.store.Machine;
 import dev.jetting.examples.shopcounter.store.Machines;
+import dev.jetting.examples.shopcounter.words.Typed;
+import dev.jetting.examples.shopcounter.words.Words;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.rules.tuning.Check;
 import dev.jetting.rules.tuning.NextChange;
 import dev.jetting.rules.tuning.Observation;
@@ -18,11 +22,11 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The tuning session: the next step, readings in, undo, another day. */
 final class SessionPages {
@@ -48,17 +52,19 @@ final class SessionPages {
   }
 
   private void show(Context request) {
-    Machine machine = machine(request);
-    templates.show(
-        request,
-        "session.jte",
-        Map.of("session", SessionView.of(machine, ReadWith.of(request.queryParam("with")))));
+    SessionView session =
+        SessionView.of(
+            machine(request), ReadWith.of(request.queryParam("with")), Languages.of(request));
+    templates.show(request, "session.jte", Map.of("session", session));
   }
 
   private void words(Context request) {
+    Words words = Languages.of(request);
+    ReadWith with = ReadWith.of(request.queryParam("with"));
     request
+        .header("Content-Language", words.tag())
         .contentType("text/plain; charset=utf-8")
-        .result(SessionView.words(machine(request), ReadWith.of(request.queryParam("with"))));
+        .result(SessionView.text(machine(request), with, words));
   }
 
   private void read(Context request) {
@@ -69,25 +75,24 @@ final class SessionPages {
         new Observation(
             throttle,
             setup.engine().loadLine().at(throttle),
-            SeenForm.evidence(request::formParam, setup.engine().need().at(throttle)));
+            SeenForm.evidence(
+                field -> Typed.plain(Languages.of(request), said(request, field)),
+                setup.engine().need().at(throttle)));
     keep(
         request,
         machine,
         machine.session().observing(observation),
         Entry.Kind.READ,
-        observation.text());
+        observation.message());
   }
 
   private void change(Context request) {
     Machine machine = machine(request);
     NextChange change =
         StepView.changeOf(SessionView.next(machine, ReadWith.of(request.formParam("with"))))
-            .orElseThrow(
-                () ->
-                    Problem.of(
-                        409, "Not now", "The session has moved on. Look at its next step again."));
+            .orElseThrow(() -> Problem.notNow("session.moved-on"));
     Setup setup = machine.session().now().setup().withSetting(change.setting());
-    keep(request, machine, machine.session().changing(setup), Entry.Kind.CHANGED, change.what());
+    keep(request, machine, machine.session().changing(setup), Entry.Kind.CHANGED, changed(change));
   }
 
   private void tickOff(Context request) {
@@ -99,42 +104,62 @@ final class SessionPages {
       }
     }
     if (looked.isEmpty()) {
-      throw Problem.unusable("Nothing ticked. Tick what you looked at and found right.");
+      throw Problem.unusable(Words.message("session.tick-one"));
     }
     keep(
         request,
         machine,
         machine.session().checking(looked),
         Entry.Kind.CHECKED,
-        looked.stream()
-            .map(check -> check.name().toLowerCase(Locale.ROOT).replace('_', ' '))
-            .collect(Collectors.joining(", ")));
+        listed(
+            looked.stream()
+                .map(check -> Argument.words(Words.message("looked." + Words.key(check))))
+                .toList()));
+  }
+
+  private static Message changed(NextChange change) {
+    return listed(List.of(change.to()));
+  }
+
+  private static Message listed(List<Argument> values) {
+    return Message.plain("{values}").with("values", Argument.items(values));
   }
 
   private void undo(Context request) {
     Machine machine = machine(request);
-    keep(request, machine, machine.session().undone(), Entry.Kind.NOTED, "took the last back");
+    keep(
+        request,
+        machine,
+        machine.session().undone(),
+        Entry.Kind.NOTED,
+        Words.message("log.undone"));
   }
 
   private void anotherDay(Context request) {
     Machine machine = machine(request);
     Setup now = machine.session().now().setup();
+    Words words = Languages.of(request);
     Air air =
         Air.at(
-            RiderInput.altitude(said(request, "height")),
-            RiderInput.temperature(said(request, "temperature")),
+            RiderInput.altitude(Typed.large(words, said(request, "height"))),
+            RiderInput.temperature(Typed.plain(words, said(request, "temperature"))),
             now.air().humidity());
     keep(
         request,
         machine,
         machine.session().changing(now.withAir(air)),
         Entry.Kind.NOTED,
-        "another day: " + said(request, "temperature") + " at " + said(request, "height"));
+        Words.message(
+            "log.day",
+            "temperature",
+            said(request, "temperature"),
+            "height",
+            said(request, "height")));
   }
 
   private void keep(
-      Context request, Machine machine, TuningSession session, Entry.Kind kind, String text) {
-    machines.keep(Visitor.of(request), machine.id(), session, kind, text);
+      Context request, Machine machine, TuningSession session, Entry.Kind kind, Message what) {
+    machines.keep(Visitor.of(request), machine.id(), session, kind, what);
     request.redirect(
         "/machines/"
             + machine.id()

@@ -4,6 +4,7 @@ import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
 import io.javalin.http.Context;
+import java.util.HashMap;
 import java.util.Map;
 
 /** The pages; whatever a visitor typed is escaped where it is shown. */
@@ -12,8 +13,13 @@ final class Templates {
   private final TemplateEngine engine = TemplateEngine.createPrecompiled(ContentType.Html);
 
   void show(Context request, String name, Map<String, Object> values) {
-    StringOutput page = new StringOutput(16_384);
-    engine.render(name, values, page);
-    request.html(page.toString());
+    Page page = Languages.page(request);
+    Map<String, Object> all = new HashMap<>(values);
+    all.put("page", page);
+    StringOutput html = new StringOutput(16_384);
+    engine.render(name, all, html);
+    request.header("Content-Language", page.tag());
+    request.header("Vary", "Accept-Language, Cookie");
+    request.html(html.toString());
   }
 }

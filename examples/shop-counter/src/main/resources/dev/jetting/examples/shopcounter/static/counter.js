@@ -16,6 +16,10 @@ document.addEventListener("submit", (event) => {
     upload(form, file);
   }
 });
+// The words of the page with their values.
+function filled(words, values) {
+  return words.replace(/\{(\w+)\}/g, (_, name) => values[name]);
+}
 function upload(form, file) {
   const sent = form.querySelector(".sent");
   const bar = sent.querySelector("progress");
@@ -31,8 +35,8 @@ function upload(form, file) {
   };
   sent.hidden = false;
   if (file.size > Number(form.dataset.upload)) {
-    refuse("The file has " + kilobytes(file.size) + ": allowed at most "
-      + kilobytes(Number(form.dataset.upload)) + ".");
+    refuse(filled(form.dataset.tooLarge,
+      { size: kilobytes(file.size), most: kilobytes(Number(form.dataset.upload)) }));
     return;
   }
   const request = new XMLHttpRequest();
@@ -40,7 +44,8 @@ function upload(form, file) {
   request.setRequestHeader("Accept", "text/html");
   request.upload.addEventListener("progress", (progress) => {
     bar.value = progress.loaded / progress.total;
-    say(kilobytes(progress.loaded) + " of " + kilobytes(progress.total) + " sent");
+    say(filled(form.dataset.sent,
+      { sent: kilobytes(progress.loaded), total: kilobytes(progress.total) }));
   });
   request.addEventListener("load", () => {
     if (request.status < 400) {
@@ -48,9 +53,9 @@ function upload(form, file) {
       return;
     }
     const page = new DOMParser().parseFromString(request.responseText, "text/html");
-    refuse(page.querySelector(".big")?.textContent || "Refused: " + request.status);
+    refuse(page.querySelector(".big")?.textContent || filled(form.dataset.refused, request));
   });
-  request.addEventListener("error", () => { refuse("It did not get through. Try again."); });
+  request.addEventListener("error", () => { refuse(form.dataset.lost); });
   const data = new FormData(form);
   data.delete("kits");
   request.send(data);

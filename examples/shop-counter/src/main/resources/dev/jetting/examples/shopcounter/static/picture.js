@@ -14,14 +14,16 @@
   const colour = (name) =>
     getComputedStyle(document.documentElement).getPropertyValue("--" + name).trim();
 
-  const eighths = ["closed", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8", "full"];
+  const eighths = () => [charts.words.closed, "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8",
+    charts.words.full];
+  const number = (value, decimals) => value.toFixed(decimals).replace(".", charts.words.point);
 
   function axes(format) {
     const line = { stroke: colour("ink"), grid: { stroke: colour("grid"), width: 1 },
       ticks: { stroke: colour("grid") }, font: "15px system-ui, sans-serif" };
     return [
-      { ...line, size: 34, splits: () => eighths.map((_, i) => i * 12.5),
-        values: (u) => eighths.map((text, i) =>
+      { ...line, size: 34, splits: () => eighths().map((_, i) => i * 12.5),
+        values: (u) => eighths().map((text, i) =>
           u.width < 480 && i % 2 === 1 ? "" : text) },
       { ...line, size: 66, values: (_, values) => values.map(format) },
     ];
@@ -71,6 +73,7 @@
       beside();
       return;
     }
+    if (!charts) { return; }
     plots.forEach((plot) => plot.destroy());
     plots = [];
     const columns = charts.days[day];
@@ -83,7 +86,7 @@
       columns.fitted, columns.lambda],
     (_, low, top) => [Math.max(0.4, Math.floor(low * 10) / 10),
       Math.min(1.7, Math.ceil(top * 10) / 10)],
-    (value) => value.toFixed(1), { bands: [{ series: [2, 1], fill: colour("c-band"), dir: -1 }] });
+    (value) => number(value, 1), { bands: [{ series: [2, 1], fill: colour("c-band"), dir: -1 }] });
     base("plot-risk", 220, [
       dashed("c-limit", 3, [3, 3]), dashed("c-fitted", 2, [2, 6]), dashed("c-risk", 2, [9, 4]),
       solid("c-risk", 4),
@@ -140,19 +143,20 @@
     ctx.restore();
   }
 
-  const two = (value) => value.toFixed(2);
-  const band = (columns, index) => two(columns.lambda[index]) + " (" + two(columns.rich[index])
-    + " to " + two(columns.lean[index]) + ")";
+  const two = (value) => number(value, 2);
+  const filled = (words, values) => words.replace(/\{(\w+)\}/g, (_, name) => values[name]);
+  const band = (columns, index) => filled(charts.words.band, {
+    lambda: two(columns.lambda[index]), rich: two(columns.rich[index]),
+    lean: two(columns.lean[index]) });
 
   function ofOne(columns, index) {
     return [
       ["λ", band(columns, index)],
-      ["lean limit", two(columns.limit[index])],
-      ["engine wants", two(columns.needed[index])],
-      ["lean risk", columns.said[index]],
-      ["on a climb", columns.climbSaid[index] + " at " + Math.round(charts.climbRpm[index])
-        + " rpm"],
-      ["metered by", Object.entries(columns.shares).map(([name, share]) =>
+      [charts.words.limit, two(columns.limit[index])],
+      [charts.words.wanted, two(columns.needed[index])],
+      [charts.words.risk, columns.said[index]],
+      [charts.words.climb, columns.climbSaid[index]],
+      [charts.words.metered, Object.entries(columns.shares).map(([name, share]) =>
         name + " " + Math.round(share[index]) + " %").join(", ")],
     ];
   }
@@ -160,18 +164,17 @@
   function ofBoth(index) {
     return [[el("beside").dataset.left, charts.days.today],
       [el("beside").dataset.right, other.days.today]].map(([name, columns]) =>
-      [name, "λ " + band(columns, index) + ", lean limit " + two(columns.limit[index])
-        + ", lean risk " + columns.said[index]]);
+      [name, filled(charts.words.beside, { band: band(columns, index),
+        limit: two(columns.limit[index]), risk: columns.said[index] })]);
   }
 
   function look(index, move) {
     if (index === at && !move) { return; }
     at = index;
     el("throttle").value = index;
-    const where = charts.where[index];
+    const where = el("beside") ? charts.where[index] : charts.whereAndSpeed[index];
     const rows = el("beside") ? ofBoth(index) : ofOne(charts.days[day], index);
-    el("where").textContent = where
-      + (el("beside") ? "" : ", " + Math.round(charts.rpm[index]) + " rpm");
+    el("where").textContent = where;
     el("numbers").replaceChildren(...rows.flatMap(([name, value]) => {
       const dt = document.createElement("dt");
       const dd = document.createElement("dd");
@@ -303,7 +306,7 @@
     ], [charts.throttle, left.rich, left.lean, left.limit, right.limit, left.lambda, right.lambda],
     (_, low, top) => [Math.max(0.4, Math.floor(low * 10) / 10),
       Math.min(1.7, Math.ceil(top * 10) / 10)],
-    (value) => value.toFixed(1), { bands: [{ series: [2, 1], fill: colour("c-band"), dir: -1 }] });
+    (value) => number(value, 1), { bands: [{ series: [2, 1], fill: colour("c-band"), dir: -1 }] });
   }
 
   if (el("bench")) { begin(); }
