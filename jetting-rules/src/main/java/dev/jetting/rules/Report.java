@@ -24,6 +24,10 @@ import java.util.stream.Stream;
  * What a rulebook says of a setting. The same setting and rulebook give the same report, byte for
  * byte.
  *
+ * <p>The numbers of its profiles have three to six digits, which is more than the model knows.
+ * Openings and lean risks keep all of theirs. What each part does is stated for the air of the day
+ * alone.
+ *
  * @param schemaVersion version of the report's form, {@link #SCHEMA_VERSION}
  * @param model name and version of the mixture model
  * @param rulebook which rules it rests on
@@ -31,8 +35,10 @@ import java.util.stream.Stream;
  * @param sheet the setup sheet
  * @param profile the lean risk over the throttle range in the air of the day
  * @param meanRisk the mean lean risk over the riding
- * @param coldestDay the lean risk over the throttle range on the coldest day
- * @param hottestDay the lean risk over the throttle range on the hottest day
+ * @param coldestDay the lean risk over the throttle range on the coldest day, without the effects
+ *     of parts
+ * @param hottestDay the lean risk over the throttle range on the hottest day, without the effects
+ *     of parts
  * @param overrun the closed throttle after a long open run, on the day when it is leanest
  * @param overrunLimit the leanest mixture that is allowed there
  * @param results each rule with its outcome, by rule id
@@ -176,10 +182,10 @@ public record Report(
         rulebook.edition(),
         grounds.verdict(waivers.day()),
         sheet,
-        setting.profile(),
+        ReportDigits.today(setting.profile()),
         setting.profile().mean(sheet.riding().profile()),
-        setting.coldest(),
-        setting.hottest(),
+        ReportDigits.otherDay(setting.coldest()),
+        ReportDigits.otherDay(setting.hottest()),
         setting.overrun(),
         overrunLimit,
         byRule,

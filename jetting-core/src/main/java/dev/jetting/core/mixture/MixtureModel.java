@@ -250,20 +250,13 @@ public final class MixtureModel {
 
   private List<PartEffect> effects(Flows base, List<Move> moves) {
     double lnLambda = StrictMath.log(lambda(base));
-    double[] richer = new double[moves.size()];
-    double[] leaner = new double[moves.size()];
-    double sum = 0;
-    for (int i = 0; i < richer.length; i++) {
-      richer[i] = StrictMath.log(lambda(base, moves.get(i).richer)) - lnLambda;
-      leaner[i] = StrictMath.log(lambda(base, moves.get(i).leaner)) - lnLambda;
-      sum += Math.abs(leaner[i] - richer[i]);
-    }
     List<PartEffect> effects = new ArrayList<>();
-    for (int i = 0; i < richer.length; i++) {
-      double share = sum == 0 ? 0 : Math.abs(leaner[i] - richer[i]) / sum;
-      effects.add(new PartEffect(moves.get(i).part, richer[i], leaner[i], share));
+    for (Move move : moves) {
+      double richer = StrictMath.log(lambda(base, move.richer)) - lnLambda;
+      double leaner = StrictMath.log(lambda(base, move.leaner)) - lnLambda;
+      effects.add(new PartEffect(move.part, richer, leaner, 0));
     }
-    return effects;
+    return PartEffect.sharing(effects);
   }
 
   private double lambda(Flows base, Way moved) {

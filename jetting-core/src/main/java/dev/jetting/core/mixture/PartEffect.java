@@ -1,6 +1,7 @@
 package dev.jetting.core.mixture;
 
 import dev.jetting.core.checks.Checks;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -31,5 +32,22 @@ public record PartEffect(MeteringPart part, double richer, double leaner, double
       Checks.within("authority of " + part, authority, 0, 1);
     }
     authority += 0.0; // −0.0 becomes 0.0
+  }
+
+  /**
+   * Shares out what all parts can do at a point.
+   *
+   * @param effects the effects of the parts there; their own authority is not read
+   * @return the same effects in their order, each with its share; 0 where no part can do anything
+   */
+  public static List<PartEffect> sharing(List<PartEffect> effects) {
+    double sum = effects.stream().mapToDouble(PartEffect::range).reduce(0, Double::sum);
+    return effects.stream()
+        .map(e -> new PartEffect(e.part, e.richer, e.leaner, sum == 0 ? 0 : e.range() / sum))
+        .toList();
+  }
+
+  private double range() {
+    return Math.abs(leaner - richer);
   }
 }

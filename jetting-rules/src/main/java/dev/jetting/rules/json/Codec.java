@@ -3,9 +3,6 @@ package dev.jetting.rules.json;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectReader;
@@ -26,7 +23,6 @@ final class Codec<T> {
 
   private static final char BYTE_ORDER_MARK = '\ufeff';
   private static final int CHUNK = 8192;
-  private static final DefaultIndenter INDENTER = new DefaultIndenter("  ", "\n");
 
   private final Class<T> type;
   private final Map<String, String> header;
@@ -52,15 +48,7 @@ final class Codec<T> {
             .with(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
             .with(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
     this.lineWriter = mapper.writer();
-    this.writer =
-        mapper.writer(
-            new DefaultPrettyPrinter(
-                    Separators.createDefaultInstance()
-                        .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
-                        .withObjectEmptySeparator("")
-                        .withArrayEmptySeparator(""))
-                .withObjectIndenter(INDENTER)
-                .withArrayIndenter(INDENTER));
+    this.writer = mapper.writer(new ReadablePrinter());
   }
 
   /**

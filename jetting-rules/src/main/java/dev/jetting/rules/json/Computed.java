@@ -32,6 +32,7 @@ final class Computed {
           Remedy.State.class,
           RemedyForm.AimForm.class,
           Report.class,
+          ReportForm.class,
           RiskMap.class,
           RiskPoint.class,
           ThrottleBand.class,

@@ -23,6 +23,7 @@ import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Plan;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.Remedy;
+import dev.jetting.rules.Report;
 import dev.jetting.rules.ReportDifference;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.UnusedWaiver;
@@ -33,6 +34,7 @@ import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.KitWaiver;
 import dev.jetting.rules.kit.Part;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
 import dev.jetting.rules.tuning.Evidence;
@@ -60,8 +62,14 @@ import org.jspecify.annotations.Nullable;
 record Form<T, F extends Record>(
     Class<T> type, Class<F> form, Function<T, F> write, Function<F, T> read) {
 
+  static final Form<Report, ReportForm> REPORT =
+      new Form<>(Report.class, ReportForm.class, ReportForm::of, ReportForm::report);
+
   static final List<Form<?, ?>> ALL =
       List.of(
+          REPORT,
+          new Form<>(RiskProfile.class, ProfileForm.class, ProfileForm::of, ProfileForm::profile),
+          new Form<>(After.class, AfterForm.class, AfterForm::of, AfterForm::after),
           new Form<>(SetupSheet.class, SheetForm.class, SheetForm::of, SheetForm::sheet),
           new Form<>(PartsAtHand.class, PartsForm.class, PartsForm::of, PartsForm::parts),
           new Form<>(

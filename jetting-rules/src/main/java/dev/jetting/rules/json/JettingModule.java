@@ -3,6 +3,7 @@ package dev.jetting.rules.json;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.module.SimpleModule;
+import dev.jetting.rules.Report;
 import dev.jetting.units.Quantity;
 import java.io.Serial;
 import java.util.function.Function;
@@ -54,6 +55,10 @@ public final class JettingModule extends SimpleModule {
     add(Quantity.class, new Quantities.TextSerializer());
     Quantities.PARSERS.forEach(this::addQuantity);
     Form.ALL.forEach(this::addForm);
+    add(After.class, new After.Serializer());
+    add(After.class, new After.Deserializer());
+    add(Report.class, new After.ReportSerializer());
+    add(Report.class, new After.ReportDeserializer(Form.REPORT.deserializer()));
     setDeserializerModifier(new ObjectDeserializer.Modifier(reportsErrors));
   }
 

@@ -9,10 +9,10 @@ import java.util.Objects;
 /**
  * The published JSON Schemas (2020-12) of the documents of this package, for editors and for
  * programs in other languages. They stand beside this class as {@code setup-sheet.schema.json},
- * {@code report.schema.json}, {@code rule-file.schema.json}, {@code tuning-session.schema.json},
- * {@code catalogue.schema.json}, {@code kit.schema.json}, {@code kit-validation.schema.json},
- * {@code waivers.schema.json}, {@code kit-waivers.schema.json}, {@code
- * report-difference.schema.json}, {@code sheet-impact.schema.json} and {@code
+ * {@code report.schema.json}, {@code short-report.schema.json}, {@code rule-file.schema.json},
+ * {@code tuning-session.schema.json}, {@code catalogue.schema.json}, {@code kit.schema.json},
+ * {@code kit-validation.schema.json}, {@code waivers.schema.json}, {@code kit-waivers.schema.json},
+ * {@code report-difference.schema.json}, {@code sheet-impact.schema.json} and {@code
  * rule-limits.schema.json}.
  *
  * <p>Whatever a reader of this package accepts, its schema accepts. The readers refuse more: fields
@@ -30,6 +30,11 @@ public final class JsonSchemas {
   /** {@return the schema of what {@link ReportJson} reads and writes, as a text} */
   public static String report() {
     return text("report.schema.json");
+  }
+
+  /** {@return the schema of what {@link ShortReportJson} writes, as a text} */
+  public static String shortReport() {
+    return text("short-report.schema.json");
   }
 
   /** {@return the schema of what {@link RuleFile} reads and writes, as a text} */

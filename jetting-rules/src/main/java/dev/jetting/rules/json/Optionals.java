@@ -20,6 +20,16 @@ final class Optionals {
   private Optionals() {}
 
   static final class Serializer extends JsonSerializer<Optional<?>> {
+
+    private final @Nullable JsonSerializer<?> content;
+
+    /**
+     * @param content what writes the content; null for the mapper's own
+     */
+    Serializer(@Nullable JsonSerializer<?> content) {
+      this.content = content;
+    }
+
     @Override
     public boolean isEmpty(SerializerProvider provider, Optional<?> optional) {
       return optional.isEmpty();
@@ -28,7 +38,18 @@ final class Optionals {
     @Override
     public void serialize(Optional<?> optional, JsonGenerator out, SerializerProvider provider)
         throws IOException {
-      provider.defaultSerializeValue(optional.orElse(null), out);
+      if (content == null || optional.isEmpty()) {
+        provider.defaultSerializeValue(optional.orElse(null), out);
+      } else {
+        write(content, optional.get(), out, provider);
+      }
+    }
+
+    @SuppressWarnings("unchecked") // the introspector gives what writes the type
+    private static <T> void write(
+        JsonSerializer<T> content, Object value, JsonGenerator out, SerializerProvider provider)
+        throws IOException {
+      content.serialize((T) value, out, provider);
     }
   }
 
@@ -69,10 +90,21 @@ final class Optionals {
       JsonDeserializer<?> known = content;
       if (known == null) {
         JsonDeserializer<?> strict = StrictIntrospector.reader(of.getRawClass());
-        known = strict == null ? context.findContextualValueDeserializer(of, property) : strict;
+        known =
+            strict == null
+                ? context.findContextualValueDeserializer(strictlyRead(of), property)
+                : strict;
         content = known;
       }
       return known;
+    }
+
+    /** A list or map whose plain texts and numbers are read as they are written. */
+    private static JavaType strictlyRead(JavaType type) {
+      JavaType content = type.getContentType();
+      JsonDeserializer<?> strict =
+          content == null ? null : StrictIntrospector.reader(content.getRawClass());
+      return strict == null ? type : type.withContentValueHandler(strict);
     }
 
     @Override

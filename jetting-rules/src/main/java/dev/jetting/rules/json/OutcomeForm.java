@@ -11,33 +11,38 @@ import java.util.Optional;
  * An outcome, in JSON.
  *
  * @param status how it came out
- * @param findings what was found; empty unless failed
- * @param reason why not applicable, what is missing, or what broke; empty otherwise
+ * @param findings what was found; left out unless failed
+ * @param reason why not applicable, what is missing, or what broke; left out otherwise
  * @param reasonMessage the reason by its key and typed arguments, where it has a key
- * @param branches outcomes of the rules that this one is composed of, with the ids of those rules
+ * @param branches outcomes of the rules that this one is composed of, with the ids of those rules;
+ *     left out where it is not composed
  * @param margin how near it came to failing, where no finding says it; empty of a rule that judges
  *     by yes and no
  */
 record OutcomeForm(
     Outcome.Status status,
-    List<Finding> findings,
-    String reason,
+    Optional<List<Finding>> findings,
+    Optional<String> reason,
     Optional<Message> reasonMessage,
-    List<Outcome.Branch> branches,
+    Optional<List<Outcome.Branch>> branches,
     Optional<Margin> margin) {
 
   static OutcomeForm of(Outcome outcome) {
     return new OutcomeForm(
         outcome.status(),
-        outcome.findings(),
-        outcome.reason(),
+        Optional.of(outcome.findings()).filter(findings -> !findings.isEmpty()),
+        Optional.of(outcome.reason()).filter(reason -> !reason.isEmpty()),
         MessageForm.keyed(outcome.why()),
-        outcome.branches(),
+        Optional.of(outcome.branches()).filter(branches -> !branches.isEmpty()),
         outcome.margin());
   }
 
   Outcome outcome() {
     return new Outcome(
-        status, findings, reasonMessage.orElseGet(() -> Message.plain(reason)), branches, margin);
+        status,
+        findings.orElse(List.of()),
+        reasonMessage.orElseGet(() -> Message.plain(reason.orElse(""))),
+        branches.orElse(List.of()),
+        margin);
   }
 }

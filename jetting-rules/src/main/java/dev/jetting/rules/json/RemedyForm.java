@@ -1,7 +1,6 @@
 package dev.jetting.rules.json;
 
 import dev.jetting.core.mixture.MeteringPart;
-import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
@@ -92,7 +91,7 @@ record RemedyForm(
    * @param toBuy whether the part is not at hand
    * @param effect what it does
    * @param enough whether the finding is gone after this change alone
-   * @param setting the setting after the change
+   * @param setting the setting after the change; in a report it leaves out what is as in the sheet
    */
   record ChangeForm(
       MeteringPart part,
@@ -105,7 +104,7 @@ record RemedyForm(
       boolean toBuy,
       Remedy.Effect effect,
       boolean enough,
-      Setting setting) {
+      After setting) {
 
     static ChangeForm of(Remedy.Change c) {
       return new ChangeForm(
@@ -119,7 +118,7 @@ record RemedyForm(
           c.toBuy(),
           c.effect(),
           c.enough(),
-          c.setting());
+          new After(c.setting()));
     }
 
     Remedy.Change change() {
@@ -132,7 +131,7 @@ record RemedyForm(
           toBuy,
           effect,
           enough,
-          setting);
+          setting.setting());
     }
   }
 }

@@ -10,10 +10,14 @@ import java.util.Objects;
 /**
  * Reports as JSON, for programs that show, keep or compare them.
  *
- * <p>Fields have the names of the components of {@link Report} and the records below it; {@code
- * schemaVersion} is always {@code 1}. A computed quantity with a unit is an object such as {@code
- * {"value": 8334.9, "unit": "Pa"}}, one without a unit a plain number. {@code sheet} is a setup
- * sheet as {@link SheetJson} writes it: what people state is a text with its unit.
+ * <p>Each thing stands once. Fields have the names of the components of {@link Report} and the
+ * records below it; {@code schemaVersion} is always {@code 1}. A profile is columns of numbers, one
+ * number for each opening. {@code findings} gives the order of danger by places among the {@code
+ * results}. The setting after a change states what differs from {@code sheet}, which is a setup
+ * sheet as {@link SheetJson} writes it.
+ *
+ * <p>A computed quantity with a unit is an object such as {@code {"value": 8334.9, "unit": "Pa"}},
+ * one without a unit a plain number. What people state is a text with its unit.
  *
  * <p>Limits: 8 000 000 characters, nested 200 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.
@@ -76,5 +80,16 @@ public final class ReportJson {
    */
   public static String write(Report report) {
     return CODEC.write(Objects.requireNonNull(report, "report"));
+  }
+
+  /**
+   * Writes a report on one line, for the way from one program to another.
+   *
+   * @param report the report; not null
+   * @return the document without any line break, not even at its end
+   * @throws IllegalArgumentException if a number in the report is not finite
+   */
+  public static String writeLine(Report report) {
+    return CODEC.writeLine(Objects.requireNonNull(report, "report"));
   }
 }

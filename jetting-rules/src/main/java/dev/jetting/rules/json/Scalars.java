@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.util.List;
 
 /** Plain numbers and texts, taken as they are written and as nothing else. */
 final class Scalars {
@@ -23,6 +24,7 @@ final class Scalars {
   static final JsonDeserializer<Boolean> TRUTH = new TruthDeserializer();
   static final JsonDeserializer<String> TEXT = new TextDeserializer(Integer.MAX_VALUE);
   static final JsonDeserializer<String> ID = new TextDeserializer(LONGEST_ID);
+  static final JsonSerializer<List<Double>> NUMBERS = new NumbersSerializer();
   static final JsonSerializer<Double> FINITE_NUMBER = new FiniteNumberSerializer();
 
   private Scalars() {}
@@ -99,6 +101,21 @@ final class Scalars {
         throw new IllegalArgumentException("number " + value + ": allowed a finite number");
       }
       out.writeNumber(value);
+    }
+  }
+
+  /** Numbers of a column, which are finite by the records that they come from. */
+  private static final class NumbersSerializer extends JsonSerializer<List<Double>> {
+    @Override
+    public void serialize(List<Double> values, JsonGenerator out, SerializerProvider provider)
+        throws IOException {
+      ReadablePrinter.onOneLine(out, true);
+      out.writeStartArray();
+      for (double value : values) {
+        out.writeNumber(value);
+      }
+      out.writeEndArray();
+      ReadablePrinter.onOneLine(out, false);
     }
   }
 }

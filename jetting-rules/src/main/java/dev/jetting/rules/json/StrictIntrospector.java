@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.introspect.NopAnnotationIntrospector;
 import dev.jetting.units.Quantity;
 import java.io.Serial;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -64,13 +65,27 @@ final class StrictIntrospector extends NopAnnotationIntrospector {
     return content == null ? null : reader(content.getRawClass());
   }
 
+  /** The type of a component; that of the content where the component is optional. */
+  private static JavaType stated(Annotated annotated) {
+    JavaType type = annotated.getType();
+    return type.hasRawClass(Optional.class) ? type.containedTypeOrUnknown(0) : type;
+  }
+
+  private static boolean isNumbers(Annotated annotated) {
+    JavaType type = stated(annotated);
+    return type.hasRawClass(List.class) && type.getContentType().hasRawClass(Double.class);
+  }
+
   @Override
   public @Nullable Object findSerializer(Annotated annotated) {
     if (!isOurs(annotated)) {
       return null;
     }
     if (annotated.getRawType() == Optional.class) {
-      return new Optionals.Serializer();
+      return new Optionals.Serializer(isNumbers(annotated) ? Scalars.NUMBERS : null);
+    }
+    if (isNumbers(annotated)) {
+      return Scalars.NUMBERS;
     }
     return annotated.getRawType() == double.class
         ? Scalars.FINITE_NUMBER

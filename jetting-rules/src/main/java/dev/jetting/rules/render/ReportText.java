@@ -104,6 +104,17 @@ public final class ReportText {
     return new ReportText(report, wording).lines();
   }
 
+  /**
+   * Renders the verdict alone.
+   *
+   * @param report the report; not null
+   * @param wording the words; not null
+   * @return a sentence or a few; never a promise of safety
+   */
+  public static String verdict(Report report, Wording wording) {
+    return new ReportWords(report, wording).verdict();
+  }
+
   private String render(Assumptions extent) {
     headline();
     throttleRange();

@@ -23,7 +23,7 @@ import org.hipparchus.distribution.continuous.NormalDistribution;
  * @param richLimit the richest mixture on which the engine runs cleanly there
  * @param leanRisk probability that the true mixture is leaner than the lean limit
  * @param uphill the same opening on a climb
- * @param effects what each part does there
+ * @param effects what each part does there; empty where that is not stated
  */
 public record RiskPoint(
     MixturePoint mixture,
@@ -73,8 +73,15 @@ public record RiskPoint(
    * The circuit in charge: the one whose parts together have the most authority.
    *
    * @return the circuit; of equals the one further down the throttle range
+   * @throws IllegalStateException if the effects are not stated, as on another day of a report
    */
   public Circuit inCharge() {
+    if (effects.isEmpty()) {
+      throw new IllegalStateException(
+          "circuit in charge at "
+              + mixture.throttle()
+              + " throttle: allowed with effects of parts");
+    }
     Map<Circuit, Double> sums = new EnumMap<>(Circuit.class);
     effects.forEach(e -> sums.merge(e.part().circuit(), e.authority(), Double::sum));
     Circuit most = Circuit.PILOT;

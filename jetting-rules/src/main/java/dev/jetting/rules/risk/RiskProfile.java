@@ -4,6 +4,8 @@ import static java.util.Comparator.comparing;
 
 import com.google.common.collect.Comparators;
 import dev.jetting.core.engine.MixtureNeed;
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
@@ -25,7 +27,8 @@ public record RiskProfile(List<RiskPoint> points) {
    * Checks the points.
    *
    * @param points the points by rising throttle; at least one
-   * @throws IllegalArgumentException if there is none, or their openings do not rise
+   * @throws IllegalArgumentException if there is none, their openings do not rise, or they state
+   *     the effects of other parts
    */
   public RiskProfile {
     points = List.copyOf(points);
@@ -39,6 +42,20 @@ public record RiskProfile(List<RiskPoint> points) {
               + points.stream().map(point -> point.mixture().throttle()).toList()
               + ": allowed rising ones");
     }
+    List<MeteringPart> parts = parts(points.get(0));
+    for (RiskPoint point : points) {
+      if (!parts(point).equals(parts)) {
+        throw new IllegalArgumentException(
+            "effects of "
+                + parts(point)
+                + " at a point of a risk profile: allowed those of its first, "
+                + parts);
+      }
+    }
+  }
+
+  private static List<MeteringPart> parts(RiskPoint point) {
+    return point.effects().stream().map(PartEffect::part).toList();
   }
 
   /** {@return the point with the greatest risk; of equals the one at the smallest throttle} */

@@ -46,6 +46,8 @@ class FieldGuideTest {
       List.of(
           new Kind("Setup sheet", "setup-sheet", "SheetJson", "a machine with its setting"),
           new Kind("Report", "report", "ReportJson", "what an assessment found"),
+          new Kind(
+              "Short report", "short-report", "ShortReportJson", "a report for a page, no reader"),
           new Kind("Tuning session", "tuning-session", "SessionJson", "what was tried and seen"),
           new Kind("Catalogue", "catalogue", "CatalogueJson", "a seller's parts and families"),
           new Kind("Kit", "kit", "KitJson", "parts sold together, with recommended settings"),

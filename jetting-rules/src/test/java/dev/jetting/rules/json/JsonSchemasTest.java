@@ -93,6 +93,13 @@ class JsonSchemasTest {
         SchemaWriter.of(
             "kit-waivers", "Waivers of jetting kits", KitWaiversForm.class, KitWaiversForm.HEADER));
     Documents.assertIsPublished(
+        "short-report.schema.json",
+        SchemaWriter.of(
+            "short-report",
+            "A jetting report for a page",
+            ShortReportForm.class,
+            ShortReportForm.HEADER));
+    Documents.assertIsPublished(
         "report-difference.schema.json",
         SchemaWriter.of(
             "report-difference",

@@ -7,9 +7,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.engine.RpmCurve;
-import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.Overrun;
 import dev.jetting.core.mixture.PartEffect;
 import dev.jetting.core.parts.Carburettor;
@@ -17,7 +17,6 @@ import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Ceiling;
-import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.RuleResult;
@@ -28,8 +27,6 @@ import dev.jetting.rules.Verdict;
 import dev.jetting.rules.WaivedDanger;
 import dev.jetting.rules.Waiver;
 import dev.jetting.rules.risk.Riding;
-import dev.jetting.rules.risk.RiskPoint;
-import dev.jetting.rules.risk.RiskProfile;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringReader;
@@ -77,12 +74,13 @@ class ReportJsonTest {
 
   @Test
   void write_quantities_asNumbersWithTheirUnit() throws IOException {
-    JsonNode mixture = tree().at("/profile/points/1/mixture");
+    JsonNode profile = tree().get("profile");
 
-    assertThat(mixture.at("/depression/value").doubleValue()).isEqualTo(8334.9);
-    assertThat(mixture.at("/depression/unit").textValue()).isEqualTo("Pa");
-    assertThat(mixture.at("/throttle").isDouble()).isTrue();
-    assertThat(mixture.at("/lambda").doubleValue()).isEqualTo(0.875);
+    assertThat(profile.at("/mixture/depression/values/1").doubleValue()).isEqualTo(8334.9);
+    assertThat(profile.at("/mixture/depression/unit").textValue()).isEqualTo("Pa");
+    assertThat(profile.at("/grid/throttle/1").doubleValue()).isEqualTo(1);
+    assertThat(profile.at("/mixture/lambda/1").doubleValue()).isEqualTo(0.875);
+    assertThat(tree().at("/meanRisk").doubleValue()).isEqualTo(0.125);
     assertThat(tree().at("/sheet/setting/screw/turns").textValue()).endsWith(" turns");
     assertThat(tree().at("/sheet/setting/clip").textValue()).isEqualTo("2 of 5 from top");
     assertThat(tree().at("/sheet/fuel/premix").textValue()).isEqualTo("50:1");
@@ -97,14 +95,13 @@ class ReportJsonTest {
   static Stream<Arguments> records() {
     return Stream.of(
         Arguments.of("", Report.class),
-        Arguments.of("/profile", RiskProfile.class),
-        Arguments.of("/profile/points/0", RiskPoint.class),
-        Arguments.of("/profile/points/0/mixture", MixturePoint.class),
-        Arguments.of("/profile/points/0/effects/0", PartEffect.class),
+        Arguments.of("/profile", ProfileForm.class),
+        Arguments.of("/profile/effects/0", PartEffect.class),
+        Arguments.of("/coldestDay", DayForm.class),
         Arguments.of("/overrun", Overrun.class),
         Arguments.of("/results/0", RuleResult.class),
         Arguments.of("/results/1/outcome", OutcomeForm.class),
-        Arguments.of("/findings/1", RankedFinding.class),
+        Arguments.of("/findings/1", ReportForm.RankForm.class),
         Arguments.of("/findings/1/waiver/accepted", Ceiling.class),
         Arguments.of("/findings/1/waiver", Waiver.class),
         Arguments.of("/verdict", Verdict.class),
@@ -112,14 +109,15 @@ class ReportJsonTest {
         Arguments.of("/rulebook", RulebookEdition.class),
         Arguments.of("/rulebook/changes/0", RulebookChange.class),
         Arguments.of("/unusedWaivers/0", UnusedWaiverForm.class),
-        Arguments.of("/findings/0/finding", FindingForm.class),
-        Arguments.of("/findings/0/finding/band", ThrottleBand.class),
+        Arguments.of("/results/0/outcome/findings/0", FindingForm.class),
+        Arguments.of("/results/0/outcome/findings/0/band", ThrottleBand.class),
         Arguments.of("/plan/left/0", PlanForm.LeftForm.class),
         Arguments.of("/plan/steps/0", Remedy.Change.class),
-        Arguments.of("/findings/0/finding/remedy/change", Remedy.Change.class),
-        Arguments.of("/findings/0/finding/remedy/change/effect", Remedy.Effect.class),
-        Arguments.of("/findings/0/finding/remedy/change/effect/after", Remedy.State.class),
-        Arguments.of("/findings/1/finding/remedy/aim", Remedy.Aim.class),
+        Arguments.of("/results/0/outcome/findings/0/remedy/change", Remedy.Change.class),
+        Arguments.of("/results/0/outcome/findings/0/remedy/change/effect", Remedy.Effect.class),
+        Arguments.of(
+            "/results/0/outcome/findings/0/remedy/change/effect/after", Remedy.State.class),
+        Arguments.of("/results/0/outcome/findings/1/remedy/aim", Remedy.Aim.class),
         Arguments.of("/assumptions/spread of λ", Coefficient.class),
         Arguments.of("/sheet/engine", Engine.class),
         Arguments.of("/sheet/engine/deliveryRatio", RpmCurve.class),
@@ -183,7 +181,7 @@ class ReportJsonTest {
       delimiterString = "=>",
       textBlock =
           """
-          a-lean-rule => z-other => finding of rule a-lean-rule: allowed those of the results
+          a-lean-rule => z-other => finding 0 of rule a-lean-rule: allowed those in its result, counted from 0, of 0
           d-broken => c-silent => two results of rule c-silent: allowed one for each rule
           """)
   void read_resultsThatDoNotGoWithTheFindings_isRefused(String id, String other, String message) {
@@ -205,7 +203,14 @@ class ReportJsonTest {
           "schemaVersion": 1, => '' => $.schemaVersion: missing: allowed 1
           "model": => "modle": => $.modle: unknown field "modle", perhaps "model": allowed schemaVersion, model, rulebook, verdict, sheet, profile, meanRisk, coldestDay, hottestDay, overrun, overrunLimit, results, findings, unusedWaivers, plan, proof, assumptions, cautions
           "meanRisk": 0.125 => "meanRisk": 1.125 => $.meanRisk: probability 1.125: allowed from 0 to 1
-          "chargeShare": 0.875 => "chargeShare": "0.875" => $.profile.points[0].mixture.chargeShare: "0.875": allowed a finite number
+          "chargeShare": [0.875, => "chargeShare": ["0.875", => $.profile.mixture.chargeShare[0]: "0.875": allowed a finite number
+          "chargeShare": [0.875, => "chargeShare": [2.875, => $.profile: share of the charge 2.875: allowed 0 to 2
+          "openShare": [0.4375,0.4375] => "openShare": [0.4375] => $.profile: column with 1 of 2 numbers: allowed one for each opening
+          "unit": "rpm" => "unit": "mm" => $.profile: unit "mm" of a column: allowed "rpm"
+          "lambda": [0.9,0.9] => "lambda": [0.9,"1"] => $.profile.risk.lambda[1]: "1": allowed a finite number
+          "index": 0 => "index": 7 => $: finding 7 of rule a-lean-rule: allowed those in its result, counted from 0, of 2
+          "mainJet": "1.32 mm" => "mainJet": "1.32" => $.results[0].outcome.findings[0].remedy.change.setting.mainJet: jet bore "1.32" cannot be read: allowed a decimal number with mm, hundredths, 1/100 mm
+          "openShare": [0.4375], => "openShare": [], => $.coldestDay: column with 0 of 1 numbers: allowed one for each opening
           "severity": "danger" => "severity": "deadly" => $.rulebook.changes[0].severity: "deadly": allowed "note", "warning", "danger"
           "ruling": "fails" => "ruling": "passes" => $: verdict PASSES of a report: allowed what follows from its results, findings and days, FAILS
           "tooLean": true => "tooLean": false => $: verdict FAILS of a report: allowed what follows from its results, findings and days, FAILS
@@ -213,7 +218,7 @@ class ReportJsonTest {
           "risk": "0.25" => "risk": null => $.results[0].outcome.findings[0].attributes.risk: null: allowed a text
           "risk": "0.25" => "risk": 0.25 => $.results[0].outcome.findings[0].attributes.risk: 0.25: allowed a text
           "Mind the clutch." => 1 => $.cautions[0]: 1: allowed a text
-          "part": "main-jet" => "part": "main" => $.profile.points[0].effects[0].part: "main": allowed "pilot-jet", "screw", "cutaway", "needle-jet", "needle-diameter", "needle-taper", "clip", "main-jet"
+          "part": "main-jet" => "part": "main" => $.profile.effects[0].part: "main": allowed "pilot-jet", "screw", "cutaway", "needle-jet", "needle-diameter", "needle-taper", "clip", "main-jet"
           """)
   void read_ofASpoiltReport_isRefused(String piece, String spoilt, String message) {
     String document = Documents.edited(GOLDEN, piece, spoilt);
@@ -221,6 +226,25 @@ class ReportJsonTest {
     assertThatExceptionOfType(JsonInputException.class)
         .isThrownBy(() -> ReportJson.read(document))
         .withMessage(message);
+  }
+
+  /** Where a program sorts the fields, the changes come before the sheet. */
+  @Test
+  void read_ofFieldsInAnotherOrder_isTheSame() throws IOException {
+    ObjectMapper sorting =
+        new ObjectMapper().configure(SerializationFeature.ORDER_MAP_ENTRIES_BY_KEYS, true);
+    String sorted = sorting.writeValueAsString(sorting.treeToValue(tree(), Object.class));
+
+    assertThat(sorted.indexOf("\"results\"")).isLessThan(sorted.indexOf("\"sheet\""));
+    assertThat(ReportJson.read(sorted)).isEqualTo(Reports.handmade());
+  }
+
+  @Test
+  void writeLine_isOneLineOfTheSame() {
+    String line = ReportJson.writeLine(Reports.handmade());
+
+    assertThat(line).doesNotContain("\n");
+    assertThat(ReportJson.read(line)).isEqualTo(Reports.handmade());
   }
 
   @Test

@@ -14,6 +14,7 @@ final class Validators {
 
   static final Validators SHEET = new Validators(JsonSchemas.setupSheet());
   static final Validators REPORT = new Validators(JsonSchemas.report());
+  static final Validators SHORT_REPORT = new Validators(JsonSchemas.shortReport());
   static final Validators RULE_FILE = new Validators(JsonSchemas.ruleFile());
   static final Validators SESSION = new Validators(JsonSchemas.tuningSession());
   static final Validators CATALOGUE = new Validators(JsonSchemas.catalogue());

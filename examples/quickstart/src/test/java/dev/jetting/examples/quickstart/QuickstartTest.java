@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.json.ReportJson;
+import dev.jetting.rules.json.ShortReportJson;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -105,6 +106,16 @@ class QuickstartTest {
           .contains(found.finding().text(), found.ruleId());
     }
     assertThat(lines.get(lines.size() - 1)).startsWith("VERDICT Do not ride like this");
+  }
+
+  /** A page loads it over a slow line: nothing in it stands twice. */
+  @Test
+  void json_isSmall_andItsShortFormFitsInAFewKilobytes() {
+    Report report = ReportJson.read(Run.with("--json").out());
+
+    assertThat(report.plan()).isPresent();
+    assertThat(ReportJson.writeLine(report)).hasSizeLessThan(60_000);
+    assertThat(ShortReportJson.write(report)).hasSizeLessThan(8_000);
   }
 
   @Test
