@@ -1,12 +1,12 @@
 package dev.jetting.rules.kit;
 
-import dev.jetting.rules.risk.RiskPoint;
+import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Objects;
 
 /**
- * The greatest lean risk on one day.
+ * The greatest lean risk on one day, on the level road and on climbs.
  *
  * @param throttle the throttle opening where it is
  * @param leanRisk the probability there that the mixture is too lean
@@ -24,7 +24,7 @@ public record CornerRisk(ThrottleOpening throttle, Probability leanRisk) {
     Objects.requireNonNull(leanRisk, "leanRisk");
   }
 
-  static CornerRisk of(RiskPoint worst) {
-    return new CornerRisk(worst.mixture().throttle(), worst.leanRisk());
+  static CornerRisk of(WorstSpot worst) {
+    return new CornerRisk(worst.throttle(), worst.leanRisk());
   }
 }

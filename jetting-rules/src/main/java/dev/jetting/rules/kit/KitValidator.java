@@ -13,6 +13,8 @@ import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.risk.WorstSpot;
+import dev.jetting.rules.risk.WorstSpot.Day;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.units.VolumeFlow;
 import java.time.LocalDate;
@@ -215,9 +217,9 @@ public final class KitValidator {
               fitted.machine().id(),
               results.size() + 1,
               report.passes(),
-              CornerRisk.of(report.profile().worst()),
-              CornerRisk.of(report.coldestDay().worst()),
-              CornerRisk.of(report.hottestDay().worst()),
+              CornerRisk.of(WorstSpot.of(Day.TODAY, report.profile())),
+              CornerRisk.of(WorstSpot.of(Day.COLDEST, report.coldestDay())),
+              CornerRisk.of(WorstSpot.of(Day.HOTTEST, report.hottestDay())),
               report.findings(),
               unanswered(report),
               depth == KitDepth.COVERAGE

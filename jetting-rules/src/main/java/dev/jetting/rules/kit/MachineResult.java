@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param machine id of the machine
  * @param fuel which of the market's fuels, counted from 1
  * @param passes whether nothing speaks against a careful first ride; never a promise
- * @param today the greatest lean risk on an ordinary day
+ * @param today the greatest lean risk on an ordinary day, climbs included
  * @param coldest the same on the coldest day
  * @param hottest the same on the hottest day
  * @param findings the findings of the rulebook, the most dangerous first

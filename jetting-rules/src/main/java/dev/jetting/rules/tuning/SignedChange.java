@@ -9,12 +9,15 @@ import dev.jetting.rules.tuning.Alternatives.Alternative;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoublePredicate;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
 /**
  * Chooses the part that answers a sign: one that acts where the sign was, in the order of the
- * trade. Among the sizes of that part it is the smallest that is enough, or the one that goes
- * furthest.
+ * trade. After a sign without harm, and where needle and main act together, it is the first that is
+ * enough by itself. Among the sizes of that part it is the smallest that is enough, or the one that
+ * goes furthest.
  */
 final class SignedChange {
 
@@ -25,6 +28,9 @@ final class SignedChange {
    * More than this in ln λ is leaner somewhere else (assumed: rounding, and the needle's flank).
    */
   static final double NO_LEANER = 0.002;
+
+  /** In ln λ. */
+  private static final double ROUNDING = 1e-12;
 
   /** A part that leaves more of a risk does not act on it (assumed). */
   private static final double WORTH = 0.9;
@@ -43,23 +49,12 @@ final class SignedChange {
   Optional<Alternative> richer(Sign sign) {
     double missing = sign.missing(scorer.setting());
     double now = sign.lnLambda(scorer.setting());
-    for (MeteringPart part : TradeOrder.at(sign)) {
-      List<Alternative> acting =
-          alternatives(part)
-              .filter(to -> now - sign.lnLambda(to.setting()) >= Math.min(ACTS, missing))
-              .filter(to -> scorer.leansAtMost(NO_LEANER, to.setting()))
-              .toList();
-      Optional<Alternative> enough =
-          acting.stream()
-              .filter(to -> !sign.isOpen(to.setting()))
-              .max(comparingDouble(to -> sign.lnLambda(to.setting())));
-      Optional<Alternative> found =
-          enough.or(() -> acting.stream().min(comparingDouble(to -> sign.lnLambda(to.setting()))));
-      if (found.isPresent()) {
-        return found;
-      }
-    }
-    return Optional.empty();
+    return richer(
+        TradeOrder.at(sign),
+        sign.kind() == Sign.Kind.LEAN || TradeOrder.isNeedleAndMain(sign),
+        sign::lnLambda,
+        lean -> now - lean >= Math.min(ACTS, missing),
+        lean -> now - lean >= missing + ROUNDING);
   }
 
   /**
@@ -70,25 +65,51 @@ final class SignedChange {
     ThrottleOpening worst = hypotheses.worst(sheet);
     double accepted = sheet.riding().acceptedRisk().value();
     double now = riskWith(scorer.setting(), worst, hypotheses);
-    for (MeteringPart part : TradeOrder.at(worst)) {
-      List<Alternative> acting =
+    return richer(
+        TradeOrder.at(worst),
+        false,
+        to -> riskWith(to, worst, hypotheses),
+        risk -> risk < WORTH * now,
+        risk -> risk <= accepted);
+  }
+
+  private record Acting(Alternative to, double lean) {}
+
+  /**
+   * The first part in the order that acts, by the size that does least of those that are enough, or
+   * by the one that does most.
+   *
+   * @param passingOver whether a part that acts and is not enough by itself is passed over for one
+   *     that is: so no three parts are changed for what one does
+   * @param lean how lean a setting is at the opening
+   * @param acts whether that is less than now
+   * @param enough whether that is as little as is asked for
+   */
+  private Optional<Alternative> richer(
+      List<MeteringPart> order,
+      boolean passingOver,
+      ToDoubleFunction<Setting> lean,
+      DoublePredicate acts,
+      DoublePredicate enough) {
+    Optional<Acting> furthest = Optional.empty();
+    for (MeteringPart part : order) {
+      List<Acting> acting =
           alternatives(part)
-              .filter(to -> riskWith(to.setting(), worst, hypotheses) < WORTH * now)
-              .filter(to -> scorer.leansAtMost(NO_LEANER, to.setting()))
+              .map(to -> new Acting(to, lean.applyAsDouble(to.setting())))
+              .filter(to -> acts.test(to.lean))
+              .filter(to -> scorer.leansAtMost(NO_LEANER, to.to.setting()))
               .toList();
-      Optional<Alternative> found =
-          acting.stream()
-              .filter(to -> riskWith(to.setting(), worst, hypotheses) <= accepted)
-              .max(comparingDouble(to -> riskWith(to.setting(), worst, hypotheses)))
-              .or(
-                  () ->
-                      acting.stream()
-                          .min(comparingDouble(to -> riskWith(to.setting(), worst, hypotheses))));
-      if (found.isPresent()) {
-        return found;
+      Optional<Acting> least =
+          acting.stream().filter(to -> enough.test(to.lean)).max(comparingDouble(Acting::lean));
+      if (least.isPresent()) {
+        return least.map(Acting::to);
+      }
+      furthest = furthest.or(() -> acting.stream().min(comparingDouble(Acting::lean)));
+      if (furthest.isPresent() && !passingOver) {
+        break;
       }
     }
-    return Optional.empty();
+    return furthest.map(Acting::to);
   }
 
   private double riskWith(Setting setting, ThrottleOpening throttle, Hypotheses hypotheses) {

@@ -2,6 +2,7 @@ package dev.jetting.rules.tuning;
 
 import static java.util.Comparator.comparingDouble;
 
+import com.google.common.base.Suppliers;
 import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.calibration.Reading;
@@ -23,8 +24,8 @@ import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -49,65 +50,80 @@ final class StartFinder {
   static StartingSetting find(SetupSheet sheet, RiskModel riskModel) {
     SetupSheet within =
         sheet.withSetup(sheet.setup().withSetting(ScrewReach.within(sheet.setup().setting())));
-    double accepted = sheet.riding().acceptedRisk().value();
-    FoundSetting found =
-        Arrays.stream(risks(accepted))
-            .mapToObj(risk -> search(within, risk, riskModel))
-            .flatMap(List::stream)
-            .filter(at -> runs(at, sheet, riskModel))
-            .findFirst()
-            .orElseGet(() -> nearest(search(within, accepted, riskModel), sheet, riskModel));
-    Setting setting = found.setting();
+    Candidate best = best(within, sheet, riskModel);
+    Setting setting = best.found.setting();
     SetupSheet start = sheet.withSetup(sheet.setup().withSetting(setting));
-    RiskProfile profile = profile(start, riskModel, AssessedSetting.openings());
+    RiskProfile profile = best.assessed().profile();
     return new StartingSetting(
         setting,
         profile,
-        found.standing() != Standing.TOO_LEAN && holdsOnClimbs(found, sheet, riskModel),
+        best.found.standing() != Standing.TOO_LEAN && best.holdsOnClimbs(),
         profile.points().stream().noneMatch(StartFinder::isTooRich),
         nextRicher(setting, sheet.parts()),
         mostTelling(start, profile, AssessedSetting.known(start, riskModel)));
   }
 
-  /** The first that is not too lean on a climb either; the first of all where each is. */
-  private static FoundSetting nearest(
-      List<FoundSetting> best, SetupSheet sheet, RiskModel riskModel) {
-    return best.stream()
-        .filter(found -> holdsOnClimbs(found, sheet, riskModel))
+  /**
+   * The first that runs and holds on climbs; else the nearest that is accepted and holds on them;
+   * where none does, the first that runs, or the nearest.
+   */
+  private static Candidate best(SetupSheet within, SetupSheet sheet, RiskModel riskModel) {
+    double accepted = sheet.riding().acceptedRisk().value();
+    List<Candidate> running = new ArrayList<>();
+    for (double risk : risks(accepted)) {
+      for (FoundSetting found : search(within, risk, riskModel)) {
+        Candidate candidate = Candidate.of(found, sheet, riskModel);
+        if (candidate.runs() && candidate.holdsOnClimbs()) {
+          return candidate;
+        }
+        if (candidate.runs()) {
+          running.add(candidate);
+        }
+      }
+    }
+    List<Candidate> nearest =
+        search(within, accepted, riskModel).stream()
+            .map(found -> Candidate.of(found, sheet, riskModel))
+            .toList();
+    return nearest.stream()
+        .filter(Candidate::holdsOnClimbs)
         .findFirst()
-        .orElse(best.get(0));
+        .or(() -> running.stream().findFirst())
+        .orElse(nearest.get(0));
   }
 
-  private static boolean holdsOnClimbs(FoundSetting found, SetupSheet sheet, RiskModel riskModel) {
-    SetupSheet with = sheet.withSetup(sheet.setup().withSetting(found.setting()));
-    return !AssessedSetting.of(with, riskModel)
-        .worst()
-        .leanRisk()
-        .isMoreThan(sheet.riding().acceptedRisk());
+  /** A setting that the search has found, assessed once, and only where somebody asks. */
+  private record Candidate(FoundSetting found, Supplier<AssessedSetting> assessment) {
+
+    static Candidate of(FoundSetting found, SetupSheet sheet, RiskModel riskModel) {
+      SetupSheet with = sheet.withSetup(sheet.setup().withSetting(found.setting()));
+      return new Candidate(found, Suppliers.memoize(() -> AssessedSetting.of(with, riskModel)));
+    }
+
+    AssessedSetting assessed() {
+      return assessment.get();
+    }
+
+    boolean holdsOnClimbs() {
+      return !assessed().worst().leanRisk().isMoreThan(assessed().sheet().riding().acceptedRisk());
+    }
+
+    /** Whether it is safe by what was asked, and at idle and an eighth not too rich to run. */
+    boolean runs() {
+      return switch (found.standing()) {
+        case RIGHT -> true;
+        case TOO_LEAN -> false;
+        case TOO_RICH ->
+            Stream.of(ThrottleOpening.CLOSED, Held.EIGHTH)
+                .map(at -> assessed().profile().nearest(at))
+                .noneMatch(StartFinder::isTooRich);
+      };
+    }
   }
 
   /** The first with which the engine runs: a fifth and a half of what is accepted (assumed). */
   private static double[] risks(double accepted) {
     return new double[] {Math.min(CAUTION, 0.2 * accepted), 0.2 * accepted, 0.5 * accepted};
-  }
-
-  /** Whether it is safe by what was asked, and at idle and an eighth not too rich to run. */
-  private static boolean runs(FoundSetting found, SetupSheet sheet, RiskModel riskModel) {
-    if (found.standing() != Standing.TOO_RICH) {
-      return found.standing() == Standing.RIGHT;
-    }
-    SetupSheet with = sheet.withSetup(sheet.setup().withSetting(found.setting()));
-    return profile(with, riskModel, List.of(ThrottleOpening.CLOSED, Held.EIGHTH)).points().stream()
-        .noneMatch(StartFinder::isTooRich);
-  }
-
-  private static RiskProfile profile(
-      SetupSheet sheet, RiskModel riskModel, List<ThrottleOpening> openings) {
-    return riskModel.profile(
-        MixtureModel.of(sheet.setup()),
-        openings,
-        AssessedSetting.known(sheet, riskModel),
-        sheet.riding().speeds());
   }
 
   private static boolean isTooRich(RiskPoint point) {

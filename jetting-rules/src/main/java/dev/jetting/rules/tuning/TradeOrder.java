@@ -23,6 +23,12 @@ final class TradeOrder {
         : at(sign.observation().throttle());
   }
 
+  /** Whether it was observed under load where needle and main jet act together: above half. */
+  static boolean isNeedleAndMain(Sign sign) {
+    ThrottleOpening throttle = sign.observation().throttle();
+    return !sign.isOverrun() && throttle.compareTo(Held.HALF) > 0 && throttle.share() < WIDE;
+  }
+
   static List<MeteringPart> at(ThrottleOpening throttle) {
     double share = throttle.share();
     if (share >= WIDE) {

@@ -18,6 +18,7 @@ import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.text.Wording;
 import dev.jetting.units.ClipPosition;
@@ -29,10 +30,12 @@ import dev.jetting.units.Probability;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.VolumeFlow;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -68,9 +71,32 @@ class KitValidatorTest {
 
     assertThat(result.findings()).isEqualTo(report.findings());
     assertThat(result.passes()).isEqualTo(report.passes());
-    assertThat(result.today().leanRisk()).isEqualTo(report.profile().worst().leanRisk());
-    assertThat(result.coldest().leanRisk()).isEqualTo(report.coldestDay().worst().leanRisk());
-    assertThat(result.hottest().leanRisk()).isEqualTo(report.hottestDay().worst().leanRisk());
+    assertThat(highest(result)).isEqualTo(report.worst().leanRisk());
+  }
+
+  /** On a climb an opening is leaner: this setting's risk is greatest there. */
+  @Test
+  void machineResult_ofASettingThatIsLeanestOnAClimb_hasTheRiskOfTheClimb() {
+    Kit kit = Shop.recommending(on("tuned"));
+    Report report =
+        StandardRulebook.rulebook().evaluate(AssessedSetting.of(VALIDATOR.sheets(kit).get(0)));
+    Probability level =
+        Stream.of(report.profile(), report.coldestDay(), report.hottestDay())
+            .map(day -> day.worst().leanRisk())
+            .max(Comparator.comparingDouble(Probability::value))
+            .orElseThrow();
+
+    MachineResult result = VALIDATOR.validate(kit, KitDepth.SETTING).machines().get(0);
+
+    assertThat(report.worst().leanRisk().isMoreThan(level)).isTrue();
+    assertThat(highest(result)).isEqualTo(report.worst().leanRisk());
+  }
+
+  private static Probability highest(MachineResult result) {
+    return Stream.of(result.today(), result.coldest(), result.hottest())
+        .map(CornerRisk::leanRisk)
+        .max(Comparator.comparingDouble(Probability::value))
+        .orElseThrow();
   }
 
   /**
@@ -301,8 +327,12 @@ class KitValidatorTest {
     double bore = sheet.setup().setting().mainJet().millimetres();
     assertThat(uncertainty).isCloseTo(0.3 / 2 * bore, withinPercentage(8));
     assertThat(risk)
-        .isEqualTo(AssessedSetting.of(sheet, itsOwn).profile().worst().leanRisk())
-        .isGreaterThan(AssessedSetting.of(sheet).profile().worst().leanRisk());
+        .isEqualTo(today(AssessedSetting.of(sheet, itsOwn)))
+        .isGreaterThan(today(AssessedSetting.of(sheet)));
+  }
+
+  private static Probability today(AssessedSetting setting) {
+    return WorstSpot.of(WorstSpot.Day.TODAY, setting.profile()).leanRisk();
   }
 
   private static Catalogue onABenchKnownTo(double relativeUncertainty) {

@@ -7,6 +7,7 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
@@ -83,6 +84,30 @@ class MovedSettingTest {
     Setup finished = moved(SHEET.setup()).setup();
     assertThat(moved(finished).changes()).isEmpty();
     assertThat(moved(finished).setup()).isEqualTo(finished);
+  }
+
+  /**
+   * Of changes that are as near and as safe, the one that keeps more of what was ridden: with
+   * another setting ridden before, another of them is chosen.
+   */
+  @Test
+  void choose_amongChangesThatAreAsGood_keepsMoreOfWhatWasRidden() {
+    Setting now = ALL_ROUND.withMainJet(JetBore.ofHundredths(128));
+    SetupSheet frost = SHEET.withSetup(SHEET.setup().withAir(air(1000, -9)).withSetting(now));
+    Setting without = chosen(frost, now);
+    int better = 0;
+    for (Alternatives.Alternative ridden : Alternatives.to(now, frost.parts())) {
+      Setting with = chosen(frost, ridden.setting());
+      long changed = Alternatives.partsChanged(ridden.setting(), with);
+      long otherwise = Alternatives.partsChanged(ridden.setting(), without);
+      assertThat(changed).isLessThanOrEqualTo(otherwise);
+      better += changed < otherwise ? 1 : 0;
+    }
+    assertThat(better).isPositive();
+  }
+
+  private static Setting chosen(SetupSheet sheet, Setting ridden) {
+    return new ChangeChooser(sheet, ridden, RISK, RISK.untried()).choose().orElseThrow().setting();
   }
 
   private static MovedSetting moved(Setup there) {

@@ -79,7 +79,7 @@ public record SessionView(
     return new SessionView(
         machine,
         with,
-        StepView.of(tuner.next(session), words),
+        StepView.of(session, tuner, words),
         bands(machine, tuner, words),
         history(session, words));
   }

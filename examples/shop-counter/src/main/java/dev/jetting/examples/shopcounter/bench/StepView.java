@@ -4,6 +4,8 @@ import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.tuning.Check;
 import dev.jetting.rules.tuning.NextChange;
 import dev.jetting.rules.tuning.NextStep;
+import dev.jetting.rules.tuning.Tuner;
+import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.List;
@@ -68,14 +70,15 @@ public record StepView(
   }
 
   /**
-   * Words a step.
+   * Words the next step of a session.
    *
-   * @param step the library's step
+   * @param session the session so far
+   * @param tuner who leads it
    * @param words the language
    * @return what the page shows
    */
-  public static StepView of(NextStep step, Words words) {
-    return new StepWords(words).step(step);
+  public static StepView of(TuningSession session, Tuner tuner, Words words) {
+    return new StepWords(words, session, tuner).step(tuner.next(session));
   }
 
   /** An opening's name in a form, the same in every language. */

@@ -1,6 +1,9 @@
 package dev.jetting.examples.shopcounter.bench;
 
+import dev.jetting.core.parts.Setting;
 import dev.jetting.examples.shopcounter.words.Words;
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
 import dev.jetting.rules.tuning.Check;
@@ -10,11 +13,13 @@ import dev.jetting.rules.tuning.NextStep;
 import dev.jetting.rules.tuning.NextTest;
 import dev.jetting.rules.tuning.Observation;
 import dev.jetting.rules.tuning.RiskLeft;
+import dev.jetting.rules.tuning.Tuner;
+import dev.jetting.rules.tuning.TuningSession;
 import java.util.List;
 import java.util.stream.Stream;
 
 /** The library's step in one language. */
-record StepWords(Words words) {
+record StepWords(Words words, TuningSession session, Tuner tuner) {
 
   StepView step(NextStep step) {
     if (step instanceof NextStep.TickOff first) {
@@ -171,14 +176,27 @@ record StepWords(Words words) {
         words.say(Argument.opening(test.throttle())));
   }
 
+  /** The highest of any day, climbs included. */
+  private static Argument risk(AssessedSetting assessed) {
+    return Argument.risk(assessed.worst().leanRisk(), assessed.sheet().riding().acceptedRisk());
+  }
+
+  private AssessedSetting with(Setting setting) {
+    SetupSheet now = session.now();
+    return AssessedSetting.of(
+        now.withSetup(now.setup().withSetting(setting)),
+        tuner.riskModel(),
+        tuner.calibration(session));
+  }
+
   private StepView change(StepView.Kind kind, Message title, Message first, NextChange change) {
     Message risk =
         message(
             "step.change.risk",
             "risk",
-            Argument.risk(change.before().worst().leanRisk()),
+            risk(tuner.assess(session)),
             "riskAfter",
-            Argument.risk(change.after().worst().leanRisk()));
+            risk(with(change.setting())));
     return new StepView(
         kind,
         words.say(title),

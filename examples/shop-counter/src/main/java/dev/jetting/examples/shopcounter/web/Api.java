@@ -23,7 +23,6 @@ import dev.jetting.rules.kit.KitDepth;
 import dev.jetting.rules.kit.KitValidator;
 import dev.jetting.rules.risk.ThrottleSeries;
 import dev.jetting.rules.standard.StandardRulebook;
-import dev.jetting.rules.tuning.NextStep;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
 import io.javalin.config.RoutesConfig;
@@ -132,15 +131,15 @@ final class Api {
   private void next(Context request) {
     TuningSession session = SessionJson.read(body(request));
     ReadWith with = ReadWith.of(oneOf(request, "with", "plug", "sensor", "thermometer", "both"));
-    NextStep step = Tuner.readingWith(with.instruments()).next(session);
+    Tuner tuner = Tuner.readingWith(with.instruments());
     Map<String, Object> answer = new LinkedHashMap<>();
-    StepView view = StepView.of(step, Languages.of(request));
+    StepView view = StepView.of(session, tuner, Languages.of(request));
     answer.put("kind", view.kind().name().toLowerCase(Locale.ROOT));
     answer.put("title", view.title());
     answer.put("why", view.why());
     answer.put("howTo", view.howTo());
     answer.put("checks", view.checks());
-    answer.put("ends", step.isEnd());
+    answer.put("ends", tuner.next(session).isEnd());
     answer(request, answer);
   }
 

@@ -1,0 +1,103 @@
+package dev.jetting.rules.tuning;
+
+import static dev.jetting.rules.TwoHundred.ALL_ROUND;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.tuning.Alternatives.Alternative;
+import dev.jetting.units.ThrottleOpening;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** One part answers a sign, where one can. */
+class SignedChangeTest {
+
+  private static final Tuner TUNER = Tuner.readingWith(Set.of(Instrument.PLUG));
+  private static final SetupSheet SHEET = Workshop.sheet(ALL_ROUND);
+  private static final ThrottleOpening FIVE_EIGHTHS = ThrottleOpening.ofEighths(5);
+
+  /** A clip does little at five eighths: the main jet does what the sign asks for, by itself. */
+  @Test
+  void richer_leanAtFiveEighths_isOnePartThatIsEnough() {
+    Sign sign = sign(FIVE_EIGHTHS, Sign.Kind.LEAN);
+    assertThat(firstActing(sign)).isPresent().get().matches(clip -> sign.isOpen(clip.setting()));
+
+    Alternative richer = changes().richer(sign).orElseThrow();
+
+    assertThat(sign.isOpen(richer.setting())).isFalse();
+    assertThat(TradeOrder.at(sign)).contains(richer.part());
+  }
+
+  /**
+   * Wherever one part at hand is enough by itself; after harm the trade's first part that acts goes
+   * first, except between half and full.
+   */
+  @Test
+  void richer_anywhere_isEnough_whereAPartOfTheOrderIs() {
+    for (Sign.Kind kind : List.of(Sign.Kind.LEAN, Sign.Kind.STOP)) {
+      for (ThrottleOpening mark : Held.MARKS) {
+        Sign sign = sign(mark, kind);
+        boolean any = kind == Sign.Kind.LEAN || TradeOrder.isNeedleAndMain(sign);
+        Optional<MeteringPart> first = firstActing(sign).map(Alternative::part);
+        boolean one =
+            inOrder(sign)
+                .filter(to -> any || first.equals(Optional.of(to.part())))
+                .anyMatch(to -> !sign.isOpen(to.setting()));
+        Optional<Alternative> richer = changes().richer(sign);
+        assertThat(richer.filter(to -> !sign.isOpen(to.setting())).isPresent())
+            .as("%s at %s", kind, mark)
+            .isEqualTo(one);
+      }
+    }
+  }
+
+  /** White at full throttle changes the main jet (common practice, no source). */
+  @Test
+  void richer_whiteAtFull_isTheMainJet() {
+    Sign sign = sign(ThrottleOpening.FULL, Sign.Kind.STOP);
+    assertThat(changes().richer(sign).orElseThrow().part()).isEqualTo(MeteringPart.MAIN_JET);
+  }
+
+  private static Optional<Alternative> firstActing(Sign sign) {
+    Setting now = SHEET.setup().setting();
+    return inOrder(sign)
+        .filter(to -> sign.lnLambda(now) - sign.lnLambda(to.setting()) > 0.01)
+        .findFirst();
+  }
+
+  /** What makes no other opening leaner, in the order of the trade. */
+  private static Stream<Alternative> inOrder(Sign sign) {
+    List<Alternative> all = Alternatives.to(SHEET.setup().setting(), SHEET.parts());
+    return TradeOrder.at(sign).stream()
+        .flatMap(part -> all.stream().filter(to -> to.part() == part))
+        .filter(to -> leansNothing(to.setting()));
+  }
+
+  private static boolean leansNothing(Setting to) {
+    return IntStream.rangeClosed(0, 32)
+        .mapToObj(i -> ThrottleOpening.ofShare(i / 32.0))
+        .allMatch(at -> Sessions.leaner(SHEET, SHEET.setup().setting(), to, at) <= 0.002);
+  }
+
+  private static SignedChange changes() {
+    TuningSession session = Sessions.begin(SHEET);
+    Findings findings = new Findings(TUNER, session);
+    ChangeChooser chooser = new ChangeChooser(SHEET, TUNER.riskModel(), TUNER.calibration(session));
+    return new SignedChange(SHEET, chooser.scorer(), findings);
+  }
+
+  private static Sign sign(ThrottleOpening throttle, Sign.Kind kind) {
+    Observation seen =
+        new Observation(
+            throttle,
+            SHEET.setup().engine().loadLine().at(throttle),
+            new Evidence.Colour(PlugColour.PALE));
+    return new Sign(SHEET.setup(), seen, kind);
+  }
+}
