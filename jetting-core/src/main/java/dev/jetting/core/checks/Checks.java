@@ -5,7 +5,6 @@ import dev.jetting.units.OneLine;
 import dev.jetting.units.number.Decimals;
 import java.util.HexFormat;
 import java.util.Objects;
-import java.util.OptionalInt;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -79,16 +78,40 @@ public final class Checks {
           OneLine.quoted(text),
           "at most " + longest);
     }
-    OptionalInt steering = text.codePoints().filter(OneLine::steers).findFirst();
-    if (steering.isPresent()) {
+    int steering = firstSteering(text);
+    if (steering >= 0) {
       throw InvalidValueException.worded(
-          what
-              + " with the character U+"
-              + HexFormat.of().withUpperCase().toHexDigits(steering.getAsInt(), 5),
+          what + " with the character U+" + HexFormat.of().withUpperCase().toHexDigits(steering, 5),
           field,
           OneLine.quoted(text),
           "one line of visible characters");
     }
+  }
+
+  /**
+   * The first character that steers; −1 for none. A loop, for kits come by the hundred thousand.
+   */
+  private static int firstSteering(String text) {
+    int at = 0;
+    while (at < text.length()) {
+      int character = text.codePointAt(at);
+      if (OneLine.steers(character)) {
+        return character;
+      }
+      at += Character.charCount(character);
+    }
+    return -1;
+  }
+
+  /**
+   * Whether {@link #id} takes a name, for lists whose fields are worth naming only where it does
+   * not.
+   *
+   * @param id the name
+   * @return true if it does
+   */
+  public static boolean isId(String id) {
+    return !id.isBlank() && id.length() <= LONGEST_ID && firstSteering(id) < 0;
   }
 
   /**

@@ -49,7 +49,9 @@ public record Kit(
     Checks.atMost(
         "recommendations", "recommendations of kit " + id, recommendations.size(), MOST_MACHINES);
     for (int i = 0; i < parts.size(); i++) {
-      Checks.id("parts[" + i + "]", "part " + (i + 1) + " of kit " + id, parts.get(i));
+      if (!Checks.isId(parts.get(i))) {
+        Checks.id("parts[" + i + "]", "part " + (i + 1) + " of kit " + id, parts.get(i));
+      }
     }
     Checks.id("market", "market of kit " + id, market);
     recommendations = List.copyOf(recommendations);
