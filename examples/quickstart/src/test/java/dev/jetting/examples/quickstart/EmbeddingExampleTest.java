@@ -40,9 +40,12 @@ class EmbeddingExampleTest {
             page.indexOf("                       90 % band"), page.indexOf("* an assumption"));
     String worst =
         page.lines().filter(line -> line.startsWith("worst  ")).findFirst().orElseThrow() + "\n";
+    String plan =
+        page.substring(page.indexOf("\n1. ") + 1, page.indexOf("After this nothing more"));
     assertThat(ROOT.resolve("README.md"))
         .content(StandardCharsets.UTF_8)
-        .contains("```text\n" + table + "\n" + worst + "```\n");
+        .contains("```text\n" + table + "\n" + worst + "```\n")
+        .contains("```text\n" + plan + "```\n");
   }
 
   @Test
