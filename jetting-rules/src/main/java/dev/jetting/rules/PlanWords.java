@@ -41,8 +41,15 @@ final class PlanWords {
         .filter(which)
         .map(Plan.Left::ruleId)
         .distinct()
-        .map(Argument::name)
+        .map(id -> Argument.words(Message.of("verdict.rule").with("title", title(id))))
         .toList();
+  }
+
+  /** A rule of the standard rulebook by its title, another by its id: a plan knows no more. */
+  private static Argument title(String id) {
+    return Message.find("rule." + id + ".title")
+        .map(Argument::words)
+        .orElseGet(() -> Argument.name(id));
   }
 
   /** One step, with what it does over the throttle range. */

@@ -370,8 +370,17 @@ final class ReportWords {
     return ids.isEmpty()
         ? ""
         : text(
-            Message.of(key)
-                .with("rules", Argument.items(ids.stream().map(Argument::name).toList())));
+            Message.of(key).with("rules", Argument.items(ids.stream().map(this::titled).toList())));
+  }
+
+  /** A rule by its title, which a rider understands; the findings below have its id. */
+  private Argument titled(String id) {
+    return report.results().stream()
+        .filter(result -> result.ruleId().equals(id))
+        .findFirst()
+        .map(result -> Message.of("verdict.rule").with("title", Argument.name(title(result))))
+        .map(Argument::words)
+        .orElseGet(() -> Argument.name(id));
   }
 
   String versions() {

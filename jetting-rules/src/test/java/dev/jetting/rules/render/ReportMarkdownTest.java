@@ -41,7 +41,7 @@ class ReportMarkdownTest {
   @Test
   void of_anyReport_hasTheVerdictFirst() {
     assertThat(paragraphs(report(rule("bad", Severity.DANGER))).get(0))
-        .startsWith("Verdict: Do not ride like this: danger by bad.");
+        .startsWith("Verdict: Do not ride like this: danger by \"bad\".");
     Rule content = Rule.named("content").judging(setting -> Outcome.passed());
     AssessedSetting good = TwoHundred.assessed(STANDARD, ALL_ROUND);
     assertThat(paragraphs(Rulebook.of("book", "1", List.of(content)).evaluate(good)).get(0))

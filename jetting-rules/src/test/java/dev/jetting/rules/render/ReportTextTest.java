@@ -124,7 +124,8 @@ class ReportTextTest {
             .judging(setting -> Outcome.notEvaluated("the age of the piston"));
     assertThat(flat(text(ALL_ROUND, open)))
         .contains("DANGER rule: An open question missing: the age of the piston [open]")
-        .contains("Do not ride before this is answered: could not be evaluated: open.");
+        .contains(
+            "Do not ride before this is answered: could not be evaluated: \"An open question\".");
   }
 
   @Test
@@ -138,7 +139,7 @@ class ReportTextTest {
     assertThat(flat(text(ALL_ROUND, broken)))
         .contains("Broken rules")
         .contains("IllegalStateException: two lines [broken]")
-        .contains("broken: broken.");
+        .contains("broken: \"broken\".");
   }
 
   @Test
@@ -150,7 +151,7 @@ class ReportTextTest {
                 + " risk of 10 % accepted.")
         .contains("no promise of safety");
     assertThat(flat(text(SMALL_MAIN, rule("bad", Severity.DANGER))))
-        .contains("VERDICT Do not ride like this: danger by bad.");
+        .contains("VERDICT Do not ride like this: danger by \"bad\".");
   }
 
   @Test
@@ -387,7 +388,7 @@ class ReportTextTest {
             OPEN WARNING rule: open: one thing [open]
             BROKEN WARNING rule: broken: the rule gave no outcome [broken]
             UNUSED Not in force, a danger needs a waiver that is made from its finding. Waived by me: old habit [bad, setting]
-            VERDICT Do not ride like this: danger by bad; broken: broken. Only one day was assessed: coldest and hottest day are stated as today's air.
+            VERDICT Do not ride like this: danger by "bad"; broken: "broken". Only one day was assessed: coldest and hottest day are stated as today's air.
             """);
   }
 
@@ -401,7 +402,7 @@ class ReportTextTest {
     Report report = book(assessed(SMALL_MAIN), rules);
     assertThat(ReportText.compact(report, Wording.of(Locale.GERMAN)))
         .contains("So nicht fahren: Gefahr durch ")
-        .contains("has-many-99.");
+        .contains("has-many-99“.");
     assertThat(ReportText.of(report)).contains("has-many-249");
   }
 
