@@ -20,7 +20,8 @@
  *   <li>{@link Evidence}: what was seen on a run, before it is given a meaning
  *   <li>{@link Fault}: a fault that no part of the setting is to blame for, as a hypothesis: what
  *       it looks like over the throttle range, and which check settles it
- *   <li>{@link IdleAnswer}: what an idle answers to the screw, or that it races or the engine runs on
+ *   <li>{@link IdleAnswer}: what an idle answers to the screw, or that it races or the engine runs
+ *       on
  *   <li>{@link Instrument}: what a rider reads an engine with
  *   <li>{@link Meaning}: what a colour or a symptom says of the mixture: a band of λ by the λ that
  *       the engine needs at that opening, and how far to trust it

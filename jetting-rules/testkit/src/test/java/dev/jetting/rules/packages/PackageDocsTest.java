@@ -109,9 +109,7 @@ class PackageDocsTest {
   void everyExample_compiles(@TempDir Path folder) throws IOException {
     Map<String, Path> packages = packages();
     String imports =
-        Stream.concat(
-                packages.keySet().stream(),
-                Stream.of("java.util", "java.util.stream"))
+        Stream.concat(packages.keySet().stream(), Stream.of("java.util", "java.util.stream"))
             .map(name -> "import " + name + ".*;\n")
             .collect(Collectors.joining("", "", JQWIK));
     List<Source> sources =
