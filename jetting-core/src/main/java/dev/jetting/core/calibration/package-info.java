@@ -23,9 +23,8 @@
  *       here
  *   <li>{@link Reading}: something read on an engine: between which mixtures it ran, at a throttle
  *       opening and speed, with whatever jets happened to be in and in the weather of that hour
- *   <li>{@link Spreads}: how far an engine that nobody has measured may differ from the model:
- *       standard deviations, of ln (true by modelled flow) for the four sources and of ln λ for the
- *       residual
+ *   <li>{@link Spreads}: how far an engine that nobody has measured may differ from the model, as
+ *       standard deviations
  * </ul>
  */
 package dev.jetting.core.calibration;

@@ -14,8 +14,7 @@
  *       comparable
  *   <li>{@link ErrorSource}: where a real engine and carburettor may differ from the model
  *   <li>{@link FuelSensitivities}: ln λ at an operating point, and how it answers to the three
- *       sources that act on the fuel alone: ∂ ln λ/∂ z, z the natural logarithm of true by modelled
- *       flow; and to the sizes of the parts
+ *       sources that act on the fuel alone and to the sizes of the parts
  *   <li>{@link FullThrottleDraw}: the fuel that full throttle draws at the speed of the load line's
  *       peak, which a float valve has to let in
  *   <li>{@link MeteringPart}: a part, or an adjustment of one, with which a tuner changes the

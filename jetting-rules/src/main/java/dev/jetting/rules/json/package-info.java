@@ -31,6 +31,7 @@
  *   <li>{@link RuleRemark}: what a review finds odd about a rule file that can be read
  *   <li>{@link SessionJson}: tuning sessions as JSON, so that one program can go on where another
  *       stopped
+ *   <li>{@link ShortReportJson}: reports in short as JSON, for a page that shows one
  *   <li>{@link SheetEdits}: edits of a setup sheet by JSON Pointers (RFC 6901) into its document,
  *       as examples of rules have them: {@code "/setting/mainJet"} with {@code "1.45 mm"}
  *   <li>{@link SheetImpactJson}: what a change of the rules does to a sheet, as JSON

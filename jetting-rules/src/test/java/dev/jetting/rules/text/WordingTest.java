@@ -23,9 +23,9 @@ class WordingTest {
   @Test
   void message_isEnglishUnlessTheCallerNamesAWording() {
     assertThat(AIM.text()).isEqualTo("λ must fall by 5 % at 1/8 throttle.").hasToString(AIM.text());
-    assertThat(Wording.of(Locale.GERMANY).text(AIM)).isEqualTo("λ muss um 5 % sinken bei 1/8 Gas.");
+    assertThat(Wording.of(Locale.GERMANY).text(AIM)).isEqualTo("Bei 1/8 Gas muss λ um 5 % sinken.");
     assertThat(Wording.of(Locale.forLanguageTag("it-CH")).text(AIM))
-        .isEqualTo("λ deve scendere di 5 % a 1/8 di gas.");
+        .isEqualTo("A 1/8 di gas λ deve scendere di 5 %.");
   }
 
   /** Locales that print other digits, or fold case in their own way. */
