@@ -40,14 +40,14 @@ class RowsFuzzTest {
 
   @MethodSource("seeds")
   @DictionaryEntries({
-    "\nid|",
-    "\nseries|",
-    "\nbore|",
-    "\nflow|",
-    "\nprice|",
-    "\ntapers|",
-    "\ngrooves|",
-    "\nclip|",
+    "\\x0Aid|",
+    "\\x0Aseries|",
+    "\\x0Abore|",
+    "\\x0Aflow|",
+    "\\x0Aprice|",
+    "\\x0Atapers|",
+    "\\x0Agrooves|",
+    "\\x0Aclip|",
     "mains",
     "needles",
     "tubes",
