@@ -45,7 +45,7 @@
  *   <li>{@link RuleMargin}: a rule of a report with its margin, the nearest to failing first: by
  *       the share of the limit that is left, then by rule id
  *   <li>{@link RulePack}: rules that somebody publishes as a module of their own, found through
- *       {@link ServiceLoader}
+ *       {@link java.util.ServiceLoader}
  *   <li>{@link RuleResult}: a rule of a rulebook with its outcome
  *   <li>{@link Rulebook}: a named, versioned set of rules
  *   <li>{@link RulebookChange}: a rule in which a rulebook differs from the original of its name
