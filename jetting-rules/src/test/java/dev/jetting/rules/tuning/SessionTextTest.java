@@ -216,7 +216,7 @@ class SessionTextTest {
     TuningSession session = begin(ALL_ROUND).observing(full(new Evidence.Colour(PlugColour.WHITE)));
     assertThat(SessionText.of(session, PLUG, Wording.of(Locale.GERMAN)))
         .contains("Halt. Anfetten, bevor wieder gefahren wird: Hauptdüse 13")
-        .contains("Eine weiße Kerze bei Vollgas heißt, dass der Motor dort Schaden nimmt.");
+        .contains("Eine weiße Kerze bei Vollgas heißt: Der Motor nimmt dort Schaden.");
     assertThat(SessionText.of(session, PLUG, Wording.of(Locale.ITALIAN)))
         .contains("Fermi. Ingrassare prima di guidare ancora: getto del massimo 13")
         .contains("Una candela bianca a tutto gas vuol dire che lì il motore si fa male.");
