@@ -181,7 +181,12 @@ final class Findings {
         .filter(group -> group.observations().contains(sign.observation()))
         .filter(group -> group.readings().get(0).setup().equals(sign.setup()))
         .filter(group -> again || !group.isSettled() || unlikely.contains(group.standing()))
-        .anyMatch(group -> !isLookedInto(group));
+        .anyMatch(group -> !isLookedInto(group, faultsBehind(sign)));
+  }
+
+  /** The faults that may be behind a sign of harm: lean ones, whatever was expected there. */
+  static List<Fault> faultsBehind(Sign sign) {
+    return Fault.at(sign.observation().throttle(), true);
   }
 
   /** Whether the engine was hurt at the same opening before, and what that asked for was done. */
@@ -217,9 +222,13 @@ final class Findings {
   }
 
   private boolean isLookedInto(ReadingGroup group) {
+    return isLookedInto(group, faults(group));
+  }
+
+  private boolean isLookedInto(ReadingGroup group, List<Fault> faults) {
     Set<Check> done = EnumSet.noneOf(Check.class);
     session.steps().stream().skip(group.step()).forEach(step -> done.addAll(step.checks()));
-    return faults(group).stream().allMatch(fault -> done.contains(fault.settledBy()));
+    return faults.stream().allMatch(fault -> done.contains(fault.settledBy()));
   }
 
   /** The signs of a kind that the setting as it is does not answer, the latest first. */

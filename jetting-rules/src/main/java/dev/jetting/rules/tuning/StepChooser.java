@@ -101,12 +101,8 @@ final class StepChooser {
         .map(
             sign ->
                 findings.isUnexplained(sign)
-                    ? new NextStep.LookForFault(sign.observation(), faultsBehind(sign))
+                    ? new NextStep.LookForFault(sign.observation(), Findings.faultsBehind(sign))
                     : richer(sign, change -> new NextStep.MakeRicher(sign, change)));
-  }
-
-  private static List<Fault> faultsBehind(Sign sign) {
-    return Fault.at(sign.observation().throttle(), true);
   }
 
   private Optional<NextStep> lean() {
@@ -123,7 +119,7 @@ final class StepChooser {
             () ->
                 new NextStep.NotToBeRidden(
                     Optional.of(sign),
-                    findings.isHurtAgain(sign) ? faultsBehind(sign) : List.of(),
+                    findings.isHurtAgain(sign) ? Findings.faultsBehind(sign) : List.of(),
                     Shopping.richer(now, TradeOrder.at(sign), steps())));
   }
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
@@ -186,6 +187,37 @@ class TunerTest {
     assertThat(look.faults())
         .contains(Fault.AIR_LEAK, Fault.IGNITION_TIMING, Fault.PLUG_TOO_HOT, Fault.FUEL_LEVEL_LOW);
     assertThat(looked(SENSOR, session)).isInstanceOf(NextStep.MakeRicher.class);
+  }
+
+  /**
+   * A lean idle, and after the enrichment one that is still lean, but richer than was expected.
+   * What harms is looked into as lean. The session asked for it again and again: it took what was
+   * looked into for rich.
+   */
+  @Test
+  void next_onceAFaultWasLookedFor_goesOn() {
+    TuningSession session = begun();
+    Lambda limit =
+        SENSOR
+            .riskModel()
+            .limits()
+            .lean(ThrottleOpening.CLOSED, session.now().setup().engine().need());
+    for (double beyond : new double[] {1.25, 1.01}) {
+      session =
+          session.observing(
+              Workshop.observation(
+                  0, 1400, new Evidence.Wideband(Lambda.of(limit.value() * beyond))));
+      NextStep step = SENSOR.next(session);
+      while (step instanceof NextStep.LookForFault look) {
+        session = looking(session, look);
+        step = SENSOR.next(session);
+        assertThat(step).isNotEqualTo(look);
+      }
+      if (step instanceof NextStep.MakeRicher richer) {
+        Setup now = session.now().setup();
+        session = session.changing(now.withSetting(richer.change().setting()));
+      }
+    }
   }
 
   /** One reading wrong by 0.35 in ln λ used to lead to a leaner jet. */

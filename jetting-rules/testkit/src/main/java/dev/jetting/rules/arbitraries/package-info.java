@@ -13,7 +13,8 @@
  *   <li>{@link PlausibleArbitraries}: random sheets that a tuner would believe: invented engines of
  *       65 to 250 cm³ whose carburettor and jets suit them by size
  *   <li>{@link SheetArbitraries}: random valid setup sheets and their components
- *   <li>{@link TrialArbitraries}: random part changes, and random trials for a {@link LawKit}
+ *   <li>{@link TrialArbitraries}: random part changes, and random trials for a {@link
+ *       dev.jetting.rules.laws.LawKit}
  * </ul>
  */
 package dev.jetting.rules.arbitraries;
