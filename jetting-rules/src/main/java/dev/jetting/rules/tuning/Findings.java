@@ -248,6 +248,16 @@ final class Findings {
     return signs.stream().filter(Sign::isLean).noneMatch(sign -> sign.isOpen(setting));
   }
 
+  /**
+   * Whether the session was on a setting before, in the air and with the fuel of now. What was left
+   * for a richer one is not gone back to: two readings that contradict each other would send a
+   * rider to and fro for ever.
+   */
+  boolean wasLeft(Setting setting) {
+    Setup there = session.last().setup().withSetting(setting);
+    return session.steps().stream().anyMatch(step -> step.setup().equals(there));
+  }
+
   /** Whether the opening was read, not lean, on this setting or on one that is no richer there. */
   boolean isAnswered(ThrottleOpening held) {
     return latest(held).filter(this::stillHolds).isPresent();

@@ -57,6 +57,9 @@ public enum IdleAnswer {
 
   /** Whether it says something of the mixture at idle. */
   boolean isOfMixture() {
-    return compareTo(UNMOVED) < 0;
+    return switch (this) {
+      case BEST, FASTER_RICHER, FASTER_LEANER, BEYOND_RICH, BEYOND_LEAN -> true;
+      case UNMOVED, RACES, RUNS_ON -> false;
+    };
   }
 }

@@ -30,7 +30,8 @@ final class LeanStep {
     return isOneSize(now.mainJet(), to.mainJet(), parts.mainJets())
         && isOneSize(now.pilotJet(), to.pilotJet(), parts.pilotJets())
         && isOneSize(to)
-        && findings.keepsWhatWasAsked(to);
+        && findings.keepsWhatWasAsked(to)
+        && !findings.wasLeft(to);
   }
 
   /** A bigger jet, or the next smaller one. */

@@ -163,7 +163,8 @@ class TunerProperties {
   }
 
   /**
-   * No step towards lean on a setting on which nothing was read, nor by more than a careful one.
+   * No step towards lean on a setting on which nothing was read, nor by more than a careful one,
+   * nor back to a setting that was left.
    */
   private static void leansOnlyAfterAReadingAndByLittle(Led led, List<Taken> all) {
     for (Taken taken : all) {
@@ -173,6 +174,9 @@ class TunerProperties {
         assertThat(leaned).isLessThanOrEqualTo(0.15);
         if (leaned > 0.003) {
           assertThat(taken.session.last().observations()).isNotEmpty();
+          assertThat(taken.session.steps())
+              .extracting(step -> step.setup().setting())
+              .doesNotContain(change.get().setting());
         }
       }
     }

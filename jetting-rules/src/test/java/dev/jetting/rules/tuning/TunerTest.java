@@ -220,6 +220,34 @@ class TunerTest {
     }
   }
 
+  /**
+   * The main jet was made a size bigger, and full throttle reads black on it. A session went back
+   * to the smaller one, then forth again, for as long as somebody read the plug.
+   */
+  @Test
+  void next_towardsLean_isNotBackToAJetThatWasLeft() {
+    Setting smaller = ALL_ROUND;
+    Setting bigger = ALL_ROUND.withMainJet(JetBore.ofMillimetres(1.32));
+    TuningSession session =
+        Sessions.begin(Workshop.sheet(smaller))
+            .observing(full(new Evidence.Colour(PlugColour.BROWN)))
+            .changing(Workshop.sheet(bigger).setup());
+    NextStep step = PLUG.next(session);
+    while (!step.isEnd()) {
+      session =
+          Sessions.take(
+              session,
+              step,
+              (now, test) ->
+                  test.throttle().equals(ThrottleOpening.FULL)
+                          && test.kind() != NextTest.Kind.RUN_DOWN
+                      ? new Evidence.Colour(PlugColour.BLACK)
+                      : good(test));
+      step = PLUG.next(session);
+      assertThat(session.now().setup().setting()).isNotEqualTo(smaller);
+    }
+  }
+
   /** One reading wrong by 0.35 in ln λ used to lead to a leaner jet. */
   @ParameterizedTest
   @ValueSource(doubles = {-0.35, 0.35})
