@@ -35,19 +35,23 @@ public record Plan(Ending ending, List<Remedy.Change> steps, List<Left> left) {
    *
    * @param ruleId id of the rule
    * @param severity how much it matters
+   * @param title title of the rule
    * @param words what is found after the last step
    */
-  public record Left(String ruleId, Severity severity, Message words) {
+  public record Left(String ruleId, Severity severity, String title, Message words) {
 
     /**
-     * Checks for nulls.
+     * Checks the id.
      *
      * @param ruleId id of the rule
      * @param severity how much it matters
+     * @param title title of the rule
      * @param words what is found after the last step
+     * @throws IllegalArgumentException if the id is none of a rule
      */
     public Left {
-      Objects.requireNonNull(ruleId, "ruleId");
+      Rule.checkedId(ruleId);
+      Objects.requireNonNull(title, "title");
       Objects.requireNonNull(severity, "severity");
       Objects.requireNonNull(words, "words");
     }

@@ -39,17 +39,10 @@ final class PlanWords {
   private static List<Argument> rules(Plan plan, Predicate<Plan.Left> which) {
     return plan.left().stream()
         .filter(which)
-        .map(Plan.Left::ruleId)
+        .map(left -> Rule.titleWords(left.ruleId(), left.title()))
         .distinct()
-        .map(id -> Argument.words(Message.of("verdict.rule").with("title", title(id))))
+        .map(title -> Argument.words(Message.of("verdict.rule").with("title", title)))
         .toList();
-  }
-
-  /** A rule of the standard rulebook by its title, another by its id: a plan knows no more. */
-  private static Argument title(String id) {
-    return Message.find("rule." + id + ".title")
-        .map(Argument::words)
-        .orElseGet(() -> Argument.name(id));
   }
 
   /** One step, with what it does over the throttle range. */

@@ -81,7 +81,7 @@ public final class Rule {
         ImmutableMap.of());
   }
 
-  private static String checked(String id) {
+  static String checkedId(String id) {
     if (!ID.matcher(Objects.requireNonNull(id, "id")).matches()) {
       throw new IllegalArgumentException(
           "rule id \""
@@ -131,15 +131,15 @@ public final class Rule {
      *     link is not one line of at most 300 visible characters
      */
     public Draft {
-      checked(id);
+      checkedId(id);
       formerIds = ImmutableSet.copyOf(formerIds);
-      formerIds.forEach(Rule::checked);
+      formerIds.forEach(Rule::checkedId);
       PlainLine.checkLength("title of rule " + id, title);
       PlainLine.checkLength("rationale of rule " + id, rationale);
       Objects.requireNonNull(severity, "severity");
       Objects.requireNonNull(band, "band");
       tags = ImmutableSortedSet.copyOf(tags);
-      tags.forEach(Rule::checked);
+      tags.forEach(Rule::checkedId);
       if (!link.isEmpty()) {
         PlainLine.checked("", "link of rule " + id, link, LONGEST_LINK);
       }
@@ -306,7 +306,16 @@ public final class Rule {
   }
 
   static String title(String id, String title, Wording wording) {
-    return wording.text(Message.of("rule." + id + ".title", title));
+    return wording.text(titleMessage(id, title));
+  }
+
+  /** The title for any language: by its key where the language has it, else as it is. */
+  static Argument titleWords(String id, String title) {
+    return Argument.words(titleMessage(id, title));
+  }
+
+  private static Message titleMessage(String id, String title) {
+    return Message.of("rule." + id + ".title", title);
   }
 
   /**

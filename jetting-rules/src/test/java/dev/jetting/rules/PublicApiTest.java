@@ -69,6 +69,7 @@ class PublicApiTest {
           "Overrun",
           "PartEffect",
           "PartUse",
+          "Plan.Left",
           "ProofUse",
           "RankedFinding",
           "Remedy.Aim",

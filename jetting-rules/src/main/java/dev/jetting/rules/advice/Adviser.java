@@ -7,6 +7,7 @@ import dev.jetting.rules.Plan;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Report;
+import dev.jetting.rules.RuleResult;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Severity;
@@ -188,8 +189,16 @@ public final class Adviser {
   private static List<Plan.Left> left(Judged end) {
     return end.report().findings().stream()
         .filter(finding -> finding.severity() != Severity.NOTE)
-        .map(f -> new Plan.Left(f.ruleId(), f.severity(), f.finding().words()))
+        .map(f -> new Plan.Left(f.ruleId(), f.severity(), title(end, f), f.finding().words()))
         .toList();
+  }
+
+  private static String title(Judged end, RankedFinding found) {
+    return end.report().results().stream()
+        .filter(result -> result.ruleId().equals(found.ruleId()))
+        .map(RuleResult::title)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** A plan's steps, and for each part the single change of it that may be a remedy. */

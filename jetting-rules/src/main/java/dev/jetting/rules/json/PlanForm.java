@@ -22,18 +22,25 @@ record PlanForm(String text, Plan.Ending ending, List<ChangeForm> steps, List<Le
    *
    * @param ruleId id of the rule
    * @param severity how much it matters
+   * @param title title of the rule
    * @param text what is found after the last step
    * @param textMessage the text by its key and typed arguments, where it has a key
    */
-  record LeftForm(String ruleId, Severity severity, String text, Optional<Message> textMessage) {
+  record LeftForm(
+      String ruleId, String title, Severity severity, String text, Optional<Message> textMessage) {
 
     static LeftForm of(Plan.Left left) {
       return new LeftForm(
-          left.ruleId(), left.severity(), left.text(), MessageForm.keyed(left.words()));
+          left.ruleId(),
+          left.title(),
+          left.severity(),
+          left.text(),
+          MessageForm.keyed(left.words()));
     }
 
     Plan.Left left() {
-      return new Plan.Left(ruleId, severity, textMessage.orElseGet(() -> Message.plain(text)));
+      return new Plan.Left(
+          ruleId, severity, title, textMessage.orElseGet(() -> Message.plain(text)));
     }
   }
 

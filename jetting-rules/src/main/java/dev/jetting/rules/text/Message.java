@@ -98,17 +98,6 @@ public record Message(String key, String template, Map<String, Argument> argumen
   }
 
   /**
-   * Looks for a message of this library's own words.
-   *
-   * @param key a key
-   * @return the message without arguments; empty where the library has no such key
-   */
-  public static Optional<Message> find(String key) {
-    return Optional.ofNullable(Bundles.of(Bundles.ENGLISH).get(key))
-        .map(words -> new Message(key, words, Map.of()));
-  }
-
-  /**
    * Creates a message of a caller's own words.
    *
    * @param key the key by which wordings find it in other languages

@@ -207,7 +207,7 @@ final class Reports {
             new Plan(
                 Plan.Ending.NO_DANGER,
                 List.of(CHANGE),
-                List.of(new Plan.Left("b-tree", Severity.NOTE, Message.plain("Known."))))),
+                List.of(new Plan.Left("b-tree", Severity.NOTE, "Beta", Message.plain("Known."))))),
         Optional.of(new ProofUse(2, 0.25, 0.125, 0.0625)),
         Map.of("spread of λ", Coefficient.assumed(0.08, "1", "by hand")),
         List.of("Mind the clutch."));
