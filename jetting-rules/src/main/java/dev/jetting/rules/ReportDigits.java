@@ -10,8 +10,7 @@ import dev.jetting.units.Lambda;
 import dev.jetting.units.Length;
 import dev.jetting.units.MassFlow;
 import dev.jetting.units.Pressure;
-import java.math.BigDecimal;
-import java.math.MathContext;
+import dev.jetting.units.number.Decimals;
 import java.util.List;
 
 /**
@@ -22,9 +21,9 @@ import java.util.List;
  */
 final class ReportDigits {
 
-  private static final MathContext PRINTED = new MathContext(6);
-  private static final MathContext INSIDE = new MathContext(4);
-  private static final MathContext EFFECT = new MathContext(3);
+  private static final int PRINTED = 6;
+  private static final int INSIDE = 4;
+  private static final int EFFECT = 3;
 
   private ReportDigits() {}
 
@@ -56,12 +55,12 @@ final class ReportDigits {
     return new MixturePoint(
         mixture.throttle(),
         rounded(mixture.speed()),
-        Length.ofMillimetres(rounded(mixture.lift().millimetres(), INSIDE)),
-        rounded(mixture.chargeShare(), INSIDE),
+        Length.ofMillimetres(Decimals.rounded(mixture.lift().millimetres(), INSIDE)),
+        Decimals.rounded(mixture.chargeShare(), INSIDE),
         rounded(mixture.depression()),
         rounded(mixture.needleJetSuction()),
         rounded(mixture.wellDepression()),
-        rounded(mixture.openShare(), INSIDE),
+        Decimals.rounded(mixture.openShare(), INSIDE),
         rounded(mixture.airFlow()),
         rounded(mixture.mainFuelFlow()),
         rounded(mixture.pilotFuelFlow()),
@@ -82,7 +81,10 @@ final class ReportDigits {
             .map(
                 e ->
                     new PartEffect(
-                        e.part(), rounded(e.richer(), EFFECT), rounded(e.leaner(), EFFECT), 0))
+                        e.part(),
+                        Decimals.rounded(e.richer(), EFFECT),
+                        Decimals.rounded(e.leaner(), EFFECT),
+                        0))
             .toList());
   }
 
@@ -91,11 +93,11 @@ final class ReportDigits {
   }
 
   private static Pressure rounded(Pressure pressure) {
-    return Pressure.ofPascals(rounded(pressure.pascals(), INSIDE));
+    return Pressure.ofPascals(Decimals.rounded(pressure.pascals(), INSIDE));
   }
 
   private static MassFlow rounded(MassFlow flow) {
-    return MassFlow.ofGramsPerSecond(rounded(flow.gramsPerSecond(), INSIDE));
+    return MassFlow.ofGramsPerSecond(Decimals.rounded(flow.gramsPerSecond(), INSIDE));
   }
 
   private static Lambda rounded(Lambda lambda) {
@@ -103,10 +105,6 @@ final class ReportDigits {
   }
 
   private static double rounded(double number) {
-    return rounded(number, PRINTED);
-  }
-
-  private static double rounded(double number, MathContext digits) {
-    return new BigDecimal(number).round(digits).doubleValue();
+    return Decimals.rounded(number, PRINTED);
   }
 }

@@ -4,7 +4,9 @@ import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.OneLine;
 import dev.jetting.units.number.Decimals;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Objects;
+import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -104,14 +106,22 @@ public final class Checks {
   }
 
   /**
-   * Whether {@link #id} takes a name, for lists whose fields are worth naming only where it does
-   * not.
+   * Checks plain names. Each is worded only where one is refused: kits come by the hundred
+   * thousand.
    *
-   * @param id the name
-   * @return true if it does
+   * @param field the field that holds the list
+   * @param what what bears a name, by its place in the list
+   * @param ids the names
+   * @throws InvalidValueException as {@link #id(String, String, String)}, of the field with the
+   *     place
    */
-  public static boolean isId(String id) {
-    return !id.isBlank() && id.length() <= LONGEST_ID && firstSteering(id) < 0;
+  public static void ids(String field, IntFunction<String> what, List<String> ids) {
+    for (int i = 0; i < ids.size(); i++) {
+      String id = ids.get(i);
+      if (id.isBlank() || id.length() > LONGEST_ID || firstSteering(id) >= 0) {
+        id(field + "[" + i + "]", what.apply(i), id);
+      }
+    }
   }
 
   /**

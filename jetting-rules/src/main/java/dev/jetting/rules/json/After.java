@@ -59,8 +59,11 @@ record After(Setting setting) {
     public void serialize(Report report, JsonGenerator out, SerializerProvider provider)
         throws IOException {
       provider.setAttribute(BEFORE, report.sheet().setup().setting());
-      provider.defaultSerializeValue(ReportForm.of(report), out);
-      provider.setAttribute(BEFORE, null);
+      try {
+        provider.defaultSerializeValue(ReportForm.of(report), out);
+      } finally {
+        provider.setAttribute(BEFORE, null);
+      }
     }
   }
 

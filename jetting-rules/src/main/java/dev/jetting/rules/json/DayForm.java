@@ -23,17 +23,16 @@ record DayForm(
     RiskForm risk,
     Optional<List<EffectForm>> effects) {
 
-  static DayForm of(RiskProfile day, ProfileForm today) {
+  static DayForm of(RiskProfile day, GridForm today) {
     ProfileForm form = ProfileForm.of(day);
     return new DayForm(
-        Optional.of(form.grid()).filter(grid -> !grid.equals(today.grid())),
+        Optional.of(form.grid()).filter(grid -> !grid.equals(today)),
         form.mixture(),
         form.risk(),
         Optional.of(form.effects()).filter(effects -> !effects.isEmpty()));
   }
 
-  RiskProfile profile(ProfileForm today) {
-    return new ProfileForm(grid.orElse(today.grid()), mixture, risk, effects.orElse(List.of()))
-        .profile();
+  RiskProfile profile(GridForm today) {
+    return new ProfileForm(grid.orElse(today), mixture, risk, effects.orElse(List.of())).profile();
   }
 }

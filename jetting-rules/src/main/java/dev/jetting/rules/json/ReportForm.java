@@ -14,6 +14,7 @@ import dev.jetting.rules.Severity;
 import dev.jetting.rules.UnusedWaiver;
 import dev.jetting.rules.Verdict;
 import dev.jetting.rules.Waiver;
+import dev.jetting.rules.json.ProfileForm.GridForm;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
@@ -88,7 +89,7 @@ record ReportForm(
   }
 
   static ReportForm of(Report report) {
-    ProfileForm today = ProfileForm.of(report.profile());
+    GridForm today = GridForm.of(report.profile().points());
     return new ReportForm(
         report.schemaVersion(),
         report.model(),
@@ -111,7 +112,7 @@ record ReportForm(
   }
 
   Report report() {
-    ProfileForm today = ProfileForm.of(profile);
+    GridForm today = GridForm.of(profile.points());
     return new Report(
         schemaVersion,
         model,
@@ -133,7 +134,7 @@ record ReportForm(
         cautions);
   }
 
-  private static RiskProfile day(String field, DayForm day, ProfileForm today) {
+  private static RiskProfile day(String field, DayForm day, GridForm today) {
     try {
       return day.profile(today);
     } catch (IllegalArgumentException e) {

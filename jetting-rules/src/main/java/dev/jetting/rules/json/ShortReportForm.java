@@ -13,8 +13,7 @@ import dev.jetting.rules.text.Wording;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
-import java.math.BigDecimal;
-import java.math.MathContext;
+import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -61,7 +60,7 @@ record ShortReportForm(
   /** The fields that identify a short report, as they are written. */
   static final Map<String, String> HEADER = Header.of(FORMAT, VERSION);
 
-  private static final MathContext DIGITS = new MathContext(4);
+  private static final int DIGITS = 4;
 
   /**
    * A finding in short, in JSON.
@@ -180,6 +179,6 @@ record ShortReportForm(
   }
 
   private static double rounded(double number) {
-    return new BigDecimal(number).round(DIGITS).doubleValue();
+    return Decimals.rounded(number, DIGITS);
   }
 }

@@ -38,8 +38,8 @@ public record Family(String id, String description, Carburettor carburettor, Lis
     Objects.requireNonNull(carburettor, "carburettor");
     takes = List.copyOf(takes);
     Checks.atMost("takes", "series of family " + id, takes.size(), MOST_SERIES);
+    Checks.ids("takes", i -> "series " + (i + 1) + " of family " + id, takes);
     for (int i = 0; i < takes.size(); i++) {
-      Checks.id("takes[" + i + "]", "series " + (i + 1) + " of family " + id, takes.get(i));
       if (takes.indexOf(takes.get(i)) < i) {
         throw new IllegalArgumentException(
             "series " + takes.get(i) + " of family " + id + " twice: allowed once");

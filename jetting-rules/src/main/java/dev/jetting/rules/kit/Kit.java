@@ -48,11 +48,7 @@ public record Kit(
     Checks.atMost("parts", "parts of kit " + id, parts.size(), MOST_PARTS);
     Checks.atMost(
         "recommendations", "recommendations of kit " + id, recommendations.size(), MOST_MACHINES);
-    for (int i = 0; i < parts.size(); i++) {
-      if (!Checks.isId(parts.get(i))) {
-        Checks.id("parts[" + i + "]", "part " + (i + 1) + " of kit " + id, parts.get(i));
-      }
-    }
+    Checks.ids("parts", i -> "part " + (i + 1) + " of kit " + id, parts);
     Checks.id("market", "market of kit " + id, market);
     recommendations = List.copyOf(recommendations);
     if (recommendations.isEmpty()) {

@@ -118,6 +118,32 @@ public final class Decimals {
     return POWERS_OF_TEN[exponent];
   }
 
+  /**
+   * Returns the number rounded to a count of significant digits. A tie of the scaled number goes to
+   * the even digit.
+   *
+   * @param value any finite number
+   * @param digits how many, 1 to 15
+   * @return the double nearest to the rounded decimal
+   * @throws IllegalArgumentException if {@code value} is NaN or infinite
+   */
+  public static double rounded(double value, int digits) {
+    requireFinite(value);
+    if (value == 0) {
+      return value;
+    }
+    int places = digits - 1 - (int) Math.floor(StrictMath.log10(Math.abs(value)));
+    if (Math.abs(places) >= POWERS_OF_TEN.length) {
+      return new BigDecimal(value)
+          .round(new MathContext(digits, RoundingMode.HALF_EVEN))
+          .doubleValue();
+    }
+    // Powers of ten are exact, and so is the whole number between: the last step alone rounds.
+    return places >= 0
+        ? Math.rint(value * POWERS_OF_TEN[places]) / POWERS_OF_TEN[places]
+        : Math.rint(value / POWERS_OF_TEN[-places]) * POWERS_OF_TEN[-places];
+  }
+
   private static BigDecimal shortestDecimal(double value) {
     BigDecimal written = asWritten(value);
     if (written != null) {

@@ -84,4 +84,21 @@ class DecimalsProperties {
 
     assertThat(error.abs()).isLessThanOrEqualTo(new BigDecimal("0.5").movePointLeft(decimals));
   }
+
+  /** No more digits than asked for, no farther off than half of the last, and the same again. */
+  @Property(tries = 5000)
+  void rounded_isANearestDecimalOfSoManyDigits(
+      @ForAll("finite") double value, @ForAll @IntRange(min = 1, max = 15) int digits) {
+    Assume.that(value != 0 && Math.abs(value) < 1e300 && Math.abs(value) > 1e-300);
+
+    double rounded = Decimals.rounded(value, digits);
+
+    BigDecimal exact = new BigDecimal(value);
+    BigDecimal half = BigDecimal.valueOf(5, digits - exact.precision() + exact.scale() + 1);
+    BigDecimal slack = new BigDecimal(Math.ulp(value)); // a tie is one of the scaled number
+    BigDecimal written = new BigDecimal(Decimals.shortest(rounded)).stripTrailingZeros();
+    assertThat(written.precision()).isLessThanOrEqualTo(digits);
+    assertThat(written.subtract(exact).abs()).isLessThanOrEqualTo(half.add(slack));
+    assertThat(Decimals.rounded(rounded, digits)).isEqualTo(rounded);
+  }
 }
