@@ -85,11 +85,12 @@ class MixtureModelProperties {
     assertThat(slopes.needle()).isBetween(-1.5, 0.0);
     assertThat(slopes.main()).isBetween(-1.5, 0.0);
     // All fuel is the pilot's or the main path's, which ring and main jet share between them. A
-    // column that finds more room feels its inertia more, and flows nearer to the mean suction:
-    // that gives more fuel, or a twentieth less at most.
+    // column that finds more room feels its inertia more, and flows nearer to the mean suction.
+    // Where that is the weaker limit it loses: of the flow at most k w (1 − w) 2, with w (1 − w) a
+    // quarter at most and k a twentieth (PulsedFlow).
     assertThat(slopes.pilot() + slopes.needle() + slopes.main())
         .satisfiesAnyOf(
-            sum -> assertThat(sum).isBetween(-1.5, -0.95), sum -> assertThat(sum).isZero());
+            sum -> assertThat(sum).isBetween(-1.5, -0.975), sum -> assertThat(sum).isZero());
     // A difference over the width of the step in z.
     assertThat(slopes.air()).isGreaterThanOrEqualTo(-ROUNDING / 1e-3);
   }

@@ -86,6 +86,7 @@ final class FoundFile implements Closeable {
     fields.put("standing", Words.word(judged.found().standing()));
     fields.put("passes", judged.passes());
     fields.put("leanRisk", judged.found().leanRisk().value());
+    fields.put("worstRisk", judged.worstRisk().value());
     fields.put("distance", judged.found().distance());
     fields.put("setting", setting(judged, own));
     fields.put("newParts", judged.parts().toBuy().stream().map(FoundFile::toBuy).toList());

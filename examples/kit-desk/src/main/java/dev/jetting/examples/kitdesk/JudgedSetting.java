@@ -6,6 +6,7 @@ import dev.jetting.rules.RuleResult;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.search.FoundSetting;
 import dev.jetting.rules.search.Standing;
+import dev.jetting.units.Probability;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -15,6 +16,7 @@ import java.util.stream.Stream;
  * @param found the setting
  * @param parts the catalogue's parts in it
  * @param passes whether the rulebook passes it
+ * @param worstRisk the highest lean risk of its report, climbs included
  * @param dangers ids of the rules that found a danger
  * @param unanswered ids of the rules of danger that stayed open, and of those that broke
  */
@@ -22,6 +24,7 @@ record JudgedSetting(
     FoundSetting found,
     SettingParts parts,
     boolean passes,
+    Probability worstRisk,
     List<String> dangers,
     List<String> unanswered) {
 
@@ -30,6 +33,7 @@ record JudgedSetting(
         found,
         parts,
         report.passes(),
+        report.worst().leanRisk(),
         report.findings().stream()
             .filter(each -> each.severity() == Severity.DANGER)
             .map(RankedFinding::ruleId)

@@ -2,6 +2,11 @@ package dev.jetting.examples.shopcounter;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.json.SheetJson;
+import dev.jetting.units.TradeStyle;
+import java.io.IOException;
+import java.util.Comparator;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.Keys;
@@ -54,10 +59,33 @@ class PictureBrowserTest extends BrowserTests {
   }
 
   @Test
-  void finding_pointsAtItsPlace() {
+  void finding_pointsAtItsPlace() throws IOException {
     browser.press(".found .point");
-    browser.until(
-        "it names an opening", () -> browser.text("#where").matches("(?s).*[0-9]/[0-9].*"));
+    browser.expectText("#where", worstOfTheFirstFinding());
+  }
+
+  /** The opening with the highest risk of today, climbs included, in the finding's own range. */
+  private String worstOfTheFirstFinding() throws IOException {
+    double from = percent("from");
+    double to = percent("to");
+    return TradeStyle.throttle(
+        AssessedSetting.of(SheetJson.read(ApiTest.resource("lean-in-the-middle.json")))
+            .profile()
+            .points()
+            .stream()
+            .filter(
+                point ->
+                    point.mixture().throttle().percent() >= from
+                        && point.mixture().throttle().percent() <= to)
+            .max(Comparator.comparingDouble(point -> point.riddenRisk().value()))
+            .orElseThrow()
+            .mixture()
+            .throttle());
+  }
+
+  private double percent(String end) {
+    return Double.parseDouble(
+        (String) browser.js("return document.querySelector('.found').dataset." + end));
   }
 
   @Test

@@ -93,8 +93,10 @@ class BuildingBlocksTest {
 
   /**
    * Under a stream 1 + k sin t that turns back, fuel that follows at once is richer by the mean of
-   * |1 + k sin t|, which is 2/π (asin(1/k) + √(k² − 1)): it is taken on both ways. Published for
-   * carburettors of single-cylinder engines as 1.18 for k of 1.5 and 2.02 for 3 (from memory).
+   * |1 + k sin t|, which is 2/π (asin(1/k) + √(k² − 1)): it is taken on both ways. The two numbers
+   * are said to be published for carburettors of single-cylinder engines, for peaks of 1.5 and 3
+   * times the mean. No publication was read. That the peak is the amplitude k is concluded from the
+   * numbers, which it gives and others do not.
    */
   @ParameterizedTest
   @CsvSource({"1.5, 1.18", "3, 2.02"})
