@@ -17,13 +17,15 @@ import java.util.Optional;
  * @param sheet the sheet it began with
  * @param checks what was looked at before the first test; left out where nothing was
  * @param steps the setups tried, the first being the sheet's own
+ * @param tuner what the advice rested on; left out where the document is of the session alone
  */
 record SessionForm(
     String format,
     int schemaVersion,
     SetupSheet sheet,
     Optional<List<Check>> checks,
-    List<TuningStep> steps) {
+    List<TuningStep> steps,
+    Optional<TunerForm> tuner) {
 
   static final String FORMAT = "jetting tuning session";
   static final int VERSION = 1;
@@ -36,12 +38,17 @@ record SessionForm(
   }
 
   static SessionForm of(TuningSession session) {
+    return of(session, Optional.empty());
+  }
+
+  static SessionForm of(TuningSession session, Optional<TunerForm> tuner) {
     return new SessionForm(
         FORMAT,
         VERSION,
         session.sheet(),
         Optional.of(List.copyOf(session.checks())).filter(checks -> !checks.isEmpty()),
-        session.steps());
+        session.steps(),
+        tuner);
   }
 
   TuningSession session() {

@@ -1,10 +1,13 @@
 package dev.jetting.rules.json;
 
+import dev.jetting.rules.Rulebook;
+import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Tuning sessions as JSON, so that one program can go on where another stopped.
@@ -18,6 +21,10 @@ import java.util.Objects;
  * exhaustTemperature} (with {@code hotter} and {@code good}), {@code overrun} and {@code proven}
  * ({@code true}).
  *
+ * <p>With {@code tuner} stands what the advice rested on: instruments, limits, spreads, steps and
+ * meanings, and the edition of the rulebook. A program elsewhere resumes with {@link
+ * #readTuner(String, Rulebook)} and gives the same advice.
+ *
  * <p>Limits: 4 000 000 characters, nested 64 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.
  */
@@ -26,6 +33,14 @@ public final class SessionJson {
   private static final Codec<TuningSession> CODEC =
       new Codec<>(
           TuningSession.class,
+          JettingModule.ofReader(),
+          SessionForm.HEADER,
+          new DocumentLimits(4_000_000, 64));
+
+  /** With the tuner, where there is one. */
+  private static final Codec<SessionForm> WITH_TUNER =
+      new Codec<>(
+          SessionForm.class,
           JettingModule.ofReader(),
           SessionForm.HEADER,
           new DocumentLimits(4_000_000, 64));
@@ -78,5 +93,36 @@ public final class SessionJson {
    */
   public static String write(TuningSession session) {
     return CODEC.write(Objects.requireNonNull(session, "session"));
+  }
+
+  /**
+   * Writes a tuning session with what the advice on it rests on.
+   *
+   * @param session the session; not null
+   * @param tuner the tuner that leads it; not null
+   * @return the document, lines ended by {@code \n}; {@link #read(String)} reads the session alone
+   * @throws IllegalArgumentException if the limits are of a class of the caller's own
+   */
+  public static String write(TuningSession session, Tuner tuner) {
+    Objects.requireNonNull(session, "session");
+    return WITH_TUNER.write(SessionForm.of(session, Optional.of(TunerForm.of(tuner))));
+  }
+
+  /**
+   * Reads the tuner that led a session.
+   *
+   * @param json the document; not null
+   * @param rulebook the rules that it led by, which are not in the document; not null
+   * @return the tuner, which gives the same advice; empty if the document is of the session alone
+   * @throws JsonInputException if the document is no tuning session
+   * @throws IllegalArgumentException if the session was led by another rulebook or edition, or a
+   *     number of the tuner is out of range
+   */
+  public static Optional<Tuner> readTuner(String json, Rulebook rulebook) {
+    Objects.requireNonNull(rulebook, "rulebook");
+    return WITH_TUNER
+        .read(Objects.requireNonNull(json, "json"))
+        .tuner()
+        .map(form -> form.tuner(rulebook));
   }
 }

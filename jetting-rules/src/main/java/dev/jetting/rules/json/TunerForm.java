@@ -1,0 +1,232 @@
+package dev.jetting.rules.json;
+
+import com.google.common.collect.Sets;
+import dev.jetting.core.mixture.CustomarySteps;
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.parts.Coefficient;
+import dev.jetting.core.typical.MachineValue;
+import dev.jetting.rules.Rulebook;
+import dev.jetting.rules.RulebookEdition;
+import dev.jetting.rules.risk.MixtureLimits;
+import dev.jetting.rules.risk.ModelUncertainty;
+import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.tuning.Instrument;
+import dev.jetting.rules.tuning.Meaning;
+import dev.jetting.rules.tuning.Meanings;
+import dev.jetting.rules.tuning.PlugColour;
+import dev.jetting.rules.tuning.Symptom;
+import dev.jetting.rules.tuning.Tuner;
+import dev.jetting.units.InvalidValueException;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What the advice of a tuner rests on, in JSON.
+ *
+ * @param instruments what the rider reads the engine with
+ * @param limits how lean and how rich is too much
+ * @param spreads how far an engine may differ from the model
+ * @param steps the customary step of each part
+ * @param meanings what colours and symptoms mean
+ * @param rulebook the rules whose dangers a session does not ride on; they are not in the document
+ */
+record TunerForm(
+    List<Instrument> instruments,
+    MarginsForm limits,
+    SpreadsForm spreads,
+    List<SizeForm> steps,
+    MeaningsForm meanings,
+    EditionForm rulebook) {
+
+  /**
+   * Limits at fixed margins, in JSON.
+   *
+   * @param lean lean limit by the λ wanted, more than 1 and less than 3
+   * @param rich rich limit by the λ wanted, more than 0 and less than 1
+   * @param overrun λ on the overrun by the λ wanted at closed throttle, more than 0 and less than 3
+   */
+  record MarginsForm(Coefficient lean, Coefficient rich, Coefficient overrun) {
+
+    static MarginsForm of(MixtureLimits limits) {
+      List<Coefficient> basis = List.copyOf(limits.basis().values());
+      if (basis.size() == 3) {
+        MarginsForm form = new MarginsForm(basis.get(0), basis.get(1), basis.get(2));
+        if (form.limits().equals(limits)) {
+          return form;
+        }
+      }
+      throw new IllegalArgumentException(
+          "limits of a class of the caller's own: allowed in JSON those of MixtureLimits.margins()");
+    }
+
+    MixtureLimits limits() {
+      return MixtureLimits.margins().lean(lean).rich(rich).overrun(overrun).build();
+    }
+  }
+
+  /**
+   * Spreads of the model, in JSON.
+   *
+   * @param pilot spread of the pilot circuit, 0 to 1
+   * @param needle spread of the ring between needle and needle jet, 0 to 1
+   * @param main spread of the main jet, 0 to 1
+   * @param air spread of the air by its signal, 0 to 1
+   * @param residual spread of what is left, 0 to 1
+   * @param residualLength how far apart in throttle opening two residuals are that differ
+   * @param pilotJetTolerance of pilot jets, mm
+   * @param mainJetTolerance of main jets, mm
+   * @param needleJetTolerance of needle jets, mm
+   * @param needleTolerance of needles, mm
+   * @param guessed values of a machine by whose guesses the spreads are already wider; left out
+   *     where there are none
+   */
+  record SpreadsForm(
+      Coefficient pilot,
+      Coefficient needle,
+      Coefficient main,
+      Coefficient air,
+      Coefficient residual,
+      Coefficient residualLength,
+      Coefficient pilotJetTolerance,
+      Coefficient mainJetTolerance,
+      Coefficient needleJetTolerance,
+      Coefficient needleTolerance,
+      Optional<List<MachineValue>> guessed) {
+
+    static SpreadsForm of(ModelUncertainty u) {
+      return new SpreadsForm(
+          u.pilot(),
+          u.needle(),
+          u.main(),
+          u.air(),
+          u.residual(),
+          u.residualLength(),
+          u.pilotJetTolerance(),
+          u.mainJetTolerance(),
+          u.needleJetTolerance(),
+          u.needleTolerance(),
+          Optional.of(List.copyOf(u.guessed())).filter(values -> !values.isEmpty()));
+    }
+
+    ModelUncertainty uncertainty() {
+      return new ModelUncertainty(
+          pilot,
+          needle,
+          main,
+          air,
+          residual,
+          residualLength,
+          pilotJetTolerance,
+          mainJetTolerance,
+          needleJetTolerance,
+          needleTolerance,
+          Set.copyOf(guessed.orElse(List.of())));
+    }
+  }
+
+  /**
+   * The customary step of a part, in JSON.
+   *
+   * @param part the part
+   * @param size the step in the part's own unit, more than 0 and at most 1
+   */
+  record SizeForm(MeteringPart part, double size) {}
+
+  /**
+   * What colours and symptoms mean, in JSON.
+   *
+   * @param colours what each colour means, each once
+   * @param symptoms what each symptom means, each once
+   * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side
+   */
+  record MeaningsForm(
+      List<ColourForm> colours, List<SymptomForm> symptoms, Coefficient kelvinPerLnLambda) {
+
+    /**
+     * What a colour means, in JSON.
+     *
+     * @param colour the colour of a plug
+     * @param meaning what it means
+     */
+    record ColourForm(PlugColour colour, Meaning meaning) {}
+
+    /**
+     * What a symptom means, in JSON.
+     *
+     * @param symptom how the engine runs
+     * @param meaning what it means
+     */
+    record SymptomForm(Symptom symptom, Meaning meaning) {}
+
+    static MeaningsForm of(Meanings meanings) {
+      return new MeaningsForm(
+          meanings.colours().entrySet().stream()
+              .map(entry -> new ColourForm(entry.getKey(), entry.getValue()))
+              .toList(),
+          meanings.symptoms().entrySet().stream()
+              .map(entry -> new SymptomForm(entry.getKey(), entry.getValue()))
+              .toList(),
+          meanings.kelvinPerLnLambda());
+    }
+
+    Meanings meanings() {
+      Map<PlugColour, Meaning> byColour = new EnumMap<>(PlugColour.class);
+      colours.forEach(form -> byColour.put(form.colour(), form.meaning()));
+      Map<Symptom, Meaning> bySymptom = new EnumMap<>(Symptom.class);
+      symptoms.forEach(form -> bySymptom.put(form.symptom(), form.meaning()));
+      return new Meanings(byColour, bySymptom, kelvinPerLnLambda);
+    }
+  }
+
+  /**
+   * A rulebook by name, in JSON.
+   *
+   * @param name its name
+   * @param version its version
+   * @param digest the digest of its rules
+   */
+  record EditionForm(String name, String version, String digest) {
+
+    static EditionForm of(RulebookEdition edition) {
+      return new EditionForm(edition.name(), edition.version(), edition.digest());
+    }
+
+    @Override
+    public String toString() {
+      return name + " " + version + " of digest " + digest;
+    }
+  }
+
+  static TunerForm of(Tuner tuner) {
+    RiskModel risk = tuner.riskModel();
+    return new TunerForm(
+        List.copyOf(tuner.instruments()),
+        MarginsForm.of(risk.limits()),
+        SpreadsForm.of(risk.uncertainty()),
+        Arrays.stream(MeteringPart.values())
+            .map(part -> new SizeForm(part, risk.steps().of(part)))
+            .toList(),
+        MeaningsForm.of(tuner.meanings()),
+        EditionForm.of(tuner.rulebook().edition()));
+  }
+
+  Tuner tuner(Rulebook rules) {
+    EditionForm given = EditionForm.of(rules.edition());
+    if (!given.equals(rulebook)) {
+      throw InvalidValueException.at(
+          "tuner.rulebook", Quote.quoted(rulebook.toString()), given.toString());
+    }
+    CustomarySteps sizes = CustomarySteps.assumed();
+    for (SizeForm step : steps) {
+      sizes = sizes.with(step.part(), step.size());
+    }
+    return Tuner.readingWith(Sets.immutableEnumSet(instruments))
+        .withRiskModel(new RiskModel(limits.limits(), spreads.uncertainty(), sizes))
+        .withMeanings(meanings.meanings())
+        .withRulebook(rules);
+  }
+}
