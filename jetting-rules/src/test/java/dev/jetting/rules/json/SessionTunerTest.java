@@ -91,7 +91,8 @@ class SessionTunerTest {
     assertThatExceptionOfType(InvalidValueException.class)
         .isThrownBy(() -> SessionJson.readTuner(document, RULES.without("lean-anywhere")))
         .satisfies(error -> assertThat(error.field()).isEqualTo("tuner.rulebook"))
-        .satisfies(error -> assertThat(error.value()).contains(RULES.edition().digest()));
+        .satisfies(
+            error -> assertThat(error.value()).contains(RULES.edition().digest().substring(0, 32)));
   }
 
   @Test
