@@ -33,7 +33,8 @@ final class ErrorWords {
 
   /** Slots with words of this area, where there are such words. */
   private static final Set<String> WORDS =
-      ImmutableSet.of("problem", "allowed", "detail", "readings", "first", "second", "third");
+      ImmutableSet.of(
+          "problem", "allowed", "detail", "readings", "sample", "first", "second", "third");
 
   /** The slot with a name of this area. */
   private static final String NAMED = "what";

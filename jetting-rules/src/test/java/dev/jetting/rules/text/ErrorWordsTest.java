@@ -70,13 +70,13 @@ class ErrorWordsTest {
     IllegalArgumentException jet = error(() -> RiderInput.mainJet("1200"));
     assertThat(jet).hasMessage("main jet \"1200\" is ambiguous: did you mean 1.2 mm?");
     assertThat(GERMAN.text(jet))
-        .isEqualTo("Hauptdüse \"1200\" ist mehrdeutig. Gemeint ist 1.2 mm?");
+        .isEqualTo("Hauptdüse \"1200\" ist mehrdeutig: Ist 1.2 mm gemeint?");
 
     IllegalArgumentException comma = error(() -> RiderInput.temperature("20,5,1 C"));
     assertThat(GERMAN.text(comma))
         .isEqualTo(
             "Temperatur \"20,5,1 C\" ist nicht lesbar (Punkt statt Komma schreiben);"
-                + " zum Beispiel: 20 °C, 20 C or 68F");
+                + " zum Beispiel: 20 °C, 20 C oder 68F");
     assertThat(Wording.english().text(comma)).isEqualTo(comma.getMessage());
   }
 
