@@ -32,8 +32,8 @@ import java.util.stream.Collectors;
 /** Tuning as the library leads it: test what it asks for, change what it says, until it stops. */
 final class ByLibrary {
 
-  /** More entries than any rider would make. */
-  private static final int MOST_ENTRIES = 60;
+  /** More than any session of the published trial takes: the longest takes 68. */
+  private static final int MOST_ENTRIES = 100;
 
   /** How far a screw is turned to see what the idle does, turns out. */
   private static final double SCREW_IN = 0.75;

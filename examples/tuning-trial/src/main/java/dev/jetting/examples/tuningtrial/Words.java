@@ -13,7 +13,7 @@ import java.util.function.Predicate;
  * @param leftRich ended safe but too rich somewhere
  * @param reserved ended with a reservation
  * @param notToBeRidden ended with "not to be ridden"
- * @param wentOn had not ended after sixty tests and changes
+ * @param wentOn had not ended after a hundred tests and changes
  */
 record Words(
     int fault,
