@@ -61,7 +61,7 @@ class MeasureWordsTest {
                 + " carburettor is slide-24 or slide-30)");
     assertThat(Wording.of(Locale.GERMAN).text(words))
         .isEqualTo(
-            "(Magerrisiko (größter Wert bei jeder Gasstellung) höchstens 12,5 % und"
+            "(Magerrisiko (größter Wert im ganzen Gasbereich) höchstens 12,5 % und"
                 + " Vergaser ist slide-24 oder slide-30)");
   }
 }

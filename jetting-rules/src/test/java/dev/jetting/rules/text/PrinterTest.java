@@ -119,7 +119,7 @@ class PrinterTest {
     "0.104, 10.4 %, '10,4 %', '10,4 %'",
     "0.001, under 1 %, unter 1 %, sotto l'1 %",
     "0.999, over 99 %, über 99 %, oltre il 99 %",
-    "0.1000000001, just over 10 %, knapp über 10 %, appena sopra il 10 %"
+    "0.1000000001, just over 10 %, knapp über 10 %, appena più di 10 %"
   })
   void risk_besideATenth(double risk, String english, String german, String italian) {
     Argument value = Argument.risk(Probability.of(risk), Probability.of(0.1));

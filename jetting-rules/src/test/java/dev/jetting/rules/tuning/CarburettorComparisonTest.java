@@ -79,10 +79,11 @@ class CarburettorComparisonTest {
   void text_inAnotherLanguage() {
     CarburettorComparison comparison = compared(30, 35, 24, 30, 39);
     assertThat(comparison.text(Wording.of(Locale.GERMAN)))
-        .startsWith("Weite    verloren")
+        .startsWith("Durchlass")
         .contains("24 mm", " PS", " L/100 km")
-        .endsWith("für 35,0 PS an der Kurbelwelle.\n");
-    assertThat(comparison.text(Wording.of(Locale.ITALIAN))).endsWith("per 35,0 CV all'albero.\n");
+        .endsWith(" 35,0 PS an der Kurbelwelle.\n");
+    assertThat(comparison.text(Wording.of(Locale.ITALIAN)))
+        .endsWith(" 35,0 CV all'albero motore.\n");
   }
 
   @Test
