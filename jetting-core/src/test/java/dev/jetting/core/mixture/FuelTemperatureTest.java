@@ -71,7 +71,13 @@ class FuelTemperatureTest {
             .map(share -> Decimals.fixed(lambda(day, ThrottleOpening.ofShare(share)), 3))
             .collect(
                 Collectors.joining(
-                    " | ", "| %.0f °C | %.0f °C | ".formatted(celsius, celsius + warmerBy), " |"));
+                    " | ",
+                    "| "
+                        + Decimals.fixed(celsius, 0)
+                        + " °C | "
+                        + Decimals.fixed(celsius + warmerBy, 0)
+                        + " °C | ",
+                    " |"));
 
     assertThat(Files.readString(Path.of("MODEL.md"), UTF_8).replace('−', '-')).contains(row);
   }

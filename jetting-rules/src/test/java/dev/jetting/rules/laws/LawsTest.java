@@ -100,7 +100,7 @@ class LawsTest {
   }
 
   @Test
-  @SuppressWarnings("StringFormatWithoutLocale")
+  @SuppressWarnings("DefaultLocale")
   void pure_onARuleThatAsksTheDefaultLocale_isViolated() {
     Rule local =
         rule(

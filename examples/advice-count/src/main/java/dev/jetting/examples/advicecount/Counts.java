@@ -17,6 +17,7 @@ import dev.jetting.rules.search.SettingSearch;
 import dev.jetting.rules.standard.StandardRulebook;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
@@ -142,7 +143,9 @@ final class Counts {
 
   /** The document of the counts, in Markdown. */
   String document() {
-    return """
+    return String.format(
+        Locale.ROOT,
+        """
         # What comes of following the advice
 
         Made by the program beside it, on %d settings that `PlausibleArbitraries` draws (seed %d), each with an
@@ -168,25 +171,24 @@ final class Counts {
         Changes in a plan, each with the number of plans: %s.
         First remedies followed until none is left, each with the number of settings: %s.
         Endings of the plans: %s.
-        """
-        .formatted(
-            drawn,
-            SEED,
-            drawn,
-            passing,
-            beyondParts,
-            cycles,
-            walkPasses,
-            planPasses,
-            reachable,
-            planPassesOfReachable,
-            walkPassesOfReachable,
-            planDangers,
-            walkDangers,
-            bothWays,
-            listed(planSteps),
-            listed(walkSteps),
-            listed(endings));
+        """,
+        drawn,
+        SEED,
+        drawn,
+        passing,
+        beyondParts,
+        cycles,
+        walkPasses,
+        planPasses,
+        reachable,
+        planPassesOfReachable,
+        walkPassesOfReachable,
+        planDangers,
+        walkDangers,
+        bothWays,
+        listed(planSteps),
+        listed(walkSteps),
+        listed(endings));
   }
 
   private static String listed(Map<?, Integer> counts) {
