@@ -5,6 +5,7 @@ import static java.util.stream.Collectors.groupingBy;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import com.google.common.collect.ImmutableMap;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.air.Psychrometrics;
 import dev.jetting.core.elementary.CompressibleThroat;
@@ -96,17 +97,21 @@ class PublicApiTest {
 
   /** Records that are made step by step, each step with a name. */
   private static final Map<String, String> IN_STEPS =
-      Map.of(
-          "Ceiling", "Waiver.of(report, finding)",
-          "Coefficient", "Coefficient.assumed, sourced and calculated",
-          "Finding", "Finding.above and below, with and says",
-          "JetCalibration", "JetCalibration.fromMeasurement; all components are of different types",
-          "KitWaiver", "KitWaiver.of(…).by(…).because(…)",
-          "Margin", "Margin.atMost and atLeast",
-          "Outcome", "Outcome.passed, failed and notEvaluated",
-          "Rule.Draft", "Rule.named(…)",
-          "Run", "Run.alone and on, with until",
-          "Waiver", "Waiver.of(…).by(…).because(…)");
+      ImmutableMap.<String, String>builder()
+          .put("Ceiling", "Waiver.of(report, finding)")
+          .put("Coefficient", "Coefficient.assumed, sourced and calculated")
+          .put("Finding", "Finding.above and below, with and says")
+          .put(
+              "JetCalibration",
+              "JetCalibration.fromMeasurement; all components are of different types")
+          .put("KitWaiver", "KitWaiver.of(…).by(…).because(…)")
+          .put("Margin", "Margin.atMost and atLeast")
+          .put("Meanings", "Meanings.assumed() and its withers, by colour, symptom and sensor")
+          .put("Outcome", "Outcome.passed, failed and notEvaluated")
+          .put("Rule.Draft", "Rule.named(…)")
+          .put("Run", "Run.alone and on, with until")
+          .put("Waiver", "Waiver.of(…).by(…).because(…)")
+          .buildOrThrow();
 
   /** Two neighbours of one type, and why no swap can pass unseen. */
   private static final Map<String, String> NEIGHBOURS = new TreeMap<>();

@@ -1,5 +1,7 @@
 package dev.jetting.rules.json;
 
+import static java.util.Objects.requireNonNull;
+
 import com.google.common.collect.Sets;
 import dev.jetting.core.mixture.CustomarySteps;
 import dev.jetting.core.mixture.MeteringPart;
@@ -142,9 +144,17 @@ record TunerForm(
    * @param colours what each colour means, each once
    * @param symptoms what each symptom means, each once
    * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side
+   * @param wideband standard deviation of ln λ of a wideband sensor, 0.001 to 1
+   * @param exhaustThermometer standard deviation of ln λ of an exhaust thermometer, 0.001 to 1
+   * @param proven standard deviation of ln λ of a setting that is known to serve, 0.001 to 1
    */
   record MeaningsForm(
-      List<ColourForm> colours, List<SymptomForm> symptoms, Coefficient kelvinPerLnLambda) {
+      List<ColourForm> colours,
+      List<SymptomForm> symptoms,
+      Coefficient kelvinPerLnLambda,
+      Coefficient wideband,
+      Coefficient exhaustThermometer,
+      Coefficient proven) {
 
     /**
      * What a colour means, in JSON.
@@ -170,7 +180,10 @@ record TunerForm(
           meanings.symptoms().entrySet().stream()
               .map(entry -> new SymptomForm(entry.getKey(), entry.getValue()))
               .toList(),
-          meanings.kelvinPerLnLambda());
+          meanings.kelvinPerLnLambda(),
+          requireNonNull(meanings.accuracies().get(Instrument.WIDEBAND)),
+          requireNonNull(meanings.accuracies().get(Instrument.EXHAUST_THERMOMETER)),
+          meanings.proven());
     }
 
     Meanings meanings() {
@@ -178,7 +191,9 @@ record TunerForm(
       colours.forEach(form -> byColour.put(form.colour(), form.meaning()));
       Map<Symptom, Meaning> bySymptom = new EnumMap<>(Symptom.class);
       symptoms.forEach(form -> bySymptom.put(form.symptom(), form.meaning()));
-      return new Meanings(byColour, bySymptom, kelvinPerLnLambda);
+      Map<Instrument, Coefficient> accuracies =
+          Map.of(Instrument.WIDEBAND, wideband, Instrument.EXHAUST_THERMOMETER, exhaustThermometer);
+      return new Meanings(byColour, bySymptom, kelvinPerLnLambda, accuracies, proven);
     }
   }
 

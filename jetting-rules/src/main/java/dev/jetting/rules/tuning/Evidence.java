@@ -20,9 +20,6 @@ public sealed interface Evidence {
    */
   record Wideband(Lambda lambda) implements Evidence {
 
-    /** Standard deviation of ln λ (assumed: fresh charge in the exhaust disturbs the sensor). */
-    static final double DEVIATION = 0.02;
-
     /**
      * Checks that an engine runs on it.
      *
@@ -74,9 +71,6 @@ public sealed interface Evidence {
    */
   record ExhaustTemperature(TemperatureDifference hotter, Lambda good) implements Evidence {
 
-    /** Standard deviation of ln λ (assumed: load and timing move the temperature as well). */
-    static final double DEVIATION = 0.06;
-
     /**
      * Checks that an engine runs on the λ.
      *
@@ -91,11 +85,7 @@ public sealed interface Evidence {
   }
 
   /** The whole setting is known to serve on this engine: the mixture is about what it needs. */
-  record Proven() implements Evidence {
-
-    /** Standard deviation of ln λ (assumed: what serves is a band, not a point). */
-    static final double DEVIATION = 0.05;
-  }
+  record Proven() implements Evidence {}
 
   /**
    * How the engine behaved on the overrun. No reading of the mixture under load comes of it.
@@ -161,7 +151,7 @@ public sealed interface Evidence {
    * @param setup engine, setting, air and fuel when it was seen
    * @param throttle throttle opening
    * @param speed engine speed, more than zero
-   * @param meanings what colours and symptoms mean
+   * @param meanings what colours and symptoms mean, and how exact sensors are
    * @return the reading; empty for an overrun, and for an idle that says nothing of the mixture
    * @throws IllegalArgumentException if the speed is zero
    */
@@ -186,14 +176,16 @@ public sealed interface Evidence {
       return meanings.of(felt.symptom()).reading(setup, throttle, speed);
     }
     if (this instanceof Wideband wideband) {
-      return Reading.measured(setup, throttle, speed, wideband.lambda(), Wideband.DEVIATION);
+      return Reading.measured(
+          setup, throttle, speed, wideband.lambda(), meanings.accuracyOf(Instrument.WIDEBAND));
     }
     if (this instanceof ExhaustTemperature exhaust) {
       double ln = exhaust.hotter().kelvin() / meanings.kelvinPerLnLambda().value();
       Lambda lambda = Lambda.of(exhaust.good().value() * StrictMath.exp(ln));
-      return Reading.measured(setup, throttle, speed, lambda, ExhaustTemperature.DEVIATION);
+      return Reading.measured(
+          setup, throttle, speed, lambda, meanings.accuracyOf(Instrument.EXHAUST_THERMOMETER));
     }
     Lambda need = setup.engine().need().at(throttle);
-    return Reading.measured(setup, throttle, speed, need, Proven.DEVIATION);
+    return Reading.measured(setup, throttle, speed, need, meanings.proven().value());
   }
 }

@@ -17,8 +17,7 @@ public enum Instrument {
    */
   double deviation(Meanings meanings) {
     return switch (this) {
-      case WIDEBAND -> Evidence.Wideband.DEVIATION;
-      case EXHAUST_THERMOMETER -> Evidence.ExhaustTemperature.DEVIATION;
+      case WIDEBAND, EXHAUST_THERMOMETER -> meanings.accuracyOf(this);
       case FEEL -> wide(meanings.of(Symptom.CLEAN));
       case PLUG -> wide(meanings.of(PlugColour.BROWN));
     };

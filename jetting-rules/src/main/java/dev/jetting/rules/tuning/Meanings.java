@@ -1,13 +1,17 @@
 package dev.jetting.rules.tuning;
 
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Maps;
+import com.google.common.collect.Sets;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.InvalidValueException;
 import java.util.EnumMap;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 
 /**
- * What each plug colour and each symptom says of the mixture.
+ * What each plug colour and each symptom says of the mixture, and how exact a sensor is.
  *
  * <p>{@link #assumed()} is this project's own assumption; a tuner with a wideband sensor beside his
  * plugs replaces it.
@@ -16,11 +20,19 @@ import java.util.Map;
  * @param symptoms for each symptom
  * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side, against a run
  *     known to be good; more than zero
+ * @param accuracies standard deviation of ln λ of a reading by the wideband sensor and by the
+ *     exhaust thermometer, 0.001 to 1
+ * @param proven standard deviation of ln λ of a setting that is known to serve, 0.001 to 1
  */
 public record Meanings(
     Map<PlugColour, Meaning> colours,
     Map<Symptom, Meaning> symptoms,
-    Coefficient kelvinPerLnLambda) {
+    Coefficient kelvinPerLnLambda,
+    Map<Instrument, Coefficient> accuracies,
+    Coefficient proven) {
+
+  private static final ImmutableSet<Instrument> SENSORS =
+      Sets.immutableEnumSet(Instrument.WIDEBAND, Instrument.EXHAUST_THERMOMETER);
 
   private static final Meanings ASSUMED =
       new Meanings(
@@ -43,7 +55,13 @@ public record Meanings(
               .put(Symptom.SEIZES, Meaning.assumed(1.16, Meaning.NO_LIMIT_LEAN, 0.08))
               .put(Symptom.CRISP, Meaning.assumed(0.94, Meaning.NO_LIMIT_LEAN, 0.08))
               .buildOrThrow(),
-          Coefficient.assumed(500, "K", "about 50 K hotter for a mixture a tenth leaner"));
+          Coefficient.assumed(500, "K", "about 50 K hotter for a mixture a tenth leaner"),
+          Map.of(
+              Instrument.WIDEBAND,
+              Coefficient.assumed(0.02, "1", "fresh charge in the exhaust disturbs the sensor"),
+              Instrument.EXHAUST_THERMOMETER,
+              Coefficient.assumed(0.06, "1", "load and timing move the temperature as well")),
+          Coefficient.assumed(0.05, "1", "what serves is a band, not a point"));
 
   /**
    * Copies the maps.
@@ -51,12 +69,15 @@ public record Meanings(
    * @param colours for each colour, leanest first, each beginning where the next ends
    * @param symptoms for each symptom
    * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side; more than zero
-   * @throws IllegalArgumentException if a colour or symptom has no meaning, or the rise is not
-   *     above zero
+   * @param accuracies standard deviation of ln λ by sensor, 0.001 to 1
+   * @param proven standard deviation of ln λ of a setting that is known to serve, 0.001 to 1
+   * @throws IllegalArgumentException if a colour or symptom has no meaning, the rise is not above
+   *     zero, or the accuracies are not one in range for each of the two sensors
    */
   public Meanings {
     colours = Maps.immutableEnumMap(new EnumMap<>(colours));
     symptoms = Maps.immutableEnumMap(new EnumMap<>(symptoms));
+    accuracies = Maps.immutableEnumMap(new EnumMap<>(accuracies));
     boolean all =
         colours.size() == PlugColour.values().length && symptoms.size() == Symptom.values().length;
     if (!all || kelvinPerLnLambda.value() <= 0) {
@@ -64,11 +85,95 @@ public record Meanings(
           "meanings of readings: allowed one for each colour and each symptom, and a rise of exhaust"
               + " temperature above 0 K");
     }
+    if (!accuracies.keySet().equals(SENSORS)) {
+      throw new IllegalArgumentException(
+          "accuracies of "
+              + accuracies.keySet()
+              + ": allowed one of the wideband sensor and one of the exhaust thermometer");
+    }
+    accuracies.forEach((sensor, accuracy) -> inRange("accuracy of " + sensor, accuracy));
+    inRange("deviation of a proven setting", proven);
+  }
+
+  private static void inRange(String what, Coefficient deviation) {
+    if (!(deviation.value() >= 0.001 && deviation.value() <= 1)) {
+      throw InvalidValueException.of(what, deviation.toString(), "0.001 to 1 in ln λ");
+    }
   }
 
   /** {@return the library's own assumed meanings} */
   public static Meanings assumed() {
     return ASSUMED;
+  }
+
+  /**
+   * Returns these meanings with another one of one colour; all else stays.
+   *
+   * @param colour the colour
+   * @param meaning what it means
+   * @return the changed meanings
+   */
+  public Meanings withColour(PlugColour colour, Meaning meaning) {
+    return new Meanings(
+        with(colours, colour, meaning), symptoms, kelvinPerLnLambda, accuracies, proven);
+  }
+
+  /**
+   * Returns these meanings with another one of one symptom; all else stays.
+   *
+   * @param symptom the symptom
+   * @param meaning what it means
+   * @return the changed meanings
+   */
+  public Meanings withSymptom(Symptom symptom, Meaning meaning) {
+    return new Meanings(
+        colours, with(symptoms, symptom, meaning), kelvinPerLnLambda, accuracies, proven);
+  }
+
+  /**
+   * Returns these meanings with another rise of the exhaust temperature; all else stays.
+   *
+   * @param rise by ln λ on the rich side, K; more than zero
+   * @return the changed meanings
+   * @throws IllegalArgumentException if it is not above zero
+   */
+  public Meanings withKelvinPerLnLambda(Coefficient rise) {
+    return new Meanings(colours, symptoms, rise, accuracies, proven);
+  }
+
+  /**
+   * Returns these meanings with another accuracy of one sensor; all else stays.
+   *
+   * @param sensor the wideband sensor or the exhaust thermometer
+   * @param deviation standard deviation of ln λ, 0.001 to 1
+   * @return the changed meanings
+   * @throws IllegalArgumentException if it is out of range, or for an instrument that is no sensor
+   */
+  public Meanings withAccuracy(Instrument sensor, Coefficient deviation) {
+    return new Meanings(
+        colours, symptoms, kelvinPerLnLambda, with(accuracies, sensor, deviation), proven);
+  }
+
+  /**
+   * Returns these meanings with another trust in a proven setting; all else stays.
+   *
+   * @param deviation standard deviation of ln λ, 0.001 to 1
+   * @return the changed meanings
+   * @throws IllegalArgumentException if it is out of range
+   */
+  public Meanings withProven(Coefficient deviation) {
+    return new Meanings(colours, symptoms, kelvinPerLnLambda, accuracies, deviation);
+  }
+
+  private static <K extends Enum<K>, V> Map<K, V> with(Map<K, V> all, K key, V value) {
+    Map<K, V> changed = new EnumMap<>(all);
+    changed.put(key, value);
+    return changed;
+  }
+
+  /** Standard deviation of ln λ of a reading by a sensor. */
+  double accuracyOf(Instrument sensor) {
+    return known(accuracies.get(sensor)).value();
   }
 
   Meaning of(PlugColour colour) {
@@ -79,10 +184,10 @@ public record Meanings(
     return known(symptoms.get(symptom));
   }
 
-  private static Meaning known(@org.jspecify.annotations.Nullable Meaning meaning) {
-    if (meaning == null) {
+  private static <V> V known(@Nullable V value) {
+    if (value == null) {
       throw new AssertionError("checked in the constructor");
     }
-    return meaning;
+    return value;
   }
 }

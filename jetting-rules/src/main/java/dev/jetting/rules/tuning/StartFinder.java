@@ -43,7 +43,7 @@ final class StartFinder {
   private static final int LOOKED_AT = 20;
 
   /** Standard deviation of ln λ of the imagined reading that narrows the start (a sensor's). */
-  private static final double SHARP = Evidence.Wideband.DEVIATION;
+  private static final double SHARP = Meanings.assumed().accuracyOf(Instrument.WIDEBAND);
 
   private StartFinder() {}
 

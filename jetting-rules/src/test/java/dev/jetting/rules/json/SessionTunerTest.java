@@ -22,7 +22,6 @@ import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.ThrottleOpening;
-import java.util.EnumMap;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -37,10 +36,12 @@ class SessionTunerTest {
 
   /** One that differs from the library's in everything that a session carries. */
   private static Tuner shops() {
-    Map<PlugColour, Meaning> colours = new EnumMap<>(Meanings.assumed().colours());
-    colours.computeIfPresent(
-        PlugColour.BROWN,
-        (colour, meaning) -> meaning.withDeviation(0.03).withWhy("read beside a sensor"));
+    Meaning brown =
+        Meanings.assumed()
+            .colours()
+            .get(PlugColour.BROWN)
+            .withDeviation(0.03)
+            .withWhy("read beside a sensor");
     return Tuner.readingWith(Set.of(Instrument.PLUG, Instrument.FEEL))
         .withRiskModel(
             new RiskModel(
@@ -48,8 +49,11 @@ class SessionTunerTest {
                 ModelUncertainty.assumed().withMain(coefficient(0.02)),
                 CustomarySteps.assumed().with(MeteringPart.MAIN_JET, 0.025)))
         .withMeanings(
-            new Meanings(
-                colours, Meanings.assumed().symptoms(), Meanings.assumed().kelvinPerLnLambda()));
+            Meanings.assumed()
+                .withColour(PlugColour.BROWN, brown)
+                .withAccuracy(Instrument.WIDEBAND, coefficient(0.015))
+                .withAccuracy(Instrument.EXHAUST_THERMOMETER, coefficient(0.07))
+                .withProven(coefficient(0.04)));
   }
 
   private static Coefficient coefficient(double value) {

@@ -72,8 +72,41 @@ class MeaningsTest {
                 new Meanings(
                     Map.of(PlugColour.BROWN, Meaning.assumed(0.9, 1.1, 0.07)),
                     Meanings.assumed().symptoms(),
-                    Coefficient.assumed(500, "K", "test")))
+                    Coefficient.assumed(500, "K", "test"),
+                    Meanings.assumed().accuracies(),
+                    Meanings.assumed().proven()))
         .withMessageContaining("each colour");
+  }
+
+  @Test
+  void accuracyOfASensor_isTheDeviationOfItsReading() {
+    Meanings shops =
+        Meanings.assumed()
+            .withAccuracy(Instrument.WIDEBAND, Coefficient.assumed(0.01, "1", "test"))
+            .withAccuracy(Instrument.EXHAUST_THERMOMETER, Coefficient.assumed(0.09, "1", "test"))
+            .withProven(Coefficient.assumed(0.04, "1", "test"));
+    assertThat(deviation(new Evidence.Wideband(Lambda.of(0.8)), shops)).isEqualTo(0.01);
+    Evidence hotter =
+        new Evidence.ExhaustTemperature(TemperatureDifference.ofKelvin(50), Lambda.of(0.80));
+    assertThat(deviation(hotter, shops)).isEqualTo(0.09);
+    assertThat(deviation(new Evidence.Proven(), shops)).isEqualTo(0.04);
+  }
+
+  private static double deviation(Evidence seen, Meanings meanings) {
+    return seen.reading(SETUP, ThrottleOpening.FULL, EngineSpeed.ofRpm(7500), meanings)
+        .orElseThrow()
+        .deviation();
+  }
+
+  @Test
+  void accuracyOutOfRange_orOfAPlug_isRefused() {
+    Coefficient none = Coefficient.assumed(0, "1", "test");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Meanings.assumed().withAccuracy(Instrument.WIDEBAND, none))
+        .withMessageContaining("allowed 0.001 to 1 in ln λ");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Meanings.assumed().withAccuracy(Instrument.PLUG, none))
+        .withMessageContaining("allowed one of the wideband sensor and one of the exhaust");
   }
 
   @Test
