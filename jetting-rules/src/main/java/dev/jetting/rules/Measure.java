@@ -1,16 +1,20 @@
 package dev.jetting.rules;
 
+import com.google.common.collect.ImmutableMap;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.OneLine;
 import dev.jetting.units.Probability;
+import java.util.Optional;
 
 /**
- * A number with its unit, as a finding shows it.
+ * A number with its unit, as a finding shows it. The unit says what the number is, see {@link
+ * #kind()}; what is printed is that number.
  *
  * @param value the number; finite
- * @param unit the unit, such as {@code "mm"}; {@code "1"} for a plain ratio, {@code "lean risk"}
- *     for that at a throttle opening, {@code "λ on the overrun"} for that
+ * @param unit the unit, such as {@code "mm"}; {@code "1"} for a plain ratio, and what the number is
+ *     where it has no unit but is none: {@code "lean risk"} at a throttle opening, another {@code
+ *     "probability"}, {@code "λ on the overrun"}, {@code "share"}, {@code "ln λ"}
  */
 public record Measure(double value, String unit) {
 
@@ -25,6 +29,69 @@ public record Measure(double value, String unit) {
    * no leaner.
    */
   public static final String OVERRUN = "λ on the overrun";
+
+  /** The unit of a probability that is no lean risk at one opening of the level road. */
+  public static final String PROBABILITY = "probability";
+
+  /** The unit of a share of a whole, 0 to 1. */
+  public static final String SHARE = "share";
+
+  /** The unit of a change of λ as a natural logarithm; above zero is leaner. */
+  public static final String LOGARITHM = "ln λ";
+
+  /** What a number is. */
+  public enum Kind {
+    /** A probability, 0 to 1; a lean risk is one. */
+    PROBABILITY,
+    /** A share of a whole. */
+    SHARE,
+    /** A natural logarithm of one λ by another. */
+    LOGARITHM,
+    /** A λ. */
+    LAMBDA,
+    /** A ratio of two numbers of one unit. */
+    RATIO,
+    /** A length in mm. */
+    LENGTH,
+    /** An area in mm². */
+    AREA,
+    /** A pressure in Pa. */
+    PRESSURE,
+    /** A temperature in K. */
+    TEMPERATURE,
+    /** An engine speed in rpm. */
+    SPEED,
+    /** A flow in L/h, or in g/s. */
+    FLOW,
+    /** Turns of a screw. */
+    TURNS,
+    /** A number of the things that the unit names, such as sizes or grooves. */
+    COUNT
+  }
+
+  private static final ImmutableMap<String, Kind> KINDS =
+      ImmutableMap.<String, Kind>builder()
+          .put(LEAN_RISK, Kind.PROBABILITY)
+          .put(PROBABILITY, Kind.PROBABILITY)
+          .put(SHARE, Kind.SHARE)
+          .put(LOGARITHM, Kind.LOGARITHM)
+          .put(OVERRUN, Kind.LAMBDA)
+          .put("1", Kind.RATIO)
+          .put("mm", Kind.LENGTH)
+          .put("mm²", Kind.AREA)
+          .put("Pa", Kind.PRESSURE)
+          .put("K", Kind.TEMPERATURE)
+          .put("rpm", Kind.SPEED)
+          .put("L/h", Kind.FLOW)
+          .put("g/s", Kind.FLOW)
+          .put("turns", Kind.TURNS)
+          .put("groove", Kind.COUNT)
+          .put("groove from top", Kind.COUNT)
+          .put("grooves", Kind.COUNT)
+          .put("parts", Kind.COUNT)
+          .put("readings", Kind.COUNT)
+          .put("sizes", Kind.COUNT)
+          .buildOrThrow();
 
   /**
    * Checks the number.
@@ -55,6 +122,38 @@ public record Measure(double value, String unit) {
   }
 
   /**
+   * A probability that is no lean risk at one opening of the level road.
+   *
+   * @param probability the probability
+   * @return the measure in the unit {@link #PROBABILITY}
+   */
+  public static Measure probability(Probability probability) {
+    return new Measure(probability.value(), PROBABILITY);
+  }
+
+  /**
+   * A share of a whole.
+   *
+   * @param share the share, 0 to 1
+   * @return the measure in the unit {@link #SHARE}
+   * @throws IllegalArgumentException if it is not finite
+   */
+  public static Measure share(double share) {
+    return new Measure(share, SHARE);
+  }
+
+  /**
+   * A change of λ.
+   *
+   * @param change natural logarithm of one λ by another; finite, above zero is leaner
+   * @return the measure in the unit {@link #LOGARITHM}
+   * @throws IllegalArgumentException if it is not finite
+   */
+  public static Measure logarithm(double change) {
+    return new Measure(change, LOGARITHM);
+  }
+
+  /**
    * A lean risk at a throttle opening.
    *
    * @param risk the risk
@@ -74,7 +173,14 @@ public record Measure(double value, String unit) {
     return new Measure(lambda.value(), OVERRUN);
   }
 
-  /** {@return the number, rounded for people, and the unit} */
+  /** {@return what the number is, by its unit; empty for a unit of a rule's own} */
+  public Optional<Kind> kind() {
+    return Optional.ofNullable(KINDS.get(unit));
+  }
+
+  /**
+   * {@return the number, rounded for people, and the unit; a share and a change of λ in percent}
+   */
   @Override
   public String toString() {
     return argument().text();
@@ -82,8 +188,14 @@ public record Measure(double value, String unit) {
 
   /** {@return this measure as a value of a message, which every language prints in its own way} */
   public Argument argument() {
-    return unit.equals(LEAN_RISK) && value >= 0 && value <= 1
-        ? Argument.risk(Probability.of(value))
-        : Argument.measured(value, unit);
+    return switch (unit) {
+      case SHARE -> Argument.fixed(value * 100, "%", 1);
+      case LOGARITHM -> Argument.fixed(StrictMath.expm1(value) * 100, "%", 1);
+      case LEAN_RISK, PROBABILITY ->
+          value >= 0 && value <= 1
+              ? Argument.risk(Probability.of(value))
+              : Argument.fixed(value * 100, "%", 1);
+      default -> Argument.measured(value, unit);
+    };
   }
 }

@@ -42,14 +42,14 @@ enum Dimension {
   RISK(Probability.class, Measure.LEAN_RISK, 3, Probability::value),
   PRESSURE(Pressure.class, "Pa", 0, Pressure::pascals),
   TEMPERATURE(Temperature.class, "K", 1, Temperature::kelvin),
-  HUMIDITY(RelativeHumidity.class, "1", 2, RelativeHumidity::share),
+  HUMIDITY(RelativeHumidity.class, Measure.SHARE, 2, RelativeHumidity::share),
   DENSITY(Density.class, "kg/m³", 3, Density::kilogramsPerCubicMetre),
   VISCOSITY(DynamicViscosity.class, "mPa·s", 3, DynamicViscosity::millipascalSeconds),
-  OIL(PremixRatio.class, "1", 3, PremixRatio::oilShareOfPetrol),
+  OIL(PremixRatio.class, Measure.SHARE, 3, PremixRatio::oilShareOfPetrol),
   MASS_FLOW(MassFlow.class, "g/s", 3, MassFlow::gramsPerSecond),
   GROOVES("grooves", "groove", 0, "a number"),
   COUNT("count", "1", 0, "a number"),
-  SHARE("share", "1", 3, "a decimal number, alone or with %"),
+  SHARE("share", Measure.SHARE, 3, "a decimal number, alone or with %"),
   RATIO("ratio", "1", 3, "a decimal number, alone or with %");
 
   private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,15}(\\.[0-9]{1,15})?");

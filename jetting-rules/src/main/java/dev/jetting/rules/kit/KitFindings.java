@@ -157,8 +157,8 @@ final class KitFindings {
     Finding finding =
         Finding.below(
                 subject,
-                Measure.ratio(coverage.share().value()),
-                Measure.ratio(KitCoverage.LEAST.value()),
+                Measure.share(coverage.share().value()),
+                Measure.share(KitCoverage.LEAST.value()),
                 ThrottleBand.WHOLE)
             .with("machine", machine)
             .with("fuel", Argument.count(fuel))

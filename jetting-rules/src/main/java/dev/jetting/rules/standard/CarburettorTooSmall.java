@@ -38,7 +38,7 @@ final class CarburettorTooSmall {
     double lost = 1 - peak.chargeShare();
     double limit = RuleLimits.RESTRICTION.in(limits);
     Margin margin =
-        Margin.atMost("setting.carburettor", Measure.ratio(lost), Measure.ratio(limit), FULL);
+        Margin.atMost("setting.carburettor", Measure.share(lost), Measure.share(limit), FULL);
     if (!margin.fails()) {
       return Outcome.passed(margin);
     }

@@ -53,7 +53,7 @@ record Change(String subject, Message before, Message after, Optional<Message> r
     }
 
     Margin margin(String subject, ThrottleBand band) {
-      return Margin.atMost(subject, Measure.ratio(moved()), Measure.ratio(limit), band);
+      return Margin.atMost(subject, Measure.logarithm(moved()), Measure.logarithm(limit), band);
     }
   }
 
@@ -142,7 +142,7 @@ record Change(String subject, Message before, Message after, Optional<Message> r
         .finding()
         .with("before", Argument.words(before))
         .with("after", Argument.words(after))
-        .with("by", Argument.share(Math.abs(StrictMath.expm1(worst.by()))))
+        .with("by", Argument.share(StrictMath.expm1(worst.moved())))
         .with("side", Remedies.side(leaner))
         .with("throttle", Argument.throttle(worst.point().mixture().throttle()))
         .says(

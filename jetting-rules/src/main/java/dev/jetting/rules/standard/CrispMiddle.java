@@ -45,8 +45,8 @@ final class CrispMiddle {
     Margin margin =
         Margin.atMost(
             LeanAnywhere.subject(middle.inCharge()),
-            Measure.ratio(mean),
-            Measure.ratio(limit),
+            Measure.logarithm(mean),
+            Measure.logarithm(limit),
             MIDDLE);
     if (!margin.fails()) {
       return Outcome.passed(margin);

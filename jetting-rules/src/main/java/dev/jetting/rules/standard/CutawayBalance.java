@@ -44,7 +44,10 @@ final class CutawayBalance {
     double limit = RuleLimits.BALANCE.in(limits);
     Margin margin =
         Margin.atMost(
-            "setting.cutaway", Measure.ratio(Math.abs(imbalance)), Measure.ratio(limit), BOTH);
+            "setting.cutaway",
+            Measure.logarithm(Math.abs(imbalance)),
+            Measure.logarithm(limit),
+            BOTH);
     if (!margin.fails()) {
       return Outcome.passed(margin);
     }
@@ -54,7 +57,7 @@ final class CutawayBalance {
             .finding()
             .with("cutaway", Argument.cutaway(setting.setting().cutaway()))
             .with("needleJet", Argument.diameter(setting.setting().needleJet().bore()))
-            .with("by", Argument.share(Math.abs(StrictMath.expm1(imbalance))))
+            .with("by", Argument.share(StrictMath.expm1(Math.abs(imbalance))))
             .with("side", Remedies.side(leanLow))
             .says(
                 Message.of("rule.cutaway-balance.finding"),

@@ -55,8 +55,8 @@ final class LeanUphill {
   private static Margin margin(RiskPoint worst, Probability accepted, ThrottleBand band) {
     return Margin.atMost(
         LeanAnywhere.subject(worst.inCharge()),
-        Measure.ratio(worst.uphill().leanRisk().value()),
-        Measure.ratio(accepted.value()),
+        Measure.probability(worst.uphill().leanRisk()),
+        Measure.probability(accepted),
         band);
   }
 

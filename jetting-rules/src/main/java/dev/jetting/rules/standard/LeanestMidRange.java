@@ -63,8 +63,8 @@ final class LeanestMidRange {
   private static Margin margin(RiskPoint worst, Probability accepted) {
     return Margin.atMost(
         "setting.needleJet",
-        Measure.ratio(worst.leanRisk().value()),
-        Measure.ratio(accepted.value()),
+        Measure.probability(worst.leanRisk()),
+        Measure.probability(accepted),
         MIDDLE);
   }
 

@@ -72,8 +72,8 @@ final class MixtureStep {
     Margin margin(RiskPoint from, RiskPoint to) {
       return Margin.atMost(
           LeanAnywhere.subject(to.inCharge()),
-          Measure.ratio(size),
-          Measure.ratio(limit),
+          Measure.logarithm(size),
+          Measure.logarithm(limit),
           new ThrottleBand(from.mixture().throttle(), to.mixture().throttle()));
     }
   }
@@ -126,8 +126,8 @@ final class MixtureStep {
     RiskPoint lean = leaner ? after : before;
     return Finding.above(
             LeanAnywhere.subject(lean.inCharge()),
-            Measure.ratio(step.size()),
-            Measure.ratio(step.limit()),
+            Measure.logarithm(step.size()),
+            Measure.logarithm(step.limit()),
             new ThrottleBand(before.mixture().throttle(), after.mixture().throttle()))
         .with("from", Argument.throttle(before.mixture().throttle()))
         .with("to", Argument.throttle(after.mixture().throttle()))

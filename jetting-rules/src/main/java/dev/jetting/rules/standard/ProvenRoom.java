@@ -53,7 +53,10 @@ final class ProvenRoom {
 
     Margin margin(ThrottleBand band) {
       return Margin.atMost(
-          LeanAnywhere.subject(point.inCharge()), Measure.ratio(by), Measure.ratio(limit()), band);
+          LeanAnywhere.subject(point.inCharge()),
+          Measure.logarithm(by),
+          Measure.logarithm(limit()),
+          band);
     }
   }
 
