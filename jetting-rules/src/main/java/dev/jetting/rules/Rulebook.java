@@ -333,4 +333,10 @@ public final class Rulebook {
                 new IllegalArgumentException(
                     "rule id " + id + ": allowed one of rulebook " + name + ", " + rules));
   }
+
+  /** {@return name and version, and how it differs from the rules of its name} */
+  @Override
+  public String toString() {
+    return edition().toString();
+  }
 }

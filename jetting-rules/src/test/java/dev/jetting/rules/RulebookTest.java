@@ -9,6 +9,7 @@ import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.RulebookChange.Kind;
 import dev.jetting.rules.render.ReportMarkdown;
 import dev.jetting.rules.render.ReportText;
+import dev.jetting.rules.standard.StandardRulebook;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -25,6 +26,15 @@ class RulebookTest {
   private static final Rule SMALL = failing("small-danger", Severity.DANGER, 2);
   private static final Rule GREAT = failing("great-danger", Severity.DANGER, 3);
   private static final Rule PASS = Rule.named("pass").judging(setting -> Outcome.passed());
+
+  @Test
+  void toString_namesItAndWhatWasChanged() {
+    Rulebook standard = StandardRulebook.rulebook();
+    assertThat(standard).hasToString("standard " + standard.version());
+    assertThat(standard.without("lean-anywhere").toString())
+        .startsWith("standard " + standard.version() + ", changed: ")
+        .contains("lean-anywhere");
+  }
 
   @Test
   void of_sameIdTwice_isRefused() {

@@ -173,14 +173,14 @@ public final class MixtureModel {
   }
 
   /**
-   * A map of throttle opening by engine speed.
+   * A map of engine speed by throttle opening.
    *
-   * @param throttles the openings, in any order
    * @param speeds the speeds, each more than zero, in any order
+   * @param throttles the openings, in any order
    * @return a row for each speed, in each row a point for each opening, in their order
    * @throws IllegalArgumentException if a speed is zero
    */
-  public List<List<MixturePoint>> map(List<ThrottleOpening> throttles, List<EngineSpeed> speeds) {
+  public List<List<MixturePoint>> map(List<EngineSpeed> speeds, List<ThrottleOpening> throttles) {
     return speeds.stream().map(speed -> sweep(throttles, speed)).toList();
   }
 

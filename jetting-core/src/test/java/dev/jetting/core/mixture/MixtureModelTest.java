@@ -67,7 +67,7 @@ class MixtureModelTest {
 
     assertThatThrownBy(() -> MODEL.at(QUARTER, none)).hasMessage(message);
     assertThatThrownBy(() -> MODEL.sweep(List.of(QUARTER), none)).hasMessage(message);
-    assertThatThrownBy(() -> MODEL.map(List.of(QUARTER), List.of(MIDDLE, none)))
+    assertThatThrownBy(() -> MODEL.map(List.of(MIDDLE, none), List.of(QUARTER)))
         .hasMessage(message);
     assertThatThrownBy(() -> MODEL.effects(QUARTER, none, CustomarySteps.assumed()))
         .hasMessage(message);
@@ -97,7 +97,7 @@ class MixtureModelTest {
         .containsExactly(MODEL.at(ThrottleOpening.FULL), MODEL.at(QUARTER));
     assertThat(MODEL.sweep(backwards, fast))
         .containsExactly(MODEL.at(ThrottleOpening.FULL, fast), MODEL.at(QUARTER, fast));
-    assertThat(MODEL.map(backwards, List.of(fast, MIDDLE)))
+    assertThat(MODEL.map(List.of(fast, MIDDLE), backwards))
         .containsExactly(MODEL.sweep(backwards, fast), MODEL.sweep(backwards, MIDDLE));
     assertThat(MODEL.setup()).isEqualTo(REFERENCE);
   }

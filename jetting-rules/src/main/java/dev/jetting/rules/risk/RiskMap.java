@@ -6,8 +6,6 @@ import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Objects;
 
@@ -17,20 +15,18 @@ import java.util.Objects;
  * <p>An engine reaches only a part of the map: at a small opening it does not rev high, at full
  * throttle it hardly runs slow. The load line of the engine marks where it is ridden steadily.
  *
- * @param throttles the openings, at least one
  * @param speeds the engine speeds, at least one
+ * @param throttles the openings, at least one
  * @param rows for each speed, in their order, the lean risk at each opening, in theirs
  */
 public record RiskMap(
-    List<ThrottleOpening> throttles, List<EngineSpeed> speeds, List<List<Probability>> rows) {
-
-  private static final MathContext CSV_DIGITS = new MathContext(5);
+    List<EngineSpeed> speeds, List<ThrottleOpening> throttles, List<List<Probability>> rows) {
 
   /**
    * Copies the lists.
    *
-   * @param throttles the openings, at least one
    * @param speeds the engine speeds, at least one
+   * @param throttles the openings, at least one
    * @param rows for each speed, in their order, the lean risk at each opening, in theirs
    * @throws IllegalArgumentException if there is no opening or speed, or the rows do not match them
    */
@@ -60,8 +56,8 @@ public record RiskMap(
    * @param riskModel limits, spreads and steps
    * @param model the mixture model of the setup
    * @param calibration what readings have taught about the engine
-   * @param throttles the openings, at least one
    * @param speeds the engine speeds, each more than zero, at least one
+   * @param throttles the openings, at least one
    * @return the map
    * @throws IllegalArgumentException if a speed is zero, or there is no opening or speed
    */
@@ -69,13 +65,13 @@ public record RiskMap(
       RiskModel riskModel,
       MixtureModel model,
       Calibration calibration,
-      List<ThrottleOpening> throttles,
-      List<EngineSpeed> speeds) {
+      List<EngineSpeed> speeds,
+      List<ThrottleOpening> throttles) {
     Objects.requireNonNull(riskModel, "riskModel");
     CalibratedModel engine = calibration.on(model);
     return new RiskMap(
-        throttles,
         speeds,
+        throttles,
         speeds.stream()
             .map(
                 speed ->
@@ -95,15 +91,11 @@ public record RiskMap(
     StringBuilder text = new StringBuilder("speed_rpm,throttle_percent,lean_risk\n");
     for (int i = 0; i < speeds.size(); i++) {
       for (int j = 0; j < throttles.size(); j++) {
-        text.append(number(speeds.get(i).rpm())).append(',');
-        text.append(number(throttles.get(j).percent())).append(',');
-        text.append(number(rows.get(i).get(j).value())).append('\n');
+        text.append(CsvNumber.text(speeds.get(i).rpm())).append(',');
+        text.append(CsvNumber.text(throttles.get(j).percent())).append(',');
+        text.append(CsvNumber.text(rows.get(i).get(j).value())).append('\n');
       }
     }
     return text.toString();
-  }
-
-  private static String number(double value) {
-    return new BigDecimal(value).round(CSV_DIGITS).stripTrailingZeros().toPlainString();
   }
 }

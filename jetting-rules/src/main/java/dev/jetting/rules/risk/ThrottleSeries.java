@@ -7,8 +7,6 @@ import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -34,8 +32,6 @@ public record ThrottleSeries(List<Row> rows) {
       "throttle_percent,speed_rpm,lambda,lambda_rich_end,lambda_lean_end,lambda_needed,"
           + "lambda_rich_limit,lambda_lean_limit,lean_risk,"
           + "share_pilot,share_cutaway,share_needle,share_main";
-
-  private static final MathContext CSV_DIGITS = new MathContext(5);
 
   /**
    * The numbers at one throttle opening.
@@ -86,23 +82,19 @@ public record ThrottleSeries(List<Row> rows) {
 
     private String csv() {
       List<String> cells = new ArrayList<>();
-      cells.add(number(throttle.percent()));
-      cells.add(number(speed.rpm()));
-      cells.add(number(lambda.value()));
-      cells.add(number(band.rich()));
-      cells.add(number(band.lean()));
-      cells.add(number(needed.value()));
-      cells.add(number(limits.rich()));
-      cells.add(number(limits.lean()));
-      cells.add(number(leanRisk.value()));
+      cells.add(CsvNumber.text(throttle.percent()));
+      cells.add(CsvNumber.text(speed.rpm()));
+      cells.add(CsvNumber.text(lambda.value()));
+      cells.add(CsvNumber.text(band.rich()));
+      cells.add(CsvNumber.text(band.lean()));
+      cells.add(CsvNumber.text(needed.value()));
+      cells.add(CsvNumber.text(limits.rich()));
+      cells.add(CsvNumber.text(limits.lean()));
+      cells.add(CsvNumber.text(leanRisk.value()));
       for (Circuit circuit : Circuit.values()) {
-        cells.add(number(shares.getOrDefault(circuit, 0.0)));
+        cells.add(CsvNumber.text(shares.getOrDefault(circuit, 0.0)));
       }
       return String.join(",", cells);
-    }
-
-    private static String number(double value) {
-      return new BigDecimal(value).round(CSV_DIGITS).stripTrailingZeros().toPlainString();
     }
   }
 

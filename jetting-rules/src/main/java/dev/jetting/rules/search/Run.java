@@ -73,7 +73,7 @@ public record Run(
    * @param other receives the progress of the search
    * @return the changed run
    */
-  public Run telling(Progress other) {
+  public Run reportingTo(Progress other) {
     return new Run(parallelism, executor, cancelled, other);
   }
 }

@@ -24,7 +24,7 @@ class RiskMapTest {
   void of_onTheLoadLine_isTheProfilesRisk() {
     List<EngineSpeed> speeds =
         THROTTLES.stream().map(MODEL.setup().engine().loadLine()::at).toList();
-    RiskMap map = RiskMap.of(RISK, MODEL, RISK.untried(), THROTTLES, speeds);
+    RiskMap map = RiskMap.of(RISK, MODEL, RISK.untried(), speeds, THROTTLES);
     RiskProfile profile = RISK.profile(MODEL, THROTTLES);
     for (int i = 0; i < THROTTLES.size(); i++) {
       assertThat(map.rows().get(i).get(i)).isEqualTo(profile.points().get(i).leanRisk());
@@ -34,7 +34,7 @@ class RiskMapTest {
   @Test
   void csv_namesSpeedAndThrottleOfEachRisk() {
     RiskMap map =
-        RiskMap.of(RISK, MODEL, RISK.untried(), THROTTLES, List.of(EngineSpeed.ofRpm(3000)));
+        RiskMap.of(RISK, MODEL, RISK.untried(), List.of(EngineSpeed.ofRpm(3000)), THROTTLES);
     assertThat(map.csv().lines().map(line -> line.replaceAll(",[^,]*$", "")))
         .containsExactly("speed_rpm,throttle_percent", "3000,12.5", "3000,50", "3000,100");
   }
@@ -42,7 +42,7 @@ class RiskMapTest {
   @Test
   void rowsThatDoNotMatch_areRefused() {
     assertThatIllegalArgumentException()
-        .isThrownBy(() -> new RiskMap(THROTTLES, List.of(EngineSpeed.ofRpm(3000)), List.of()))
+        .isThrownBy(() -> new RiskMap(List.of(EngineSpeed.ofRpm(3000)), THROTTLES, List.of()))
         .withMessageContaining("a row for each speed");
   }
 }

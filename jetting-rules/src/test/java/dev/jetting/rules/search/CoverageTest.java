@@ -204,7 +204,9 @@ class CoverageTest {
       asked.set(0);
       AtomicLong done = new AtomicLong();
       Run run =
-          Run.alone().until(() -> asked.getAndIncrement() >= last).telling((d, all) -> done.set(d));
+          Run.alone()
+              .until(() -> asked.getAndIncrement() >= last)
+              .reportingTo((d, all) -> done.set(d));
       Coverage coverage = Coverage.of(Shelf.SHEET, few, more, RISK, engines, run);
       assertThat(coverage.complete()).as("until %d", until).isEqualTo(until == questions);
       assertThat(done.get() == engines).as("until %d", until).isEqualTo(until == questions);

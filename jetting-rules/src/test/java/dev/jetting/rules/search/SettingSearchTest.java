@@ -267,7 +267,7 @@ class SettingSearchTest {
       Run run =
           Run.alone()
               .until(() -> asked.incrementAndGet() > most)
-              .telling((done, total) -> reported.set(done));
+              .reportingTo((done, total) -> reported.set(done));
 
       Found cut = jets.best(30, run);
 
@@ -284,7 +284,7 @@ class SettingSearchTest {
     SEARCH.best(
         1,
         Run.alone()
-            .telling(
+            .reportingTo(
                 (done, total) -> {
                   assertThat(total).isEqualTo(150_000);
                   reported.add(done);
@@ -315,7 +315,7 @@ class SettingSearchTest {
     IllegalStateException fault = new IllegalStateException("no more room");
     Run progress =
         Run.alone()
-            .telling(
+            .reportingTo(
                 (done, total) -> {
                   throw fault;
                 });

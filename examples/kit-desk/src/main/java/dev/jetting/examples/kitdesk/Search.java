@@ -324,7 +324,7 @@ final class Search implements Callable<Integer> {
     int most = Words.threads(threads);
     ExecutorService workers = Executors.newFixedThreadPool(most);
     try (Bar bar = Bar.of("settings", 0, parent.err(), parent.terminal())) {
-      Run run = Run.on(most, workers).telling(bar::of).until(interruption::requested);
+      Run run = Run.on(most, workers).reportingTo(bar::of).until(interruption::requested);
       return front == null ? search.best(MOST, run) : search.front(Words.cost(front), run);
     } finally {
       workers.shutdownNow();

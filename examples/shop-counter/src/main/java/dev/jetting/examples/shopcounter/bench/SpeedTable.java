@@ -68,7 +68,7 @@ public record SpeedTable(List<String> columns, List<Row> rows) {
     LoadLine line = setup.engine().loadLine();
     List<EngineSpeed> speeds = speeds(line);
     MixtureModel model = MixtureModel.of(setup);
-    RiskMap map = RiskMap.of(riskModel, model, calibration, OPENINGS, speeds);
+    RiskMap map = RiskMap.of(riskModel, model, calibration, speeds, OPENINGS);
     Source source =
         new Source(riskModel, setup.engine().need(), calibration.on(model), accepted, words);
     List<Row> rows = new ArrayList<>();
