@@ -26,11 +26,13 @@ import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.Displacement;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Length;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.Probability;
 import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -561,52 +563,57 @@ public final class MachineDescription {
     }
 
     private void checkStated() {
-      List<String> missing = new ArrayList<>();
-      List<String> twice = new ArrayList<>();
+      List<Sentence> missing = new ArrayList<>();
+      List<Sentence> twice = new ArrayList<>();
       if (engine == null) {
-        need(missing, "displacement", displacement);
-        need(missing, "state of tune", tune);
+        need(missing, "error.name.displacement", displacement);
+        need(missing, "error.name.tune", tune);
       } else if (displacement != null || tune != null || cooling != null || induction != null) {
-        twice.add("an engine, and displacement, tune, cooling or induction");
+        twice.add(Sentence.of("error.description.engine"));
       }
       if (carburettor == null) {
-        need(missing, "bore", bore);
+        need(missing, "error.name.bore", bore);
       } else if (bore != null) {
-        twice.add("a carburettor, and a bore");
+        twice.add(Sentence.of("error.description.carburettor"));
       }
-      need(missing, "pilot screw (kind and turns)", screw);
-      need(missing, "pilot jet", pilotJet);
-      need(missing, "main jet", mainJet);
-      need(missing, "needle jet", needleJet);
+      need(missing, "error.name.screw-stated", screw);
+      need(missing, "error.name.pilot-jet", pilotJet);
+      need(missing, "error.name.main-jet", mainJet);
+      need(missing, "error.name.needle-jet", needleJet);
       if (needle == null) {
-        need(missing, "needle (shape, thickness or name)", needleId);
+        need(missing, "error.name.needle-stated", needleId);
       } else if (needleId != null) {
-        twice.add("a needle's shape, and its name or thickness");
+        twice.add(Sentence.of("error.description.needle"));
       }
-      need(missing, "clip", clip);
-      need(missing, "cutaway", cutaway);
+      need(missing, "error.name.clip-short", clip);
+      need(missing, "error.name.cutaway", cutaway);
       if (air == null) {
-        need(missing, "altitude", altitude);
-        need(missing, "temperature", temperature);
+        need(missing, "error.name.altitude", altitude);
+        need(missing, "error.name.temperature", temperature);
       } else if (altitude != null || temperature != null || humidity != null) {
-        twice.add("an air, and altitude, temperature or humidity");
+        twice.add(Sentence.of("error.description.air"));
       }
       if (riding != null && acceptedRisk != null) {
-        twice.add("a riding, and an accepted risk");
+        twice.add(Sentence.of("error.description.riding"));
       }
       if (!missing.isEmpty()) {
-        throw new IllegalArgumentException(
-            "machine description without " + String.join(", ", missing) + ": each must be stated");
+        throw InvalidValueException.saying(
+            Sentence.of("error.description.missing").with("missing", missing));
       }
       if (!twice.isEmpty()) {
-        throw new IllegalArgumentException(
-            "machine description with " + String.join("; ", twice) + ": state one of the two");
+        throw InvalidValueException.saying(
+            Sentence.of("error.description.twice")
+                .with("twice", twice.stream().reduce(Builder::both).orElseThrow()));
       }
     }
 
-    private static void need(List<String> missing, String what, @Nullable Object value) {
+    private static Sentence both(Sentence first, Sentence second) {
+      return Sentence.of("error.both").with("first", first).with("second", second);
+    }
+
+    private static void need(List<Sentence> missing, String key, @Nullable Object value) {
       if (value == null) {
-        missing.add(what);
+        missing.add(Sentence.of(key));
       }
     }
 

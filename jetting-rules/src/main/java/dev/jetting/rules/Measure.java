@@ -2,9 +2,11 @@ package dev.jetting.rules;
 
 import com.google.common.collect.ImmutableMap;
 import dev.jetting.rules.text.Argument;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.OneLine;
 import dev.jetting.units.Probability;
+import dev.jetting.units.Sentence;
 import java.util.Optional;
 
 /**
@@ -104,8 +106,9 @@ public record Measure(double value, String unit) {
   public Measure {
     PlainLine.checked("unit", "unit of a measure", unit, PlainLine.LONGEST_TEXT);
     if (!Double.isFinite(value)) {
-      throw new IllegalArgumentException(
-          "measure " + value + " in " + OneLine.quoted(unit) + ": allowed a finite number");
+      throw InvalidValueException.worded(
+          Sentence.of("error.measure").with("value", value).with("unit", OneLine.quoted(unit)),
+          Sentence.of("error.finite"));
     }
     value += 0.0; // −0.0 becomes 0.0
   }

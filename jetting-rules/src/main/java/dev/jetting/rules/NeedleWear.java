@@ -5,7 +5,9 @@ import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.units.Diameter;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Length;
+import dev.jetting.units.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,14 +32,18 @@ public record NeedleWear(Length needleJet, Length needle) {
    * @throws IllegalArgumentException if one is more than 0.2 mm
    */
   public NeedleWear {
-    check("needle jet", needleJet);
-    check("needle", needle);
+    check("error.name.needle-jet", needleJet);
+    check("error.name.needle", needle);
   }
 
   private static void check(String part, Length wear) {
     if (wear.millimetres() > MOST) {
-      throw new IllegalArgumentException(
-          "wear of the " + part + " " + wear + ": allowed 0 mm to 0.2 mm");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.wear").with("part", Sentence.of(part)),
+          wear,
+          Sentence.of("error.to")
+              .with("low", new Sentence.Amount(0, "mm"))
+              .with("high", new Sentence.Amount(0.2, "mm")));
     }
   }
 

@@ -5,6 +5,7 @@ import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Sentence;
 import java.util.List;
 
 /**
@@ -46,15 +47,15 @@ public record PartsAtHand(
     needleJets = List.copyOf(needleJets);
     needles = List.copyOf(needles);
     mainJets = List.copyOf(mainJets);
-    checkSize("pilotJets", "pilot jets", pilotJets);
-    checkSize("cutaways", "slides", cutaways);
-    checkSize("needleJets", "needle jets", needleJets);
-    checkSize("needles", "needles", needles);
-    checkSize("mainJets", "main jets", mainJets);
+    checkSize("pilotJets", "pilot jets at hand", pilotJets);
+    checkSize("cutaways", "slides at hand", cutaways);
+    checkSize("needleJets", "needle jets at hand", needleJets);
+    checkSize("needles at hand", "needles at hand", needles);
+    checkSize("mainJets", "main jets at hand", mainJets);
   }
 
   private static void checkSize(String field, String what, List<?> parts) {
-    Checks.atMost(field, what + " at hand", parts.size(), MOST_PARTS);
+    Checks.atMost(field, () -> Sentence.name(what), parts.size(), MOST_PARTS);
   }
 
   /** {@return parts at hand with every list unknown} */

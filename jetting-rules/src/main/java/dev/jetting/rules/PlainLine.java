@@ -1,6 +1,8 @@
 package dev.jetting.rules;
 
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 
 /** A short text of a user's own that stands on one line of a page. */
 final class PlainLine {
@@ -19,8 +21,11 @@ final class PlainLine {
    */
   static void checkLength(String what, String text) {
     if (text.length() > LONGEST_TEXT) {
-      throw new IllegalArgumentException(
-          what + " of " + text.length() + " characters: allowed at most " + LONGEST_TEXT);
+      throw InvalidValueException.worded(
+          Sentence.of("error.too-long")
+              .with("what", Sentence.name(what))
+              .with("size", text.length()),
+          Sentence.of("error.at-most").with("most", LONGEST_TEXT));
     }
   }
 
@@ -36,7 +41,7 @@ final class PlainLine {
    *     terminal, breaks a line or turns the writing direction
    */
   static String checked(String field, String what, String text, int longest) {
-    Checks.line(field, what, text, longest);
+    Checks.line(field, () -> Sentence.name(what), text, longest);
     return text;
   }
 }

@@ -4,6 +4,8 @@ import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.Meanings;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Objects;
 import java.util.Optional;
@@ -32,8 +34,8 @@ public record ProvenObservation(ThrottleOpening throttle, Evidence evidence) {
     Objects.requireNonNull(throttle, "throttle");
     Objects.requireNonNull(evidence, "evidence");
     if (!evidence.fits(throttle)) {
-      throw new IllegalArgumentException(
-          "throttle opening of a proven idle " + throttle + ": allowed closed, 0 %");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.proven-idle"), throttle, Sentence.of("error.closed"));
     }
   }
 

@@ -12,8 +12,10 @@ import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.tuning.Meanings;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.JetFlow;
+import dev.jetting.units.Sentence;
 import java.util.List;
 import java.util.Optional;
 
@@ -594,26 +596,24 @@ public final class Provenance {
     void check() {
       boolean engineParts = exhaust.isPresent() || cylinder.isPresent() || induction.isPresent();
       if (engine.isPresent() && engineParts) {
-        throw new IllegalArgumentException(
-            "provenance with an engine and parts of an engine: allowed engine, or any of exhaust,"
-                + " cylinder and induction");
+        throw InvalidValueException.worded(
+            Sentence.of("error.provenance.engine"), Sentence.of("error.provenance.engine.allowed"));
       }
       boolean settingParts = carburettor.isPresent() || intake.isPresent() || mainJet.isPresent();
       if (setting.isPresent() && settingParts) {
-        throw new IllegalArgumentException(
-            "provenance with a setting and parts of a setting: allowed setting, or any of"
-                + " carburettor, intake and mainJet");
+        throw InvalidValueException.worded(
+            Sentence.of("error.provenance.setting"),
+            Sentence.of("error.provenance.setting.allowed"));
       }
       for (int i = 0; i < observed.size(); i++) {
         ProvenObservation one = observed.get(i);
         for (ProvenObservation other : observed.subList(0, i)) {
           if (one.repeats(other)) {
-            throw new IllegalArgumentException(
-                "observations of a proven setting at "
-                    + other.throttle()
-                    + " and "
-                    + one.throttle()
-                    + ": allowed those of one kind at least 1/8 of the throttle apart");
+            throw InvalidValueException.worded(
+                Sentence.of("error.observations-near")
+                    .with("first", other.throttle())
+                    .with("second", one.throttle()),
+                Sentence.of("error.observations-apart"));
           }
         }
       }

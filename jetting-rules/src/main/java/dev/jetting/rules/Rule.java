@@ -9,7 +9,9 @@ import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
 import dev.jetting.rules.text.Wording;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.OneLine;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.number.Decimals;
 import java.util.List;
 import java.util.Map;
@@ -83,10 +85,10 @@ public final class Rule {
 
   static String checkedId(String id) {
     if (!ID.matcher(Objects.requireNonNull(id, "id")).matches()) {
-      throw new IllegalArgumentException(
-          "rule id \""
-              + OneLine.shown(id, LONGEST_SHOWN)
-              + "\": allowed lower-case words joined by hyphens, as in lean-anywhere");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.rule-id"),
+          '"' + OneLine.shown(id, LONGEST_SHOWN) + '"',
+          Sentence.of("error.rule-id"));
     }
     return id;
   }

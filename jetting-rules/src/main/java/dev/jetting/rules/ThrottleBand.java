@@ -2,6 +2,8 @@ package dev.jetting.rules;
 
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Optional;
 
@@ -26,8 +28,10 @@ public record ThrottleBand(ThrottleOpening from, ThrottleOpening to) {
    */
   public ThrottleBand {
     if (from.compareTo(to) > 0) {
-      throw new IllegalArgumentException(
-          "throttle band from " + from + ": allowed at most its wide end, " + to);
+      throw InvalidValueException.of(
+          Sentence.of("error.name.band-from"),
+          from,
+          Sentence.of("error.wide-end").with("most", to));
     }
   }
 

@@ -1,5 +1,7 @@
 package dev.jetting.rules;
 
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
@@ -74,8 +76,9 @@ public record Waiver(
    */
   public static Draft of(Report report, RankedFinding finding) {
     if (!report.findings().contains(finding)) {
-      throw new IllegalArgumentException(
-          "finding of rule " + finding.ruleId() + ": allowed one of the report");
+      throw InvalidValueException.worded(
+          Sentence.of("error.waiver-finding").with("id", finding.ruleId()),
+          Sentence.of("error.waiver-finding.report"));
     }
     return new Draft(
         finding.ruleId(),

@@ -27,11 +27,7 @@ public final class ClipPosition implements Quantity<ClipPosition> {
     BOTTOM
   }
 
-  private static final String NAME = "clip position";
   private static final int MOST_GROOVES = 50;
-  private static final String FORMS =
-      "\"2 of 5 from top\" or \"4 of 5 from bottom\", grooves counted from 1, at most "
-          + MOST_GROOVES;
   private static final String OF = " of ";
   private static final String FROM_TOP = " from top";
   private static final String FROM_BOTTOM = " from bottom";
@@ -44,15 +40,22 @@ public final class ClipPosition implements Quantity<ClipPosition> {
   private ClipPosition(int groove, int grooves, End countedFrom) {
     if (grooves < 1 || grooves > MOST_GROOVES) {
       throw QuantityException.outOfRange(
-          NAME + ": number of grooves", grooves, "grooves", "from 1 to " + MOST_GROOVES);
+          Sentence.of("error.name.clip.grooves"), grooves, "grooves", to(MOST_GROOVES));
     }
     if (groove < 1 || groove > grooves) {
       throw QuantityException.outOfRange(
-          NAME, groove, "of " + grooves + from(countedFrom), "from 1 to " + grooves);
+          Sentence.of("error.name.clip-position"),
+          groove,
+          "of " + grooves + from(countedFrom),
+          to(grooves));
     }
     this.fromTop = countedFrom == End.TOP ? groove : grooves + 1 - groove;
     this.grooves = grooves;
     this.countedFrom = countedFrom;
+  }
+
+  private static Sentence to(int grooves) {
+    return Sentence.of("error.from-to").with("low", 1).with("high", grooves);
   }
 
   /**
@@ -95,7 +98,10 @@ public final class ClipPosition implements Quantity<ClipPosition> {
     int groove = whole(tidy, 0, of);
     int grooves = whole(tidy, of + OF.length(), from);
     if (groove < 0 || grooves < 0 || !tidy.endsWith(from(end))) {
-      throw QuantityException.unreadable(NAME, text, FORMS);
+      throw QuantityException.unreadable(
+          Sentence.of("error.name.clip-position"),
+          text,
+          Sentence.of("error.clip-forms").with("most", MOST_GROOVES));
     }
     return new ClipPosition(groove, grooves, end);
   }

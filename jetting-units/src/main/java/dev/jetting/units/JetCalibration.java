@@ -19,7 +19,6 @@ import java.util.Objects;
 public record JetCalibration(
     Length head, Liquid liquid, DischargeLaw law, double relativeUncertainty) {
 
-  private static final String NAME = "jet calibration";
   private static final double STANDARD_GRAVITY = 9.80665;
   private static final double CUBIC_CENTIMETRES_PER_MINUTE = 60e6;
   private static final double LARGEST_BORE = 10;
@@ -38,8 +37,8 @@ public record JetCalibration(
     Objects.requireNonNull(head, "head");
     Objects.requireNonNull(liquid, "liquid");
     Objects.requireNonNull(law, "law");
-    check("head in mm", head.millimetres(), Range.aboveUpTo(0, 100_000));
-    check("relative uncertainty", relativeUncertainty, Range.fromTo(0, 0.5));
+    check("error.name.jet-calibration.head", head.millimetres(), Range.aboveUpTo(0, 100_000));
+    check("error.name.jet-calibration.uncertainty", relativeUncertainty, Range.fromTo(0, 0.5));
   }
 
   /**
@@ -65,10 +64,12 @@ public record JetCalibration(
       Objects.requireNonNull(name, "name");
       if (name.length() > LONGEST_NAME || name.codePoints().anyMatch(OneLine::steers)) {
         throw InvalidValueException.worded(
-            "name of a liquid " + OneLine.quoted(name),
+            Sentence.of("error.value")
+                .with("what", Sentence.of("error.name.liquid"))
+                .with("value", OneLine.quoted(name)),
             "name",
             OneLine.quoted(name),
-            "one line of at most " + LONGEST_NAME + " visible characters");
+            Sentence.of("error.one-line.visible").with("most", LONGEST_NAME));
       }
       Objects.requireNonNull(density, "density");
       Objects.requireNonNull(viscosity, "viscosity");
@@ -99,7 +100,7 @@ public record JetCalibration(
      * @throws QuantityException if {@code coefficient} is not above 0 up to 1
      */
     public ConstantCoefficient {
-      check("discharge coefficient", coefficient, Range.aboveUpTo(0, 1));
+      check("error.name.jet-calibration.discharge", coefficient, Range.aboveUpTo(0, 1));
     }
 
     @Override
@@ -127,7 +128,7 @@ public record JetCalibration(
      * @throws QuantityException if {@code lengthToDiameter} is not from 2 to 10
      */
     public ShortOrifice {
-      check("length to diameter", lengthToDiameter, Range.fromTo(2, 10));
+      check("error.name.jet-calibration.length", lengthToDiameter, Range.fromTo(2, 10));
     }
 
     @Override
@@ -237,7 +238,10 @@ public record JetCalibration(
     double most = flow(LARGEST_BORE);
     if (flow > most) {
       throw QuantityException.outOfRange(
-          NAME + ": flow", flow, "cm³/min", "up to " + Text.number(most) + " cm³/min");
+          Sentence.of("error.name.jet-calibration.flow"),
+          flow,
+          "cm³/min",
+          Sentence.of("error.up-to").with("most", new Sentence.Amount(most, "cm³/min")));
     }
     double low = 0;
     double high = LARGEST_BORE;
@@ -251,7 +255,10 @@ public record JetCalibration(
     return high;
   }
 
-  private static void check(String what, double value, Range range) {
-    Kind.of(NAME + ": " + what, range, Unit.of("")).check(value);
+  private static void check(String key, double value, Range range) {
+    if (!range.contains(value)) {
+      throw QuantityException.outOfRange(
+          Sentence.of(key), value, "", range.describeIn(Unit.of("")));
+    }
   }
 }

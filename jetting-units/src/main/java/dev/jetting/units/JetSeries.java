@@ -28,8 +28,7 @@ import org.jspecify.annotations.Nullable;
 public final class JetSeries<J extends Quantity<J>> {
   private static final String NAME = "jet series";
   private static final int MOST_SIZES = 10_000;
-  private static final String FORMS =
-      "sizes and runs with one unit at the end, \"35, 38, 40 to 60 by 2.5, to 70 by 5 hundredths\"";
+  private static final String SAMPLE = "\"35, 38, 40 to 60 by 2.5, to 70 by 5 hundredths\"";
 
   private static final String NUMBER = "([0-9]+(?:\\.[0-9]+)?(?:e-?[0-9]+)?)";
   private static final Pattern PART =
@@ -40,13 +39,16 @@ public final class JetSeries<J extends Quantity<J>> {
   private JetSeries(Collection<J> sizes) {
     if (sizes.isEmpty() || sizes.size() > MOST_SIZES) {
       throw QuantityException.outOfRange(
-          NAME + ": number of sizes", sizes.size(), "sizes", "from 1 to " + MOST_SIZES);
+          Sentence.of("error.name.jet-series.count"),
+          sizes.size(),
+          "sizes",
+          Sentence.of("error.from-to").with("low", 1).with("high", MOST_SIZES));
     }
     this.sizes = List.copyOf(new TreeSet<>(sizes));
     String unit = printed(smallest()).rest();
     for (J size : this.sizes) {
       if (!printed(size).rest().equals(unit)) {
-        throw refused(size + " beside " + smallest(), "sizes that print with one unit");
+        throw refused(size + " beside " + smallest(), Sentence.of("error.one-unit"));
       }
     }
   }
@@ -83,7 +85,7 @@ public final class JetSeries<J extends Quantity<J>> {
     Objects.requireNonNull(unit, "unit");
     String text = Text.number(first) + " to " + Text.number(last) + " by " + Text.number(step);
     if (!Double.isFinite(first) || !Double.isFinite(step) || !Double.isFinite(last)) {
-      throw refused(text, "finite numbers");
+      throw refused(text, Sentence.of("error.finite-numbers"));
     }
     return new JetSeries<>(
         run(decimal(first), decimal(step), decimal(last), text).stream()
@@ -112,7 +114,7 @@ public final class JetSeries<J extends Quantity<J>> {
     while (more) {
       Matcher part = PART.matcher(rest);
       if (!part.lookingAt()) {
-        throw QuantityException.unreadable(NAME, text, FORMS);
+        throw unreadable(text);
       }
       addPart(part, numbers, text);
       rest = rest.substring(part.end());
@@ -310,7 +312,7 @@ public final class JetSeries<J extends Quantity<J>> {
     }
     String beginning = part.group(1);
     if (beginning == null && numbers.isEmpty()) {
-      throw QuantityException.unreadable(NAME, text, FORMS);
+      throw unreadable(text);
     }
     BigDecimal first =
         beginning == null ? numbers.get(numbers.size() - 1) : new BigDecimal(beginning);
@@ -322,14 +324,15 @@ public final class JetSeries<J extends Quantity<J>> {
   private static List<BigDecimal> run(
       BigDecimal first, BigDecimal step, BigDecimal last, String text) {
     if (step.signum() <= 0) {
-      throw refused(text, "steps above 0");
+      throw refused(text, Sentence.of("error.steps-above"));
     }
     BigDecimal[] steps = last.subtract(first).divideAndRemainder(step);
     if (steps[1].signum() != 0 || steps[0].signum() < 0) {
-      throw refused(text, "runs upwards in whole steps");
+      throw refused(text, Sentence.of("error.runs-upwards"));
     }
     if (steps[0].compareTo(BigDecimal.valueOf(MOST_SIZES)) >= 0) {
-      throw refused(text, "from 1 to " + MOST_SIZES + " sizes");
+      throw refused(
+          text, Sentence.of("error.sizes-from-to").with("low", 1).with("high", MOST_SIZES));
     }
     List<BigDecimal> run = new ArrayList<>();
     for (int i = 0; i <= steps[0].intValue(); i++) {
@@ -345,7 +348,7 @@ public final class JetSeries<J extends Quantity<J>> {
   private int indexOf(J size, String parameter) {
     int found = search(Objects.requireNonNull(size, parameter));
     if (found < 0) {
-      throw refused(size.toString(), "a size of " + this);
+      throw refused(size.toString(), Sentence.of("error.size-of").with("series", toString()));
     }
     return found;
   }
@@ -357,7 +360,7 @@ public final class JetSeries<J extends Quantity<J>> {
   private static NumberText printed(Quantity<?> size) {
     NumberText text = NumberText.at(size.toString(), false);
     if (text == null) {
-      throw refused(size.toString(), "sizes that print as a number with a unit");
+      throw refused(size.toString(), Sentence.of("error.sizes-with-unit"));
     }
     return text;
   }
@@ -375,7 +378,12 @@ public final class JetSeries<J extends Quantity<J>> {
     return stripped.scale() <= 0 ? stripped.toPlainString() : stripped.toString().replace('E', 'e');
   }
 
-  private static QuantityException refused(String text, String allowed) {
-    return QuantityException.refused(NAME, text, allowed);
+  private static QuantityException unreadable(String text) {
+    return QuantityException.unreadable(
+        Sentence.name(NAME), text, Sentence.of("error.sizes-runs").with("sample", SAMPLE));
+  }
+
+  private static QuantityException refused(String text, Sentence allowed) {
+    return QuantityException.refused(Sentence.name(NAME), text, allowed);
   }
 }

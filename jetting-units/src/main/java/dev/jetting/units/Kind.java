@@ -2,7 +2,6 @@ package dev.jetting.units;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -54,13 +53,13 @@ record Kind(String name, Range range, List<Unit> units, boolean readsFractions) 
         if (unit.symbols().contains(number.rest())) {
           if (Double.isInfinite(number.value())) {
             // Nobody wrote "Infinity": quote what was.
-            throw QuantityException.refused(name, text, range.describeIn(unit));
+            throw QuantityException.refused(named(), text, range.describeIn(unit));
           }
           return check(number.value(), unit);
         }
       }
     }
-    throw QuantityException.unreadable(name, text, forms());
+    throw QuantityException.unreadable(named(), text, forms());
   }
 
   String format(double canonical) {
@@ -68,18 +67,33 @@ record Kind(String name, Range range, List<Unit> units, boolean readsFractions) 
   }
 
   private QuantityException outOfRange(double value, Unit unit) {
-    return QuantityException.outOfRange(name, value, unit.symbol(), range.describeIn(unit));
+    return QuantityException.outOfRange(named(), value, unit.symbol(), range.describeIn(unit));
   }
 
-  private String forms() {
+  private Sentence named() {
+    return Sentence.name(name);
+  }
+
+  private Sentence forms() {
     List<String> symbols = units.stream().flatMap(unit -> unit.symbols().stream()).toList();
-    String named =
-        symbols.stream().filter(symbol -> !symbol.isEmpty()).collect(Collectors.joining(", "));
-    String number =
-        readsFractions ? "a decimal or a fraction (1.75, 3/4, 1 3/4, 1¾)" : "a decimal number";
-    if (named.isEmpty()) {
-      return number;
+    List<String> named = symbols.stream().filter(symbol -> !symbol.isEmpty()).toList();
+    if (readsFractions) {
+      return form(
+              named,
+              symbols,
+              "error.fraction",
+              "error.fraction.with",
+              "error.fraction.alone-or-with")
+          .with("samples", List.of("1.75", "3/4", "1 3/4", "1¾"));
     }
-    return number + (symbols.contains("") ? ", alone or with " : " with ") + named;
+    return form(
+        named, symbols, "error.decimal", "error.decimal.with", "error.decimal.alone-or-with");
+  }
+
+  private static Sentence form(
+      List<String> named, List<String> symbols, String alone, String with, String aloneOrWith) {
+    return named.isEmpty()
+        ? Sentence.of(alone)
+        : Sentence.of(symbols.contains("") ? aloneOrWith : with).with("units", named);
   }
 }

@@ -3,6 +3,7 @@ package dev.jetting.units;
 import java.io.Serial;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A number or a text that is no value of the quantity asked for. The message names the quantity,
@@ -10,7 +11,7 @@ import java.util.List;
  *
  * <p>Not for {@code null} arguments, which throw {@link NullPointerException}.
  */
-public final class QuantityException extends IllegalArgumentException {
+public final class QuantityException extends IllegalArgumentException implements Refusal {
   @Serial private static final long serialVersionUID = 1L;
 
   private final String quantity;
@@ -21,87 +22,110 @@ public final class QuantityException extends IllegalArgumentException {
   /** A list that can be written, since an exception can be. */
   private final ArrayList<String> readings;
 
+  /** Not written with the exception, whose line is. */
+  private final transient @Nullable Sentence sentence;
+
   private QuantityException(
-      String message,
-      String quantity,
+      Sentence sentence,
+      Sentence quantity,
       String value,
       String unit,
-      String allowed,
+      Object allowed,
       List<String> readings) {
-    super(message);
-    this.quantity = quantity;
+    super(sentence.toString());
+    this.sentence = sentence;
+    this.quantity = quantity.toString();
     this.value = value;
     this.unit = unit;
-    this.allowed = allowed;
+    this.allowed = allowed.toString();
     this.readings = new ArrayList<>(readings);
   }
 
-  private QuantityException(
-      String message, String quantity, String value, String unit, String allowed) {
-    this(message, quantity, value, unit, allowed, List.of());
+  static QuantityException outOfRange(
+      Sentence quantity, double value, String unit, Sentence allowed) {
+    Sentence problem = Sentence.value(quantity, new Sentence.Amount(value, unit));
+    return new QuantityException(
+        Sentence.refused(problem, allowed), quantity, Text.number(value), unit, allowed, List.of());
   }
 
-  static QuantityException outOfRange(String quantity, double value, String unit, String allowed) {
-    String number = Text.number(value);
+  static QuantityException refused(Sentence quantity, String text, Sentence allowed) {
+    Sentence problem = Sentence.value(quantity, OneLine.quoted(text));
     return new QuantityException(
-        quantity + " " + Text.withUnit(number, unit) + ": allowed " + allowed,
-        quantity,
-        number,
-        unit,
-        allowed);
+        Sentence.refused(problem, allowed), quantity, text, "", allowed, List.of());
   }
 
-  static QuantityException refused(String quantity, String text, String allowed) {
+  static QuantityException unreadable(Sentence quantity, String text, Sentence allowed) {
     return new QuantityException(
-        quantity + " " + OneLine.quoted(text) + ": allowed " + allowed,
+        Sentence.refused(unreadable(quantity, text), allowed),
         quantity,
         text,
         "",
-        allowed);
+        allowed,
+        List.of());
   }
 
-  static QuantityException unreadable(String quantity, String text, String allowed) {
-    String hint = text.indexOf(',') < 0 ? "" : " (write a decimal point, not a comma)";
-    return new QuantityException(
-        quantity + " " + OneLine.quoted(text) + " cannot be read" + hint + ": allowed " + allowed,
-        quantity,
-        text,
-        "",
-        allowed);
+  static QuantityException refused(String quantity, String text, Sentence allowed) {
+    return refused(Sentence.name(quantity), text, allowed);
+  }
+
+  static QuantityException unreadableSuchAs(
+      String quantity, String text, List<String> samples) {
+    return unreadableSuchAs(Sentence.name(quantity), text, samples);
+  }
+
+  static QuantityException ambiguous(String quantity, String text, List<String> readings) {
+    return ambiguous(Sentence.name(quantity), text, readings);
   }
 
   /** A text that a person typed and that has another form than any known. */
-  static QuantityException unreadableSuchAs(String quantity, String text, String sample) {
-    String hint = text.indexOf(',') < 0 ? "" : " (write a decimal point, not a comma)";
+  static QuantityException unreadableSuchAs(
+      Sentence quantity, String text, List<String> samples) {
+    Sentence sample = Sentence.oneOf(samples);
     return new QuantityException(
-        quantity
-            + " "
-            + OneLine.quoted(text)
-            + " cannot be read"
-            + hint
-            + ": write it such as "
-            + sample,
+        Sentence.of("error.such-as")
+            .with("problem", unreadable(quantity, text))
+            .with("sample", sample),
         quantity,
         text,
         "",
-        sample);
+        sample,
+        List.of());
   }
 
   /** A text that a person typed and that has more than one meaning, or hardly the plain one. */
-  static QuantityException ambiguous(String quantity, String text, List<String> readings) {
-    String offered = String.join(" or ", readings);
+  static QuantityException ambiguous(Sentence quantity, String text, List<String> readings) {
+    if (readings.isEmpty()) {
+      Sentence problem = Sentence.value(quantity, OneLine.quoted(text));
+      return new QuantityException(
+          Sentence.refused(problem, Sentence.of("error.size-of-part")),
+          quantity,
+          text,
+          "",
+          "",
+          readings);
+    }
+    Sentence offered = Sentence.or(readings);
     return new QuantityException(
-        quantity
-            + " "
-            + OneLine.quoted(text)
-            + (readings.isEmpty()
-                ? ": allowed a size that such a part can have"
-                : " is ambiguous: did you mean " + offered + "?"),
+        Sentence.of("error.ambiguous")
+            .with("what", Sentence.value(quantity, OneLine.quoted(text)))
+            .with("readings", offered),
         quantity,
         text,
         "",
         offered,
         readings);
+  }
+
+  private static Sentence unreadable(Sentence quantity, String text) {
+    Sentence given = Sentence.value(quantity, OneLine.quoted(text));
+    return text.indexOf(',') < 0
+        ? Sentence.of("error.unreadable").with("what", given)
+        : Sentence.of("error.unreadable.comma").with("what", given);
+  }
+
+  @Override
+  public Sentence sentence() {
+    return sentence == null ? Sentence.plain(String.valueOf(getMessage())) : sentence;
   }
 
   /**

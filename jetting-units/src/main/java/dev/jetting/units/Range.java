@@ -19,12 +19,11 @@ record Range(double low, boolean lowExcluded, double high) {
     return (lowExcluded ? value > low : value >= low) && value <= high;
   }
 
-  String describeIn(Unit unit) {
+  Sentence describeIn(Unit unit) {
     double a = unit.fromCanonical(low);
     double b = unit.fromCanonical(high);
-    return (lowExcluded ? "above " : "from ")
-        + Text.number(Math.min(a, b))
-        + (lowExcluded ? " up to " : " to ")
-        + Text.withUnit(Text.number(Math.max(a, b)), unit.symbol());
+    return Sentence.of(lowExcluded ? "error.above-up-to" : "error.from-to")
+        .with("low", Math.min(a, b))
+        .with("high", new Sentence.Amount(Math.max(a, b), unit.symbol()));
   }
 }

@@ -79,7 +79,7 @@ public final class RiderInput {
    * @throws QuantityException if it cannot be read, or could be meant in two ways
    */
   public static JetBore mainJet(String text) {
-    return jet("main jet", "#118, main 118 or 1.18 mm", text, RiderText.of(text).without("main"));
+    return jet("main jet", List.of("#118", "main 118", "1.18 mm"), text, RiderText.of(text).without("main"));
   }
 
   /**
@@ -92,12 +92,12 @@ public final class RiderInput {
   public static JetBore pilotJet(String text) {
     return jet(
         "pilot jet",
-        "#42, pilot 42 or 0.42 mm",
+        List.of("#42", "pilot 42", "0.42 mm"),
         text,
         RiderText.of(text).without("pilot", "idle", "slow"));
   }
 
-  private static JetBore jet(String name, String sample, String text, RiderText written) {
+  private static JetBore jet(String name, List<String> sample, String text, RiderText written) {
     NumberText number =
         written
             .without("jet")
@@ -120,7 +120,7 @@ public final class RiderInput {
       }
       case "cm³/min", "cm3/min", "cc/min", "ml/min" ->
           throw QuantityException.unreadableSuchAs(
-              name + " by its flow, where a bore is asked for,", text, sample);
+              Sentence.of("error.name.by-flow").with("what", Sentence.name(name)), text, sample);
       default -> throw QuantityException.unreadableSuchAs(name, text, sample);
     }
   }
@@ -144,7 +144,7 @@ public final class RiderInput {
    */
   public static JetFlow jetFlow(String text) {
     RiderText written = RiderText.of(text).without("main", "pilot").without("jet").without("#");
-    return read("jet flow", "118 cc/min", text, () -> JetFlow.parse(written.spaced()));
+    return read("jet flow", List.of("118 cc/min"), text, () -> JetFlow.parse(written.spaced()));
   }
 
   /**
@@ -156,7 +156,7 @@ public final class RiderInput {
    */
   public static Cutaway cutaway(String text) {
     String name = "cutaway";
-    String sample = "35, cutaway 35 or 3.5 mm";
+    List<String> sample = List.of("35", "cutaway 35", "3.5 mm");
     NumberText number =
         RiderText.of(text)
             .without("cutaway", "slide")
@@ -205,7 +205,7 @@ public final class RiderInput {
 
   private static ClipPosition clip(String text, Optional<Integer> known) {
     String name = "clip position";
-    String sample = "3 from top, 3rd groove from top or 2 of 5 from top";
+    List<String> sample = List.of("3 from top", "3rd groove from top", "2 of 5 from top");
     RiderText written = RiderText.of(text).without("needle").without("clip").without("in", "at");
     String said = written.without("groove", "the").text();
     if (known.isPresent()) {
@@ -247,10 +247,13 @@ public final class RiderInput {
             .orElseThrow(
                 () ->
                     QuantityException.unreadableSuchAs(
-                        name + " without the number of grooves", text, "2 of 5 from top"));
+                        Sentence.of("error.name.clip.no-grooves")
+                            .with("what", Sentence.of("error.name.clip-position")),
+                        text,
+                        List.of("2 of 5 from top")));
     if (known.isPresent() && grooves != known.get()) {
       throw QuantityException.refused(
-          name, text, "a groove of the needle's " + known.get() + ", such as 2 from top");
+          name, text, Sentence.of("error.groove-of-needle").with("count", known.get()));
     }
     return counted(name, text, groove.get(), grooves, matcher.group(4));
   }
@@ -282,7 +285,7 @@ public final class RiderInput {
    */
   public static ScrewTurns turns(String text) {
     String name = "screw turns";
-    String sample = "1-1/2 out, 1½ turns or 1.5";
+    List<String> sample = List.of("1-1/2 out", "1½ turns", "1.5");
     NumberText number =
         RiderText.of(text)
             .without("mixture", "fuel", "air", "idle", "pilot")
@@ -293,8 +296,7 @@ public final class RiderInput {
       case "", "out", "turn", "turns", "turn out", "turns out", "t", "t out" ->
           ScrewTurns.of(number.value());
       case "in", "turn in", "turns in" ->
-          throw QuantityException.refused(
-              name, text, "turns out from gently seated, such as 1½ out");
+          throw QuantityException.refused(name, text, Sentence.of("error.turns-out"));
       default -> throw QuantityException.unreadableSuchAs(name, text, sample);
     };
   }
@@ -309,7 +311,7 @@ public final class RiderInput {
    */
   public static ThrottleOpening throttle(String text) {
     String name = "throttle opening";
-    String sample = "half, 3/8, 40 %, WOT or closed";
+    List<String> sample = List.of("half", "3/8", "40 %", "WOT", "closed");
     RiderText named = RiderText.of(text).withoutLast("throttle", "opening");
     RiderText written = named.withoutLast("open");
     Double share = OPENINGS.getOrDefault(named.text(), OPENINGS.get(written.text()));
@@ -347,7 +349,7 @@ public final class RiderInput {
    */
   public static Temperature temperature(String text) {
     String name = "temperature";
-    String sample = "20 °C, 20 C or 68F";
+    List<String> sample = List.of("20 °C", "20 C", "68F");
     NumberText number =
         RiderText.of(text)
             .number(false)
@@ -375,7 +377,7 @@ public final class RiderInput {
    */
   public static PremixRatio premix(String text) {
     String name = "premix ratio";
-    String sample = "40, 40:1, 1:40, 2.5 % or no oil";
+    List<String> sample = List.of("40", "40:1", "1:40", "2.5 %", "no oil");
     String written =
         RiderText.of(text)
             .without("premix", "mix")
@@ -414,7 +416,7 @@ public final class RiderInput {
    */
   public static Altitude altitude(String text) {
     String name = "altitude";
-    String sample = "900 m or 3000 ft";
+    List<String> sample = List.of("900 m", "3000 ft");
     NumberText number =
         RiderText.of(text)
             .number(false)
@@ -439,7 +441,7 @@ public final class RiderInput {
    */
   public static Diameter diameter(String text) {
     String name = "diameter";
-    String sample = "24 mm or 2.155 mm";
+    List<String> sample = List.of("24 mm", "2.155 mm");
     NumberText number =
         RiderText.of(text)
             .number(false)
@@ -467,7 +469,7 @@ public final class RiderInput {
    */
   public static Displacement displacement(String text) {
     String name = "displacement";
-    String sample = "123 cc or 123 cm³";
+    List<String> sample = List.of("123 cc", "123 cm³");
     NumberText number =
         RiderText.of(text)
             .number(false)
@@ -487,7 +489,7 @@ public final class RiderInput {
    */
   public static EngineSpeed engineSpeed(String text) {
     String name = "engine speed";
-    String sample = "7500 rpm or 7500";
+    List<String> sample = List.of("7500 rpm", "7500");
     NumberText number =
         RiderText.of(text)
             .number(false)
@@ -507,7 +509,7 @@ public final class RiderInput {
    */
   public static FloatLevel floatLevel(String text) {
     String name = "float level";
-    String sample = "19.5 mm or 19.5";
+    List<String> sample = List.of("19.5 mm", "19.5");
     NumberText number =
         RiderText.of(text)
             .without("float", "floats")
@@ -530,7 +532,7 @@ public final class RiderInput {
    */
   public static Lambda lambda(String text) {
     String name = "lambda";
-    String sample = "0.88 or λ 0.88";
+    List<String> sample = List.of("0.88", "λ 0.88");
     NumberText number =
         RiderText.of(text)
             .without("λ", "lambda")
@@ -546,15 +548,15 @@ public final class RiderInput {
       throw QuantityException.refused(
           name,
           text,
-          Text.number(RICHEST_LAMBDA)
-              + " to "
-              + Text.number(LEANEST_LAMBDA)
-              + "; is it an air-fuel ratio of "
-              + Text.number(value)
-              + ":1?");
+          Sentence.of("error.air-fuel-hint")
+              .with("low", RICHEST_LAMBDA)
+              .with("high", LEANEST_LAMBDA)
+              .with("ratio", new Sentence.Amount(value, ":1")));
     }
     throw QuantityException.refused(
-        name, text, Text.number(RICHEST_LAMBDA) + " to " + Text.number(LEANEST_LAMBDA));
+        name,
+        text,
+        Sentence.of("error.to").with("low", RICHEST_LAMBDA).with("high", LEANEST_LAMBDA));
   }
 
   /**
@@ -566,7 +568,7 @@ public final class RiderInput {
    */
   public static AirFuelRatio airFuelRatio(String text) {
     String name = "air-fuel ratio";
-    String sample = "12.9 or 12.9:1";
+    List<String> sample = List.of("12.9", "12.9:1");
     NumberText number =
         RiderText.of(text)
             .without("afr", "air-fuel ratio")
@@ -577,11 +579,9 @@ public final class RiderInput {
       throw QuantityException.refused(
           name,
           text,
-          "more than "
-              + Text.number(LEANEST_LAMBDA)
-              + "; is it a λ of "
-              + Text.number(number.value())
-              + "?");
+          Sentence.of("error.lambda-hint")
+              .with("low", LEANEST_LAMBDA)
+              .with("value", number.value()));
     }
     return AirFuelRatio.of(number.value());
   }
@@ -594,7 +594,7 @@ public final class RiderInput {
    * @throws QuantityException if it cannot be read, or has no percent sign
    */
   public static RelativeHumidity humidity(String text) {
-    return RelativeHumidity.ofPercent(percent("relative humidity", "45 %", text));
+    return RelativeHumidity.ofPercent(percent("relative humidity", List.of("45 %"), text));
   }
 
   /**
@@ -605,10 +605,10 @@ public final class RiderInput {
    * @throws QuantityException if it cannot be read, or has no percent sign
    */
   public static Probability probability(String text) {
-    return Probability.ofPercent(percent("probability", "10 %", text));
+    return Probability.ofPercent(percent("probability", List.of("10 %"), text));
   }
 
-  private static double percent(String name, String sample, String text) {
+  private static double percent(String name, List<String> sample, String text) {
     NumberText number =
         RiderText.of(text)
             .number(false)
@@ -635,7 +635,7 @@ public final class RiderInput {
    */
   public static Pressure pressure(String text) {
     String name = "pressure";
-    String sample = "1013 hPa or 29.92 inHg";
+    List<String> sample = List.of("1013 hPa", "29.92 inHg");
     NumberText number =
         RiderText.of(text)
             .number(false)
@@ -655,7 +655,7 @@ public final class RiderInput {
     };
   }
 
-  private static <Q> Q read(String name, String sample, String text, Supplier<Q> reader) {
+  private static <Q> Q read(String name, List<String> sample, String text, Supplier<Q> reader) {
     try {
       return reader.get();
     } catch (QuantityException e) {

@@ -28,14 +28,12 @@ public record Uncertain<Q extends Quantity<Q>>(Q value, Q lower, Q upper) {
     Objects.requireNonNull(lower, "lower");
     Objects.requireNonNull(upper, "upper");
     if (lower.isMoreThan(value) || value.isMoreThan(upper)) {
-      throw new IllegalArgumentException(
-          "uncertain value "
-              + value
-              + " between "
-              + lower
-              + " and "
-              + upper
-              + ": allowed lower <= value <= upper");
+      throw InvalidValueException.worded(
+          Sentence.of("error.uncertain")
+              .with("value", value)
+              .with("low", lower)
+              .with("high", upper),
+          Sentence.plain("lower <= value <= upper"));
     }
   }
 

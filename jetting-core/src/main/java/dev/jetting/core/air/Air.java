@@ -7,6 +7,7 @@ import dev.jetting.units.Altitude;
 import dev.jetting.units.Density;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import java.util.Objects;
 
@@ -43,8 +44,16 @@ public final class Air {
     this.humidity = requireNonNull(humidity, "humidity");
     this.formula = requireNonNull(formula, "formula");
     double p =
-        Checks.within("air pressure in Pa", pressure.pascals(), LEAST_PRESSURE, GREATEST_PRESSURE);
-    Checks.within("air temperature in °C", temperature.celsius(), LEAST_CELSIUS, GREATEST_CELSIUS);
+        Checks.within(
+            () -> Sentence.of("error.name.air-pressure"),
+            pressure.pascals(),
+            LEAST_PRESSURE,
+            GREATEST_PRESSURE);
+    Checks.within(
+        () -> Sentence.of("error.name.air-temperature"),
+        temperature.celsius(),
+        LEAST_CELSIUS,
+        GREATEST_CELSIUS);
     this.vapourMoleFraction = formula.vapourMoleFraction(p, temperature.kelvin(), humidity.share());
     this.density = formula.density(p, temperature.kelvin(), vapourMoleFraction);
   }

@@ -3,6 +3,7 @@ package dev.jetting.core.air;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 
@@ -74,9 +75,9 @@ public final class Psychrometrics {
     double vapour = humidity.share() * overWater("air temperature in °C", air);
     Checks.that(
         vapour >= LEAST_VAPOUR * (1 - ROUNDING),
-        "relative humidity",
+        () -> Sentence.of("error.name.relative-humidity"),
         humidity,
-        "a dew point of −60 °C or above");
+        () -> Sentence.of("error.dew-point"));
     return Temperature.ofKelvin(saturatedAt(vapour, air.kelvin()));
   }
 

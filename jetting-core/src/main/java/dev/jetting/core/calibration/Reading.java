@@ -4,6 +4,7 @@ import dev.jetting.core.checks.Checks;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -45,10 +46,18 @@ public record Reading(
   public Reading {
     Objects.requireNonNull(setup, "setup");
     Objects.requireNonNull(throttle, "throttle");
-    Checks.that(speed.rpm() > 0, "engine speed of a reading", speed, "more than 0 rpm");
     Checks.that(
-        from.compareTo(to) <= 0, "rich end of a reading", from, "at most its lean end, " + to);
-    deviation = Checks.within("standard deviation of a reading in ln λ", deviation, 0.001, 1);
+        speed.rpm() > 0,
+        () -> Sentence.of("error.name.speed-of-reading"),
+        speed,
+        () -> Sentence.of("error.more-than").with("low", new Sentence.Amount(0, "rpm")));
+    Checks.that(
+        from.compareTo(to) <= 0,
+        () -> Sentence.of("error.name.rich-end"),
+        from,
+        () -> Sentence.of("error.lean-end").with("most", to));
+    deviation =
+        Checks.within(() -> Sentence.of("error.name.reading-deviation"), deviation, 0.001, 1);
   }
 
   /**

@@ -2,7 +2,8 @@ package dev.jetting.core.checks;
 
 import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.OneLine;
-import dev.jetting.units.number.Decimals;
+import dev.jetting.units.Quantity;
+import dev.jetting.units.Sentence;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
@@ -16,7 +17,7 @@ public final class Checks {
   /** A longer id would swamp every message that names its part. */
   public static final int LONGEST_ID = 60;
 
-  private static final int LONGEST_SHOWN = 200;
+  private static final int LONGEST_SHOWN = 80;
 
   private Checks() {}
 
@@ -41,7 +42,11 @@ public final class Checks {
    *     character that steers a terminal, breaks a line or turns the writing direction
    */
   public static void id(String field, String what, String id) {
-    line(field, "id of the " + what, Objects.requireNonNull(id, field), LONGEST_ID);
+    line(
+        field,
+        () -> Sentence.of("error.name.id-of").with("thing", what),
+        Objects.requireNonNull(id, field),
+        LONGEST_ID);
   }
 
   /**
@@ -54,10 +59,13 @@ public final class Checks {
    * @throws InvalidValueException if it is blank or longer, or holds a character that steers a
    *     terminal, breaks a line or turns the writing direction
    */
-  public static void line(String field, String what, String text, int longest) {
+  public static void line(String field, Supplier<Sentence> what, String text, int longest) {
     if (text.isBlank()) {
       throw InvalidValueException.worded(
-          what + " is blank", field, OneLine.quoted(text), "any text with a visible character");
+          Sentence.of("error.blank").with("what", what.get()),
+          field,
+          OneLine.quoted(text),
+          Sentence.of("error.visible"));
     }
     lineOrNothing(field, what, text, longest);
   }
@@ -72,21 +80,24 @@ public final class Checks {
    * @throws InvalidValueException if it is longer, or holds a character that steers a terminal,
    *     breaks a line or turns the writing direction
    */
-  public static void lineOrNothing(String field, String what, String text, int longest) {
+  public static void lineOrNothing(
+      String field, Supplier<Sentence> what, String text, int longest) {
     if (text.length() > longest) {
       throw InvalidValueException.worded(
-          what + " of " + text.length() + " characters",
+          Sentence.of("error.too-long").with("what", what.get()).with("size", text.length()),
           field,
           OneLine.quoted(text),
-          "at most " + longest);
+          Sentence.of("error.at-most").with("most", longest));
     }
     int steering = firstSteering(text);
     if (steering >= 0) {
       throw InvalidValueException.worded(
-          what + " with the character U+" + HexFormat.of().withUpperCase().toHexDigits(steering, 5),
+          Sentence.of("error.steering")
+              .with("what", what.get())
+              .with("code", HexFormat.of().withUpperCase().toHexDigits(steering, 5)),
           field,
           OneLine.quoted(text),
-          "one line of visible characters");
+          Sentence.of("error.one-line"));
     }
   }
 
@@ -128,52 +139,57 @@ public final class Checks {
    * Checks how many there are of something that costs time.
    *
    * @param field the field that holds them
-   * @param what what is counted
+   * @param what what is counted, in the plural
    * @param count how many
    * @param most how many are allowed
    * @throws InvalidValueException if there are more
    */
-  public static void atMost(String field, String what, int count, int most) {
+  public static void atMost(String field, Supplier<Sentence> what, int count, int most) {
     if (count > most) {
       throw InvalidValueException.worded(
-          count + " " + what, field, String.valueOf(count), "at most " + most);
+          Sentence.of("error.count").with("count", count).with("what", what.get()),
+          field,
+          String.valueOf(count),
+          Sentence.of("error.at-most").with("most", most));
     }
   }
 
   /**
-   * Checks a condition.
+   * Checks a condition on what people write.
    *
    * @param holds the condition
    * @param what what the value is of
-   * @param value the value; its text carries the unit
+   * @param value the value
+   * @param allowed what is allowed
+   * @throws InvalidValueException if the condition does not hold
+   */
+  public static void that(
+      boolean holds, Supplier<Sentence> what, Object value, Supplier<Sentence> allowed) {
+    if (!holds) {
+      throw InvalidValueException.of(what.get(), shown(value), allowed.get());
+    }
+  }
+
+  /**
+   * Checks a condition on what programs compute, in words for programmers.
+   *
+   * @param holds the condition
+   * @param what what the value is of
+   * @param value the value
    * @param allowed what is allowed
    * @throws InvalidValueException if the condition does not hold
    */
   public static void that(boolean holds, String what, Object value, String allowed) {
     if (!holds) {
-      // A finite double prints differently on JDK 17 and 25; everything else prints the same.
-      Object shown =
-          value instanceof Double number && Double.isFinite(number)
-              ? Decimals.shortest(number)
-              : value;
-      throw InvalidValueException.of(
-          what, OneLine.shown(String.valueOf(shown), LONGEST_SHOWN), allowed);
+      throw InvalidValueException.of(Sentence.plain(what), shown(value), Sentence.plain(allowed));
     }
   }
 
-  /**
-   * Checks that a condition holds, where what is allowed has to be worded first.
-   *
-   * @param holds the condition
-   * @param what the thing, in plain words
-   * @param value what it is, unit included
-   * @param allowed what would be right
-   * @throws InvalidValueException if the condition does not hold
-   */
-  public static void that(boolean holds, String what, Object value, Supplier<String> allowed) {
-    if (!holds) {
-      that(false, what, value, allowed.get());
-    }
+  /** A number or a quantity is kept, of anything else so much of its text as fits on a line. */
+  private static Object shown(Object value) {
+    return value instanceof Number || value instanceof Quantity
+        ? value
+        : OneLine.shown(String.valueOf(value), LONGEST_SHOWN);
   }
 
   /**
@@ -186,13 +202,28 @@ public final class Checks {
    * @return the number, −0.0 as 0.0
    * @throws InvalidValueException if it is outside or not a number
    */
-  public static double within(String what, double value, double low, double high) {
+  public static double within(Supplier<Sentence> what, double value, double low, double high) {
     that(
         value >= low && value <= high,
         what,
         value,
-        () -> Decimals.shortest(low) + " to " + Decimals.shortest(high));
+        () -> Sentence.of("error.to").with("low", low).with("high", high));
     return value + 0.0;
+  }
+
+  /**
+   * Checks that a plain number that programs compute lies in a closed range, in words for
+   * programmers.
+   *
+   * @param what what the number is of
+   * @param value the number
+   * @param low least allowed
+   * @param high most allowed
+   * @return the number, −0.0 as 0.0
+   * @throws InvalidValueException if it is outside or not a number
+   */
+  public static double within(String what, double value, double low, double high) {
+    return within(() -> Sentence.plain(what), value, low, high);
   }
 
   /**

@@ -3,6 +3,7 @@ package dev.jetting.core.engine;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.Displacement;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.Sentence;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -57,9 +58,9 @@ public record Engine(
     Objects.requireNonNull(displacement, "displacement");
     Checks.that(
         allAboveZero(deliveryRatio) && allAboveZero(exhaust.deliveryFactor()),
-        "delivery ratio of engine " + id,
+        () -> Sentence.of("error.name.delivery-ratio").with("id", id),
         0,
-        "more than 0 at every speed");
+        () -> Sentence.of("error.delivery"));
     checkDelivery(id, deliveryRatio, deliveryRatio, exhaust.deliveryFactor());
     checkDelivery(id, exhaust.deliveryFactor(), deliveryRatio, exhaust.deliveryFactor());
   }
@@ -70,9 +71,12 @@ public record Engine(
       double delivery = ratio.at(point.speed()) * factor.at(point.speed());
       Checks.that(
           delivery <= GREATEST_DELIVERY,
-          "delivery ratio of engine " + id + ", exhaust included, at " + point.speed(),
+          () ->
+              Sentence.of("error.name.delivery-ratio.at")
+                  .with("id", id)
+                  .with("speed", point.speed()),
           delivery,
-          "more than 0, at most 2");
+          () -> Sentence.of("error.more-than-at-most.comma").with("low", 0).with("most", 2));
     }
   }
 

@@ -2,6 +2,7 @@ package dev.jetting.core.engine;
 
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.number.Decimals;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -37,16 +38,15 @@ public record Induction(String id, InductionKind kind, Coefficient opens, Coeffi
   public Induction {
     Checks.id("induction", id);
     Objects.requireNonNull(kind, "kind");
-    Checks.within("opening of induction " + id + " in degrees before TDC", opens.value(), 40, 180);
-    Checks.within("closing of induction " + id + " in degrees after TDC", closes.value(), 20, 120);
+    Checks.within(
+        () -> Sentence.of("error.name.induction-opens").with("id", id), opens.value(), 40, 180);
+    Checks.within(
+        () -> Sentence.of("error.name.induction-closes").with("id", id), closes.value(), 20, 120);
     Checks.that(
         kind != InductionKind.PISTON_PORT || opens.value() == closes.value(),
-        "closing of induction " + id + " in degrees after TDC",
+        () -> Sentence.of("error.name.induction-closes").with("id", id),
         closes.value(),
-        () ->
-            "with a piston port the "
-                + Decimals.shortest(opens.value())
-                + " at which it opens before TDC");
+        () -> Sentence.of("error.port-closes").with("size", Decimals.shortest(opens.value())));
   }
 
   /**

@@ -2,6 +2,7 @@ package dev.jetting.core.engine;
 
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 
 /**
@@ -26,9 +27,9 @@ public record LoadLine(EngineSpeed idle, EngineSpeed peak) {
   public LoadLine {
     Checks.that(
         idle.rpm() > 0 && idle.compareTo(peak) <= 0,
-        "idle speed",
+        () -> Sentence.of("error.name.idle-speed"),
         idle,
-        "more than 0 rpm and at most the peak of " + peak);
+        () -> Sentence.of("error.idle-below-peak").with("most", peak));
   }
 
   /**

@@ -3,6 +3,7 @@ package dev.jetting.core.engine;
 import com.google.common.collect.Comparators;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Comparator;
 import java.util.List;
@@ -84,11 +85,15 @@ public record MixtureNeed(List<Point> points) {
     Checks.that(
         !points.isEmpty()
             && Comparators.isInStrictOrder(points, Comparator.comparing(Point::throttle)),
-        "mixture needed",
+        () -> Sentence.of("error.name.need"),
         points,
-        "at least one point, each at a wider throttle than the one before");
+        () -> Sentence.of("error.points-throttle"));
     for (Point point : points) {
-      Checks.within("λ wanted at " + point.throttle(), point.lambda().value(), LEAST, GREATEST);
+      Checks.within(
+          () -> Sentence.of("error.name.wanted").with("throttle", point.throttle()),
+          point.lambda().value(),
+          LEAST,
+          GREATEST);
     }
   }
 

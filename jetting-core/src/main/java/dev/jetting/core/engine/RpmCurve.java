@@ -3,6 +3,7 @@ package dev.jetting.core.engine;
 import com.google.common.collect.Comparators;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.Sentence;
 import java.util.Comparator;
 import java.util.List;
 
@@ -31,7 +32,9 @@ public record RpmCurve(List<Point> points) {
      * @throws IllegalArgumentException if it is outside 0 to 10
      */
     public Point {
-      value = Checks.within("curve over engine speed at " + speed, value, 0, 10);
+      value =
+          Checks.within(
+              () -> Sentence.of("error.name.curve-at").with("speed", speed), value, 0, 10);
     }
 
     /**
@@ -55,13 +58,17 @@ public record RpmCurve(List<Point> points) {
    */
   public RpmCurve {
     points = List.copyOf(points);
-    Checks.atMost("points", "points of a curve over engine speed", points.size(), MOST_POINTS);
+    Checks.atMost(
+        "points",
+        () -> Sentence.of("error.name.points-of-a-curve-over-engine-speed"),
+        points.size(),
+        MOST_POINTS);
     Checks.that(
         !points.isEmpty()
             && Comparators.isInStrictOrder(points, Comparator.comparing(Point::speed)),
-        "curve over engine speed",
+        () -> Sentence.of("error.name.curve"),
         points,
-        "at least one point, each at a higher speed than the one before");
+        () -> Sentence.of("error.points-speed"));
   }
 
   /**

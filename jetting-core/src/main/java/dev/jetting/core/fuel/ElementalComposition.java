@@ -2,6 +2,7 @@ package dev.jetting.core.fuel;
 
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.AirFuelRatio;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.number.Decimals;
 
 /**
@@ -42,7 +43,11 @@ public record ElementalComposition(double carbon, double hydrogen, double oxygen
     hydrogen = atoms("hydrogen", hydrogen);
     oxygen = atoms("oxygen", oxygen);
     double need = oxygenNeed(carbon, hydrogen, oxygen);
-    Checks.that(need > 0, "oxygen need of the fuel in molecules", need, "above 0");
+    Checks.that(
+        need > 0,
+        () -> Sentence.of("error.name.oxygen"),
+        need,
+        () -> Sentence.of("error.above").with("low", 0));
   }
 
   /**
@@ -95,7 +100,8 @@ public record ElementalComposition(double carbon, double hydrogen, double oxygen
   }
 
   private static double atoms(String element, double number) {
-    return Checks.within("atoms of " + element + " in a fuel", number, 0, 1000);
+    return Checks.within(
+        () -> Sentence.of("error.name.atoms").with("element", element), number, 0, 1000);
   }
 
   private static double oxygenNeed(double carbon, double hydrogen, double oxygen) {

@@ -8,6 +8,7 @@ import dev.jetting.units.AirFuelRatio;
 import dev.jetting.units.Density;
 import dev.jetting.units.DynamicViscosity;
 import dev.jetting.units.PremixRatio;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.number.Decimals;
 import java.util.Collections;
@@ -132,15 +133,15 @@ public final class Fuel {
         blend().stream()
             .flatMap(blend -> blend.shares().stream())
             .noneMatch(share -> share.component().id().equals(oil.id())),
-        "id of the oil",
+        () -> Sentence.of("error.name.oil-id"),
         oil,
-        "one that no component of the fuel has");
+        () -> Sentence.of("error.oil-id"));
     Fuel mixed = new Fuel(liquid, premix, oiled ? oil : null);
     Checks.that(
         mixed.oilMassFraction() < 1,
-        "stated density of what flows",
+        () -> Sentence.of("error.name.stated-density"),
         Decimals.shortest(densityAt15) + " kg/m³",
-        () -> "more than the oil at " + premix + " brings on its own");
+        () -> Sentence.of("error.oil-denser").with("premix", premix));
     return mixed;
   }
 

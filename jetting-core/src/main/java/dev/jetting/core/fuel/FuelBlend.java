@@ -7,6 +7,7 @@ import dev.jetting.units.AirFuelRatio;
 import dev.jetting.units.Density;
 import dev.jetting.units.DynamicViscosity;
 import dev.jetting.units.KinematicViscosity;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import java.util.Collection;
 import java.util.Comparator;
@@ -42,20 +43,29 @@ public final class FuelBlend implements Liquid {
 
   private FuelBlend(Basis basis, Collection<FuelShare> shares) {
     this.basis = basis;
-    Checks.atMost("shares", "shares of a fuel", shares.size(), MOST_SHARES);
+    Checks.atMost(
+        "shares", () -> Sentence.of("error.name.shares-of-a-fuel"), shares.size(), MOST_SHARES);
     this.shares =
         shares.stream().sorted(Comparator.comparing(share -> share.component().id())).toList();
-    Checks.that(!this.shares.isEmpty(), "number of shares of a fuel", 0, "1 or more");
+    Checks.that(
+        !this.shares.isEmpty(),
+        () -> Sentence.of("error.name.shares-count"),
+        0,
+        () -> Sentence.of("error.or-more").with("low", 1));
     for (int i = 1; i < this.shares.size(); i++) {
       String id = this.shares.get(i).component().id();
       Checks.that(
           !id.equals(this.shares.get(i - 1).component().id()),
-          "second share of",
+          () -> Sentence.of("error.name.second-share"),
           id,
-          "each component once");
+          () -> Sentence.of("error.component-once"));
     }
     double sum = this.shares.stream().mapToDouble(FuelShare::share).reduce(0, Double::sum);
-    Checks.that(Math.abs(sum - 1) <= SUM_TOLERANCE, "sum of the shares of a fuel", sum, "1");
+    Checks.that(
+        Math.abs(sum - 1) <= SUM_TOLERANCE,
+        () -> Sentence.of("error.name.sum-of-shares"),
+        sum,
+        () -> Sentence.plain("1"));
   }
 
   /**

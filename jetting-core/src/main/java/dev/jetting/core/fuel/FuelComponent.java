@@ -8,6 +8,7 @@ import dev.jetting.core.parts.Coefficient;
 import dev.jetting.units.AirFuelRatio;
 import dev.jetting.units.Density;
 import dev.jetting.units.KinematicViscosity;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.number.Decimals;
 import java.util.ArrayList;
@@ -241,7 +242,10 @@ public final class FuelComponent {
   /** A temperature at which the numbers of components hold, in °C. */
   static double celsius(Temperature temperature) {
     return Checks.within(
-        "fuel temperature in °C", temperature.celsius(), LEAST_CELSIUS, GREATEST_CELSIUS);
+        () -> Sentence.of("error.name.fuel-temperature"),
+        temperature.celsius(),
+        LEAST_CELSIUS,
+        GREATEST_CELSIUS);
   }
 
   static boolean isKnownAt(Temperature temperature) {
@@ -250,7 +254,11 @@ public final class FuelComponent {
 
   static double valueOf(String quantity, Coefficient coefficient, String unit) {
     requireNonNull(coefficient, quantity);
-    Checks.that(coefficient.unit().equals(unit), quantity, coefficient, "a value in " + unit);
+    Checks.that(
+        coefficient.unit().equals(unit),
+        () -> Sentence.name(quantity),
+        coefficient,
+        () -> Sentence.of("error.value-in").with("unit", unit));
     return coefficient.value();
   }
 
@@ -343,7 +351,7 @@ public final class FuelComponent {
      */
     public Builder density(Coefficient density) {
       double value = valueOf("density at 15 °C", density, KG_PER_M3);
-      Checks.within("density at 15 °C in kg/m³", value, 500, 1500);
+      Checks.within(() -> Sentence.of("error.name.density-at-15"), value, 500, 1500);
       this.density = density;
       return this;
     }
@@ -358,7 +366,7 @@ public final class FuelComponent {
      */
     public Builder thermalExpansion(Coefficient expansion) {
       double value = valueOf("thermal expansion", expansion, PER_KELVIN);
-      Checks.within("thermal expansion in 1/K", value, 0, 0.003);
+      Checks.within(() -> Sentence.of("error.name.expansion"), value, 0, 0.003);
       this.thermalExpansion = expansion;
       return this;
     }
@@ -412,9 +420,9 @@ public final class FuelComponent {
     private static String checkedId(String id) {
       Checks.that(
           ID.matcher(id).matches(),
-          "id of a fuel component",
+          () -> Sentence.of("error.name.component-id"),
           '"' + id + '"',
-          "lower-case letters and digits joined by hyphens");
+          () -> Sentence.of("error.component-id"));
       return id;
     }
   }

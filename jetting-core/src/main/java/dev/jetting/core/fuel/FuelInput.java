@@ -1,8 +1,10 @@
 package dev.jetting.core.fuel;
 
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.OneLine;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.RiderInput;
+import dev.jetting.units.Sentence;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
@@ -52,10 +54,15 @@ public final class FuelInput {
   }
 
   private static IllegalArgumentException unreadable(String text) {
-    return new IllegalArgumentException(
-        "fuel "
-            + OneLine.quoted(text)
-            + " cannot be read: write it such as E5, E10 1:40 or petrol, premix 50");
+    return InvalidValueException.saying(
+        Sentence.of("error.such-as")
+            .with(
+                "problem",
+                Sentence.of("error.unreadable")
+                    .with(
+                        "what",
+                        Sentence.value(Sentence.of("error.name.fuel"), OneLine.quoted(text))))
+            .with("sample", Sentence.oneOf(List.of("E5", "E10 1:40", "petrol, premix 50"))));
   }
 
   private static Fuel withEthanol(int percent) {

@@ -3,6 +3,7 @@ package dev.jetting.core.fuel;
 import static java.util.Objects.requireNonNull;
 
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.number.Decimals;
 
 /**
@@ -22,7 +23,11 @@ public record FuelShare(FuelComponent component, double share) {
    */
   public FuelShare {
     requireNonNull(component, "component");
-    Checks.that(share > 0 && share <= 1, "share of " + component, share, "above 0 up to 1");
+    Checks.that(
+        share > 0 && share <= 1,
+        () -> Sentence.of("error.name.share-of").with("id", component),
+        share,
+        () -> Sentence.of("error.above-up-to").with("low", 0).with("high", 1));
   }
 
   /** {@return the share and the component, such as {@code 0.1 ethanol}} */

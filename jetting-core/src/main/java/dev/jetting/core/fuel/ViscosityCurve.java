@@ -1,6 +1,7 @@
 package dev.jetting.core.fuel;
 
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.number.Decimals;
 import java.util.Comparator;
@@ -25,26 +26,30 @@ final class ViscosityCurve {
   private final double[] logs;
 
   ViscosityCurve(List<ViscosityPoint> unsorted) {
-    Checks.atMost("viscosity", "points of a viscosity", unsorted.size(), MOST_POINTS);
+    Checks.atMost(
+        "viscosity",
+        () -> Sentence.of("error.name.points-of-a-viscosity"),
+        unsorted.size(),
+        MOST_POINTS);
     points = unsorted.stream().sorted(Comparator.comparing(ViscosityPoint::temperature)).toList();
     Checks.that(
         points.size() >= 2,
-        "number of viscosity points",
+        () -> Sentence.of("error.name.viscosity-count"),
         points.size(),
-        "2 or more, at different temperatures");
+        () -> Sentence.of("error.viscosity-points"));
     for (int i = 1; i < points.size(); i++) {
       ViscosityPoint colder = points.get(i - 1);
       ViscosityPoint warmer = points.get(i);
       Checks.that(
           colder.temperature().kelvin() < warmer.temperature().kelvin(),
-          "second viscosity point at",
+          () -> Sentence.of("error.name.viscosity-second"),
           warmer.temperature(),
-          "one at each temperature");
+          () -> Sentence.of("error.viscosity-once"));
       Checks.that(
           colder.viscosity().value() > warmer.viscosity().value(),
-          "kinematic viscosity in mm²/s",
+          () -> Sentence.of("error.name.viscosity-in"),
           warmer.viscosity().value(),
-          "less than at the next colder temperature");
+          () -> Sentence.of("error.viscosity-falls"));
     }
     logs = points.stream().mapToDouble(p -> StrictMath.log(p.viscosity().value())).toArray();
     checkedAt(FuelComponent.LEAST_CELSIUS);
@@ -56,11 +61,14 @@ final class ViscosityCurve {
     double log = logAt(Temperature.ofCelsius(celsius).kelvin());
     Checks.that(
         log >= StrictMath.log(LEAST) && log <= StrictMath.log(GREATEST),
-        "kinematic viscosity in mm²/s that the points give at "
-            + Decimals.shortest(celsius)
-            + " °C",
+        () ->
+            Sentence.of("error.name.viscosity-at")
+                .with("temperature", Decimals.shortest(celsius) + " °C"),
         Decimals.fixed(StrictMath.exp(Math.min(Math.max(log, -20), 20)), 2),
-        Decimals.shortest(LEAST) + " to " + Decimals.shortest(GREATEST));
+        () ->
+            Sentence.of("error.to")
+                .with("low", Decimals.shortest(LEAST))
+                .with("high", Decimals.shortest(GREATEST)));
   }
 
   List<ViscosityPoint> points() {

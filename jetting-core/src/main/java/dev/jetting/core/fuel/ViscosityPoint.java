@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 
 /**
@@ -24,6 +25,6 @@ public record ViscosityPoint(Temperature temperature, Coefficient viscosity) {
   public ViscosityPoint {
     requireNonNull(temperature, "temperature");
     double value = FuelComponent.valueOf("kinematic viscosity", viscosity, FuelComponent.MM2_PER_S);
-    Checks.within("kinematic viscosity in mm²/s", value, 0.1, 1e6);
+    Checks.within(() -> Sentence.of("error.name.viscosity-in"), value, 0.1, 1e6);
   }
 }

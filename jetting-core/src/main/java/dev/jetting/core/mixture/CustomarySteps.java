@@ -1,6 +1,7 @@
 package dev.jetting.core.mixture;
 
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.number.Decimals;
 import java.util.EnumMap;
 import java.util.Map;
@@ -48,7 +49,10 @@ public final class CustomarySteps {
    */
   public CustomarySteps with(MeteringPart part, double size) {
     Checks.that(
-        size > 0 && size <= 1, "customary step of " + part, size, "more than 0 and at most 1");
+        size > 0 && size <= 1,
+        () -> Sentence.of("error.name.customary-step").with("part", part),
+        size,
+        () -> Sentence.of("error.more-than-at-most").with("low", 0).with("most", 1));
     EnumMap<MeteringPart, Double> changed = new EnumMap<>(sizes);
     changed.put(part, size);
     return new CustomarySteps(changed);

@@ -6,6 +6,7 @@ import dev.jetting.core.engine.Engine;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.units.Density;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.TemperatureDifference;
 import java.util.Objects;
@@ -55,9 +56,12 @@ public record Setup(
     Objects.requireNonNull(fuel, "fuel");
     Checks.that(
         fuelWarmerBy.kelvin() >= LEAST && fuelWarmerBy.kelvin() <= MOST,
-        "fuel warmer than the air by",
+        () -> Sentence.of("error.name.fuel-warmer"),
         fuelWarmerBy,
-        "-20 K to 80 K");
+        () ->
+            Sentence.of("error.to")
+                .with("low", new Sentence.Amount(-20, "K"))
+                .with("high", new Sentence.Amount(80, "K")));
   }
 
   /** {@return the temperature of the fuel in the float chamber} */

@@ -3,6 +3,7 @@ package dev.jetting.core.parts;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.Length;
+import dev.jetting.units.Sentence;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -48,14 +49,17 @@ public record Carburettor(
     Objects.requireNonNull(flow, "flow");
     Checks.that(
         bore.millimetres() >= 5 && bore.millimetres() <= 80,
-        "bore of carburettor " + id,
+        () -> Sentence.of("error.name.bore-of-carburettor").with("id", id),
         bore,
-        "5 mm to 80 mm");
+        () ->
+            Sentence.of("error.to")
+                .with("low", new Sentence.Amount(5, "mm"))
+                .with("high", new Sentence.Amount(80, "mm")));
     Checks.that(
         needleJetLength.millimetres() > 0,
-        "needle jet length of carburettor " + id,
+        () -> Sentence.of("error.name.needle-jet-length").with("id", id),
         needleJetLength,
-        "more than 0 mm");
+        () -> Sentence.of("error.more-than").with("low", new Sentence.Amount(0, "mm")));
   }
 
   /** {@return a builder of a carburettor, nothing of it set} */

@@ -1,6 +1,7 @@
 package dev.jetting.core.parts;
 
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.number.Decimals;
 import java.util.Locale;
 import java.util.Objects;
@@ -44,9 +45,13 @@ public record Coefficient(double value, String unit, Origin origin, String note)
    *     not one line of visible characters
    */
   public Coefficient {
-    Checks.that(Double.isFinite(value), "coefficient", value, "any finite number");
-    Checks.line("unit", "unit of a coefficient", unit, LONGEST_UNIT);
-    Checks.line("note", "note of a coefficient", note, LONGEST_NOTE);
+    Checks.that(
+        Double.isFinite(value),
+        () -> Sentence.of("error.name.coefficient"),
+        value,
+        () -> Sentence.of("error.any-finite"));
+    Checks.line("unit", () -> Sentence.of("error.name.unit-of-coefficient"), unit, LONGEST_UNIT);
+    Checks.line("note", () -> Sentence.of("error.name.note-of-coefficient"), note, LONGEST_NOTE);
     Objects.requireNonNull(origin, "origin");
     value += 0.0; // −0.0 becomes 0.0
   }

@@ -3,6 +3,7 @@ package dev.jetting.core.parts;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.Length;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.VolumeFlow;
 import java.util.Objects;
 
@@ -33,14 +34,14 @@ public record FloatValve(Diameter seat, Length supplyHead, Coefficient discharge
     Objects.requireNonNull(seat, "seat");
     Checks.that(
         supplyHead.millimetres() > 0,
-        "supply head of the float valve",
+        () -> Sentence.of("error.name.supply-head"),
         supplyHead,
-        "more than 0 mm");
+        () -> Sentence.of("error.more-than").with("low", new Sentence.Amount(0, "mm")));
     Checks.that(
         discharge.value() > 0 && discharge.value() <= 1,
-        "discharge coefficient of the float valve",
+        () -> Sentence.of("error.name.discharge"),
         discharge,
-        "more than 0 and at most 1");
+        () -> Sentence.of("error.more-than-at-most").with("low", 0).with("most", 1));
   }
 
   /**

@@ -1,6 +1,7 @@
 package dev.jetting.core.parts;
 
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -98,7 +99,8 @@ public record FlowCoefficients(
   }
 
   private static void within(String name, Coefficient c, double low, double high) {
-    Checks.within("flow coefficient " + name, c.value(), low, high);
+    Checks.within(
+        () -> Sentence.of("error.name.flow-coefficient").with("id", name), c.value(), low, high);
   }
 
   /** {@return a builder of a set of coefficients, nothing of it set} */

@@ -2,6 +2,7 @@ package dev.jetting.core.parts;
 
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.Area;
+import dev.jetting.units.Sentence;
 import java.util.Optional;
 
 /**
@@ -27,7 +28,10 @@ public record Intake(String id, Optional<Area> effectiveArea) {
     effectiveArea.ifPresent(
         a ->
             Checks.that(
-                a.squareMillimetres() >= 1, "effective area of an intake", a, "1 mm² or more"));
+                a.squareMillimetres() >= 1,
+                () -> Sentence.of("error.name.effective-area"),
+                a,
+                () -> Sentence.of("error.or-more").with("low", new Sentence.Amount(1, "mm²"))));
   }
 
   /** {@return an open mouth} */

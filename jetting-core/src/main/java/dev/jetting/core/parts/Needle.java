@@ -4,6 +4,7 @@ import com.google.common.collect.Comparators;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.Length;
+import dev.jetting.units.Sentence;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -41,25 +42,36 @@ public record Needle(
    */
   public Needle {
     Checks.id("needle", id);
-    Checks.that(grooves >= 1 && grooves <= 9, "grooves of needle " + id, grooves, "1 to 9");
+    Checks.that(
+        grooves >= 1 && grooves <= 9,
+        () -> Sentence.of("error.name.grooves-of-needle").with("id", id),
+        grooves,
+        () -> Sentence.of("error.to").with("low", 1).with("high", 9));
     Objects.requireNonNull(groovePitch, "groovePitch");
     tapers = List.copyOf(tapers);
-    Checks.atMost("tapers", "tapers of needle " + id, tapers.size(), MOST_TAPERS);
+    Checks.atMost(
+        "tapers",
+        () -> Sentence.of("error.name.tapers-of-needle").with("id", id),
+        tapers.size(),
+        MOST_TAPERS);
     Checks.that(
         Comparators.isInStrictOrder(
             tapers, Comparator.comparingDouble(t -> t.start().millimetres())),
-        "tapers of needle " + id,
+        () -> Sentence.of("error.name.tapers-of-needle").with("id", id),
         tapers,
-        "each starting below the one before");
+        () -> Sentence.of("error.tapers-order"));
     double last = tapers.isEmpty() ? 0 : tapers.get(tapers.size() - 1).start().millimetres();
     Checks.that(
-        tip.millimetres() > last, "tip of needle " + id, tip, "below the last taper's start");
+        tip.millimetres() > last,
+        () -> Sentence.of("error.name.tip-of-needle").with("id", id),
+        tip,
+        () -> Sentence.of("error.tip-below"));
     double left = diameter(cylinder.millimetres(), tapers, tip.millimetres());
     Checks.that(
         left > 0,
-        "tapers of needle " + id,
+        () -> Sentence.of("error.name.tapers-of-needle").with("id", id),
         tapers,
-        "leaving more than 0 mm of diameter at the tip");
+        () -> Sentence.of("error.tip-diameter"));
   }
 
   /**

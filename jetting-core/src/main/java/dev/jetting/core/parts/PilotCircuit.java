@@ -5,6 +5,7 @@ import dev.jetting.units.Area;
 import dev.jetting.units.Length;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Sentence;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
@@ -56,19 +57,19 @@ public record PilotCircuit(
     Objects.requireNonNull(mostTurns, "mostTurns");
     Checks.that(
         areaPerTurn.squareMillimetres() > 0,
-        "area per turn of the pilot screw",
+        () -> Sentence.of("error.name.area-per-turn"),
         areaPerTurn,
-        "more than 0 mm²");
+        () -> Sentence.of("error.more-than").with("low", new Sentence.Amount(0, "mm²")));
     Checks.that(
         fixedArea.squareMillimetres() > 0,
-        "fixed area of the pilot circuit",
+        () -> Sentence.of("error.name.fixed-area"),
         fixedArea,
-        "more than 0 mm²");
+        () -> Sentence.of("error.more-than").with("low", new Sentence.Amount(0, "mm²")));
     Checks.that(
         uncoversTo.millimetres() > uncoversFrom.millimetres(),
-        "lift at which the progression hole is uncovered",
+        () -> Sentence.of("error.name.uncovered"),
         uncoversTo,
-        () -> "more than the " + uncoversFrom + " at which it begins to be");
+        () -> Sentence.of("error.uncovered").with("low", uncoversFrom));
   }
 
   /** {@return a builder of a pilot circuit, nothing of it set} */

@@ -5,6 +5,7 @@ import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Length;
+import dev.jetting.units.Sentence;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -64,24 +65,30 @@ public record Setting(
     double bore = carburettor.bore().millimetres();
     Checks.that(
         cutaway.millimetres() < bore,
-        "cutaway",
+        () -> Sentence.of("error.name.cutaway"),
         cutaway,
-        () -> "less than the bore of " + carburettor.bore());
+        () -> Sentence.of("error.less-than-bore").with("size", carburettor.bore()));
     Checks.that(
         idleLift.millimetres() >= 0.01 && idleLift.millimetres() < bore,
-        "idle lift",
+        () -> Sentence.of("error.name.idle-lift"),
         idleLift,
-        () -> "0.01 mm or more and less than the bore of " + carburettor.bore());
+        () ->
+            Sentence.of("error.lift-and-bore")
+                .with("low", new Sentence.Amount(0.01, "mm"))
+                .with("size", carburettor.bore()));
     Checks.that(
         needle.cylinder().millimetres() < needleJet.bore().millimetres(),
-        "cylinder of needle " + needle.id(),
+        () -> Sentence.of("error.name.cylinder-of-needle").with("id", needle.id()),
         needle.cylinder(),
-        () -> "less than the needle jet's " + needleJet.bore());
+        () -> Sentence.of("error.less-than-needle-jet").with("size", needleJet.bore()));
     Checks.that(
         clip.grooves() == needle.grooves(),
-        "clip position",
+        () -> Sentence.of("error.name.clip-position"),
         clip,
-        () -> "a count on the " + needle.grooves() + " grooves of needle " + needle.id());
+        () ->
+            Sentence.of("error.grooves-of")
+                .with("count", needle.grooves())
+                .with("id", needle.id()));
   }
 
   /**

@@ -2,6 +2,7 @@ package dev.jetting.core.parts;
 
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.Length;
+import dev.jetting.units.Sentence;
 import java.util.Objects;
 
 /**
@@ -22,7 +23,7 @@ public record Taper(Length start, double rate) {
    * @throws IllegalArgumentException if the rate is outside 0 to 0.5 mm/mm
    */
   public Taper {
-    rate = Checks.within("rate of a needle's taper in mm/mm", rate, 0, 0.5);
+    rate = Checks.within(() -> Sentence.of("error.name.rate-of-taper"), rate, 0, 0.5);
     Objects.requireNonNull(start, "start");
   }
 }

@@ -9,8 +9,10 @@ import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Length;
+import dev.jetting.units.Sentence;
 import java.util.Optional;
 
 /**
@@ -95,7 +97,8 @@ record AfterForm(
     return now.or(() -> before)
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
-                    "setting without " + field + ": allowed a whole one, as it has a carburettor"));
+                InvalidValueException.worded(
+                    Sentence.of("error.setting-without").with("field", field),
+                    Sentence.of("error.setting-whole")));
   }
 }

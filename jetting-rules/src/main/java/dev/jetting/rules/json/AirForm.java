@@ -3,8 +3,10 @@ package dev.jetting.rules.json;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.air.AirFormula;
 import dev.jetting.units.Altitude;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import java.util.Optional;
 
@@ -28,10 +30,9 @@ record AirForm(
 
   AirForm {
     if (pressure.isPresent() == altitude.isPresent()) {
-      throw new IllegalArgumentException(
-          "air with "
-              + (pressure.isPresent() ? "both pressure and altitude" : "no pressure")
-              + ": allowed one of pressure and altitude");
+      throw InvalidValueException.worded(
+          Sentence.of(pressure.isPresent() ? "error.name.air.both" : "error.name.air.none"),
+          Sentence.of("error.one-of-two").with("one", "pressure").with("other", "altitude"));
     }
   }
 

@@ -3,6 +3,8 @@ package dev.jetting.rules.json;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -68,9 +70,10 @@ record ArgumentForm(
             .filter(Optional::isPresent)
             .count()
         != 1) {
-      throw new IllegalArgumentException(
-          "a value of no kind or of several: allowed one of amount, measured, fixed, exact, name,"
-              + " words, items");
+      throw InvalidValueException.worded(
+          Sentence.of("error.argument-kinds"),
+          Sentence.of("error.one-of")
+              .with("names", "amount, measured, fixed, exact, name, words, items"));
     }
   }
 

@@ -1,7 +1,9 @@
 package dev.jetting.rules.json;
 
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetCalibration;
 import dev.jetting.units.Length;
+import dev.jetting.units.Sentence;
 import java.util.Optional;
 
 /**
@@ -23,9 +25,11 @@ record BenchForm(
 
   BenchForm {
     if (dischargeCoefficient.isPresent() == lengthToDiameter.isPresent()) {
-      throw new IllegalArgumentException(
-          "law of discharge stated twice or not at all: allowed dischargeCoefficient or"
-              + " lengthToDiameter");
+      throw InvalidValueException.worded(
+          Sentence.of("error.law-of-discharge"),
+          Sentence.of("error.or")
+              .with("first", "dischargeCoefficient")
+              .with("second", "lengthToDiameter"));
     }
   }
 

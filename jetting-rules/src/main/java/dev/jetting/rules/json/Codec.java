@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -105,21 +107,28 @@ final class Codec<T> {
       return text(new InputStreamReader(in, StandardCharsets.UTF_8.newDecoder()));
     } catch (CharacterCodingException e) {
       throw new JsonInputException(
-          Path.ROOT.toString(), "bytes that are not UTF-8", "", "UTF-8", 1, 1);
+          Path.ROOT.toString(),
+          Sentence.refused(Sentence.of("error.not-utf8"), Sentence.plain("UTF-8")),
+          "",
+          1,
+          1);
     }
   }
 
   private void checkHeader(Document document) {
     Document.Spot root = document.at(Path.ROOT);
     if (!root.isObject()) {
-      throw root.refused(Path.ROOT, root.value(), Expected.root(type).allowed());
+      throw root.refused(Path.ROOT, root.shown(), Expected.root(type).allowed());
     }
     header.forEach(
         (field, value) -> {
           Path path = Path.ROOT.child(field);
           Document.Spot spot = document.at(path);
           if (!spot.value().equals(value)) {
-            throw spot.refused(path, spot.found() ? spot.value() : Failures.MISSING, value);
+            throw spot.refused(
+                path,
+                spot.found() ? spot.shown() : Sentence.of(Failures.MISSING),
+                Sentence.plain(value));
           }
         });
   }
@@ -143,8 +152,9 @@ final class Codec<T> {
     try {
       Document.of(text, factory, limits);
     } catch (JsonInputException e) {
-      throw new IllegalArgumentException(
-          "too large a document, at " + e.path() + ": allowed " + e.allowed(), e);
+      throw InvalidValueException.worded(
+              Sentence.of("error.too-large-at").with("path", e.path()), limits.sentence())
+          .causedBy(e);
     }
     return text;
   }
@@ -153,7 +163,11 @@ final class Codec<T> {
     try {
       return writer.writeValueAsString(value);
     } catch (JsonMappingException e) {
-      throw new IllegalArgumentException(Path.of(e.getPath()) + ": " + e.getOriginalMessage(), e);
+      throw InvalidValueException.saying(
+              Sentence.of("error.at-path")
+                  .with("path", Path.of(e.getPath()).toString())
+                  .with("problem", Sentence.plain(e.getOriginalMessage())))
+          .causedBy(e);
     } catch (JsonProcessingException e) {
       throw new UncheckedIOException(e); // a string has no I/O to fail
     }

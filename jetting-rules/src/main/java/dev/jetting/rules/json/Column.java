@@ -1,5 +1,7 @@
 package dev.jetting.rules.json;
 
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.function.ToDoubleFunction;
@@ -23,8 +25,9 @@ record Column(String unit, List<Double> values) {
   /** Reads one of them, which is in the unit that it is written in and in no other. */
   <Q> Q at(int i, String allowed, DoubleFunction<Q> read) {
     if (!unit.equals(allowed)) {
-      throw new IllegalArgumentException(
-          "unit " + Quote.quoted(unit) + " of a column: allowed " + Quote.quoted(allowed));
+      throw InvalidValueException.worded(
+          Sentence.of("error.unit-of-column").with("unit", Quote.quoted(unit)),
+          Sentence.plain(Quote.quoted(allowed)));
     }
     return read.apply(values.get(i));
   }

@@ -4,6 +4,8 @@ import dev.jetting.core.fuel.ElementalComposition;
 import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.core.fuel.ViscosityPoint;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,13 +44,12 @@ record ComponentForm(
 
   ComponentForm {
     if (composition.isPresent() == stoichiometricRatio.isPresent()) {
-      throw new IllegalArgumentException(
-          "fuel component "
-              + id
-              + (composition.isPresent()
-                  ? " with both composition and stoichiometricRatio"
-                  : " without composition")
-              + ": allowed one of composition and stoichiometricRatio");
+      throw InvalidValueException.worded(
+          Sentence.of(composition.isPresent() ? "error.component.both" : "error.component.none")
+              .with("id", id),
+          Sentence.of("error.one-of-two")
+              .with("one", "composition")
+              .with("other", "stoichiometricRatio"));
     }
   }
 

@@ -10,6 +10,7 @@ import dev.jetting.units.Diameter;
 import dev.jetting.units.Displacement;
 import dev.jetting.units.DynamicViscosity;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Length;
@@ -20,6 +21,7 @@ import dev.jetting.units.Probability;
 import dev.jetting.units.Quantity;
 import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
@@ -47,16 +49,16 @@ enum Dimension {
   VISCOSITY(DynamicViscosity.class, "mPa·s", 3, DynamicViscosity::millipascalSeconds),
   OIL(PremixRatio.class, Measure.SHARE, 3, PremixRatio::oilShareOfPetrol),
   MASS_FLOW(MassFlow.class, "g/s", 3, MassFlow::gramsPerSecond),
-  GROOVES("grooves", "groove", 0, "a number"),
-  COUNT("count", "1", 0, "a number"),
-  SHARE("share", Measure.SHARE, 3, "a decimal number, alone or with %"),
-  RATIO("ratio", "1", 3, "a decimal number, alone or with %");
+  GROOVES("error.name.grooves", "groove", 0, false),
+  COUNT("error.name.count", "1", 0, false),
+  SHARE("error.name.share", Measure.SHARE, 3, true),
+  RATIO("error.name.ratio", "1", 3, true);
 
   private static final Pattern NUMBER = Pattern.compile("-?[0-9]{1,15}(\\.[0-9]{1,15})?");
   private static final Pattern PERCENT = Pattern.compile(" ?%$");
 
   private final @Nullable Class<?> type;
-  private final String allowed;
+  private final Sentence allowed;
   private final String unit;
   private final int decimals;
   private final ToDoubleFunction<String> reader;
@@ -70,20 +72,27 @@ enum Dimension {
     this.reader = text -> number.applyAsDouble(Quantities.parse(type, text));
   }
 
-  Dimension(String quantity, String unit, int decimals, String form) {
+  Dimension(String quantity, String unit, int decimals, boolean percents) {
+    Sentence form =
+        percents
+            ? Sentence.of("error.decimal.alone-or-with").with("units", "%")
+            : Sentence.of("error.a-number");
     this.type = null;
-    this.allowed = quantity + ", " + form;
+    this.allowed =
+        Sentence.of("error.quantity-form").with("what", Sentence.of(quantity)).with("form", form);
     this.unit = unit;
     this.decimals = decimals;
-    this.reader = text -> bare(quantity, text, form);
+    this.reader = text -> bare(Sentence.of(quantity), text, form, percents);
   }
 
-  private static double bare(String quantity, String text, String form) {
-    boolean percent = form.endsWith("%") && text.endsWith("%");
+  private static double bare(Sentence quantity, String text, Sentence form, boolean percents) {
+    boolean percent = percents && text.endsWith("%");
     String number = percent ? PERCENT.matcher(text).replaceFirst("") : text;
     if (!NUMBER.matcher(number).matches()) {
-      throw new IllegalArgumentException(
-          quantity + " " + Quote.quoted(text) + " cannot be read: allowed " + form);
+      throw InvalidValueException.worded(
+          Sentence.of("error.unreadable")
+              .with("what", Sentence.value(quantity, Quote.quoted(text))),
+          form);
     }
     return Double.parseDouble(number) / (percent ? 100 : 1);
   }
@@ -94,7 +103,7 @@ enum Dimension {
   }
 
   /** The quantity and how it is written, for people. */
-  String allowed() {
+  Sentence allowed() {
     return allowed;
   }
 
@@ -139,9 +148,11 @@ enum Dimension {
   }
 
   /** Why numbers of two dimensions cannot be held against each other; empty if they can. */
-  Optional<String> differsFrom(Dimension other) {
+  Optional<Sentence> differsFrom(Dimension other) {
     boolean alike = this == other || (unit.equals(other.unit) && !unit.equals("1"));
     boolean bare = unit.equals("1") || this == RISK;
-    return alike ? Optional.empty() : Optional.of(bare ? allowed : "a measure in " + unit);
+    return alike
+        ? Optional.empty()
+        : Optional.of(bare ? allowed : Sentence.of("error.measure-in").with("unit", unit));
   }
 }

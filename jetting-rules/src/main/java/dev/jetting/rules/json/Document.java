@@ -11,6 +11,7 @@ import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
+import dev.jetting.units.Sentence;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
@@ -33,6 +34,7 @@ final class Document {
   private static final Pattern SWITCH = Pattern.compile(": enable `.*");
 
   private static final String OBJECT = "an object";
+  private static final String ARRAY = "an array";
 
   private final JsonFactory factory;
   private final String text;
@@ -65,7 +67,11 @@ final class Document {
   static Document of(String text, JsonFactory factory, DocumentLimits limits) {
     if (text.length() > limits.characters()) {
       throw new JsonInputException(
-          Path.ROOT.toString(), "the document is too large", "", limits.toString(), 1, 1);
+          Path.ROOT.toString(),
+          Sentence.refused(Sentence.of("error.too-large"), limits.sentence()),
+          "",
+          1,
+          1);
     }
     try (JsonParser parser = factory.createParser(text)) {
       try {
@@ -84,20 +90,20 @@ final class Document {
     boolean complete = false;
     for (JsonToken t = parser.nextToken(); t != null; t = parser.nextToken()) {
       if (complete) {
-        throw failure(parser, "more after the end of the document", "one JSON object");
+        throw failure(parser, "error.more-after", "error.one-object");
       }
       if (t == JsonToken.START_OBJECT) {
         open.push(new HashSet<>());
       } else if (t == JsonToken.END_OBJECT) {
         open.pop();
       } else if (t == JsonToken.FIELD_NAME && !open.element().add(parser.currentName())) {
-        throw failure(parser, "duplicate field", "each field once");
+        throw failure(parser, "error.duplicate-field", "error.each-field-once");
       }
       finish(parser);
       complete = parser.getParsingContext().inRoot() && !t.isStructStart();
     }
     if (!complete) {
-      throw failure(parser, "the document is empty", "one JSON object");
+      throw failure(parser, "error.empty", "error.one-object");
     }
   }
 
@@ -114,9 +120,8 @@ final class Document {
     JsonLocation at = parser.currentTokenLocation();
     return new JsonInputException(
         Path.of(parser.getParsingContext()).toString(),
-        problem,
+        Sentence.refused(Sentence.of(problem), Sentence.of(allowed)),
         "",
-        allowed,
         Math.max(1, at.getLineNr()),
         Math.max(1, at.getColumnNr()));
   }
@@ -133,23 +138,23 @@ final class Document {
       JsonProcessingException e, JsonParser parser, DocumentLimits limits) {
     boolean tooLarge = e instanceof StreamConstraintsException;
     JsonLocation at = tooLarge ? parser.currentTokenLocation() : place(e, parser);
-    String where = "line " + at.getLineNr() + ", column " + at.getColumnNr();
-    String problem =
+    Sentence detail =
+        e instanceof JsonEOFException
+            ? Sentence.of("error.ends-early")
+            : Sentence.plain(Quote.detail(SWITCH.matcher(e.getOriginalMessage()).replaceFirst("")));
+    Sentence said =
         tooLarge
-            ? "too large or too deep at " + where
-            : "syntax error at "
-                + where
-                + ": "
-                + (e instanceof JsonEOFException
-                    ? "the document ends too early"
-                    : Quote.problem(SWITCH.matcher(e.getOriginalMessage()).replaceFirst("")));
+            ? Sentence.refused(
+                Sentence.of("error.too-deep")
+                    .with("line", at.getLineNr())
+                    .with("column", at.getColumnNr()),
+                limits.sentence())
+            : Sentence.of("error.syntax")
+                .with("line", at.getLineNr())
+                .with("column", at.getColumnNr())
+                .with("detail", detail);
     return new JsonInputException(
-        Path.of(parser.getParsingContext()).toString(),
-        problem,
-        "",
-        tooLarge ? limits.toString() : "",
-        at.getLineNr(),
-        at.getColumnNr());
+        Path.of(parser.getParsingContext()).toString(), said, "", at.getLineNr(), at.getColumnNr());
   }
 
   /**
@@ -165,14 +170,21 @@ final class Document {
       return value.equals(OBJECT);
     }
 
-    JsonInputException refused(Path path, String problem, String allowed) {
-      return new JsonInputException(path.toString(), problem, value, allowed, line, column);
+    /** The value as what is wrong. */
+    Sentence shown() {
+      return switch (value) {
+        case OBJECT -> Sentence.of("error.an-object");
+        case ARRAY -> Sentence.of("error.an-array");
+        default -> Sentence.plain(value);
+      };
     }
 
-    /** In the words of a check, of the form that this library's checks use. */
-    JsonInputException refused(Path path, Throwable check) {
-      String message = String.valueOf(check.getMessage());
-      return refused(path, Quote.problem(message), Quote.allowed(message));
+    JsonInputException refused(Path path, Sentence problem, Sentence allowed) {
+      return refused(path, Sentence.refused(problem, allowed));
+    }
+
+    JsonInputException refused(Path path, Sentence said) {
+      return new JsonInputException(path.toString(), said, value, line, column);
     }
   }
 
@@ -228,7 +240,7 @@ final class Document {
   private static String shown(JsonParser parser) throws IOException {
     return switch (parser.currentToken()) {
       case START_OBJECT -> OBJECT;
-      case START_ARRAY -> "an array";
+      case START_ARRAY -> ARRAY;
       case VALUE_STRING -> Quote.quoted(parser.getText());
       default -> Quote.plain(parser.getText());
     };

@@ -1,6 +1,7 @@
 package dev.jetting.rules.json;
 
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import dev.jetting.units.Sentence;
 
 /**
  * How large a document may be.
@@ -26,16 +27,16 @@ record DocumentLimits(int characters, int depth) {
 
   @Override
   public String toString() {
-    return "at most "
-        + characters
-        + " characters, nested "
-        + depth
-        + " deep, names of "
-        + NAME
-        + ", texts of "
-        + STRING
-        + " and numbers of "
-        + NUMBER
-        + " characters";
+    return sentence().toString();
+  }
+
+  /** What a document may have. */
+  Sentence sentence() {
+    return Sentence.of("error.document-limits")
+        .with("characters", characters)
+        .with("depth", depth)
+        .with("names", NAME)
+        .with("texts", STRING)
+        .with("numbers", NUMBER);
   }
 }

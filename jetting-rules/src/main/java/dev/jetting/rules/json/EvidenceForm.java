@@ -5,7 +5,9 @@ import dev.jetting.rules.tuning.IdleAnswer;
 import dev.jetting.rules.tuning.PlugColour;
 import dev.jetting.rules.tuning.RunDown;
 import dev.jetting.rules.tuning.Symptom;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.TemperatureDifference;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -44,11 +46,9 @@ record EvidenceForm(
             .filter(Optional::isPresent)
             .count();
     if (kinds != 1 || proven.filter(is -> !is).isPresent()) {
-      throw new IllegalArgumentException(
-          "evidence of "
-              + kinds
-              + " kinds: allowed one of wideband, colour, symptom, exhaustTemperature, idle, overrun,"
-              + " proven (true)");
+      throw InvalidValueException.worded(
+          Sentence.of("error.evidence-kinds").with("count", kinds),
+          Sentence.of("error.evidence-kinds.allowed"));
     }
   }
 

@@ -4,6 +4,7 @@ import static java.util.stream.Collectors.joining;
 import static java.util.stream.Collectors.toCollection;
 
 import dev.jetting.rules.Outcome.Status;
+import dev.jetting.units.Sentence;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +23,7 @@ final class ExampleReader {
   private ExampleReader() {}
 
   static void check(Path path, List<ExampleForm> examples, Condition require) {
-    RuleFileReader.size(path, examples, MOST_EXAMPLES, "examples");
+    RuleFileReader.size(path, examples, MOST_EXAMPLES, "error.examples.count");
     for (int i = 0; i < examples.size(); i++) {
       check(path.child(i), examples.get(i), require);
     }
@@ -34,15 +35,16 @@ final class ExampleReader {
     if (!ALLOWED.contains(example.expect())) {
       throw new Misplaced(
           path.child("expect"),
-          Quote.quoted(Enums.name(example.expect())),
-          ALLOWED.stream().map(Enums::name).map(Quote::quoted).collect(joining(", ")));
+          Sentence.plain(Quote.quoted(Enums.name(example.expect()))),
+          Sentence.plain(
+              ALLOWED.stream().map(Enums::name).map(Quote::quoted).collect(joining(", "))));
     }
     example.subject().ifPresent(subject -> subject(path.child("subject"), subject, example));
     example.limit().ifPresent(limit -> limit(path.child("limit"), limit, example, require));
   }
 
   private static void edits(Path path, Map<String, JsonText> edits) {
-    RuleFileReader.size(path, edits.keySet(), MOST_EDITS, "edits");
+    RuleFileReader.size(path, edits.keySet(), MOST_EDITS, "error.edits.count");
     edits.forEach(
         (pointer, value) -> {
           RuleFileReader.line(path.child(pointer), pointer);
@@ -53,7 +55,8 @@ final class ExampleReader {
 
   private static void subject(Path path, String subject, ExampleForm example) {
     if (example.expect() != Status.FAILED) {
-      throw new Misplaced(path, "subject of a rule that does not fail", "one beside \"failed\"");
+      throw new Misplaced(
+          path, Sentence.of("error.example.no-fail"), Sentence.of("error.beside-failed"));
     }
     RuleFileReader.line(path, subject);
   }
@@ -61,16 +64,16 @@ final class ExampleReader {
   private static void limit(Path path, String limit, ExampleForm example, Condition require) {
     if (!JUDGED.contains(example.expect())) {
       throw new Misplaced(
-          path, "limit of a rule that judges nothing", "one beside \"passed\" or \"failed\"");
+          path, Sentence.of("error.example.no-judge"), Sentence.of("error.beside-judged"));
     }
     Set<Dimension> dimensions = dimensions(require);
     if (dimensions.stream().noneMatch(dimension -> dimension.reads(limit))) {
       throw new Misplaced(
           path,
-          "limit " + Quote.quoted(limit),
+          Sentence.value(Sentence.of("error.name.limit"), Quote.quoted(limit)),
           dimensions.isEmpty()
-              ? "none, because the rule requires texts alone"
-              : dimensions.stream().map(Dimension::allowed).collect(joining(" or ")));
+              ? Sentence.of("error.limit-none")
+              : Sentence.or(dimensions.stream().map(Dimension::allowed).toList()));
     }
   }
 

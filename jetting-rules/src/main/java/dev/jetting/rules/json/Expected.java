@@ -2,11 +2,11 @@ package dev.jetting.rules.json;
 
 import dev.jetting.rules.Measure;
 import dev.jetting.units.Quantity;
+import dev.jetting.units.Sentence;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
@@ -91,49 +91,51 @@ record Expected(Type type, boolean id) {
   }
 
   /** What is allowed here, for people. */
-  String allowed() {
+  Sentence allowed() {
     Class<?> raw = raw();
     if (Quantity.class.isAssignableFrom(raw)) {
       return Quantities.allowed(raw);
     }
     if (raw.isEnum()) {
-      return quoted(Enums.names(raw));
+      return Sentence.plain(quoted(Enums.names(raw)));
     }
     if (raw == double.class || raw == Double.class || raw == BigDecimal.class) {
-      return "a finite number";
+      return Sentence.of("error.finite");
     }
     if (raw == boolean.class || raw == Boolean.class) {
-      return "true or false";
+      return Sentence.of("error.true-false");
     }
     if (raw == int.class || raw == long.class) {
-      return "a whole number";
+      return Sentence.of("error.whole");
     }
     if (raw == String.class) {
-      return id ? "a text of at most " + Scalars.LONGEST_ID + " characters" : "a text";
+      return id
+          ? Sentence.of("error.text.most").with("most", Scalars.LONGEST_ID)
+          : Sentence.of("error.text");
     }
     if (raw == List.class) {
-      return "an array";
+      return Sentence.of("error.an-array");
     }
     if (raw == Map.class) {
-      return "an object";
+      return Sentence.of("error.an-object");
     }
-    if (raw == JsonText.class) {
-      return "a text, a number, true, false, an array or an object";
-    }
-    List<String> others = new ArrayList<>();
+    return raw == JsonText.class ? Sentence.of("error.any-value") : object(raw);
+  }
+
+  private Sentence object(Class<?> raw) {
+    String fields = String.join(", ", fields());
+    String names = quoted(Shorthands.of(raw).keySet());
     if (raw == Threshold.class) {
-      others.add("a quantity with its unit");
+      return Sentence.of("error.quantity-or-object").with("fields", fields);
     }
     if (Curve.of(raw).isPresent()) {
-      others.add("an array of points");
+      return names.isEmpty()
+          ? Sentence.of("error.points-or-object").with("fields", fields)
+          : Sentence.of("error.points-names-or-object").with("names", names).with("fields", fields);
     }
-    if (!Shorthands.of(raw).isEmpty()) {
-      others.add(quoted(Shorthands.of(raw).keySet()));
-    }
-    return String.join(", ", others)
-        + (others.isEmpty() ? "" : " or ")
-        + "an object with "
-        + String.join(", ", fields());
+    return names.isEmpty()
+        ? Sentence.of("error.object-with").with("fields", fields)
+        : Sentence.of("error.names-or-object").with("names", names).with("fields", fields);
   }
 
   private static String quoted(Collection<String> names) {

@@ -3,12 +3,14 @@ package dev.jetting.rules.json;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.exc.UnrecognizedPropertyException;
 import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Refusal;
+import dev.jetting.units.Sentence;
 import java.util.List;
 
 /** Turns an error in reading a well-formed document into an exception for the caller. */
 final class Failures {
 
-  static final String MISSING = "missing";
+  static final String MISSING = "error.missing";
 
   private final Document document;
   private final Expected root;
@@ -21,7 +23,7 @@ final class Failures {
   JsonInputException of(Exception e) {
     Path path = e instanceof JsonMappingException m ? Path.of(m.getPath()) : Path.ROOT;
     if (e instanceof Misplaced misplaced) {
-      return document.at(misplaced.path()).refused(misplaced.path(), misplaced);
+      return document.at(misplaced.path()).refused(misplaced.path(), misplaced.sentence());
     }
     if (e instanceof UnrecognizedPropertyException) {
       return unknown(path.parent(), path.lastName());
@@ -40,10 +42,11 @@ final class Failures {
         return refused(path, invalid);
       }
       if (cause instanceof IllegalArgumentException || cause instanceof IllegalStateException) {
-        return spot.refused(path, cause);
+        return spot.refused(path, Refusal.of(cause));
       }
     }
-    return spot.refused(path, spot.found() ? spot.value() : MISSING, root.at(path).allowed());
+    return spot.refused(
+        path, spot.found() ? spot.shown() : Sentence.of(MISSING), root.at(path).allowed());
   }
 
   /** Of a field that stands in the document, or else of what should hold it. */
@@ -51,8 +54,8 @@ final class Failures {
     Path field = path.below(invalid.field());
     Document.Spot spot = document.at(field);
     return spot.found()
-        ? spot.refused(field, Quote.problem(invalid.problem()), invalid.allowed())
-        : document.at(path).refused(path, invalid);
+        ? spot.refused(field, invalid.withoutField())
+        : document.at(path).refused(path, invalid.sentence());
   }
 
   private JsonInputException unknown(Path object, String field) {
@@ -62,7 +65,7 @@ final class Failures {
         .at(path)
         .refused(
             path,
-            "unknown field " + Quote.quoted(field) + Nearest.hint(field, known),
-            String.join(", ", known));
+            Nearest.unknown("error.unknown-field", "error.unknown-field.near", field, known),
+            Sentence.plain(String.join(", ", known)));
   }
 }

@@ -6,7 +6,9 @@ import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.units.AirFuelRatio;
 import dev.jetting.units.Density;
 import dev.jetting.units.DynamicViscosity;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.PremixRatio;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import java.util.Optional;
 
@@ -35,12 +37,12 @@ record FuelForm(
     boolean anyStated =
         density.isPresent() || dynamicViscosity.isPresent() || stoichiometricRatio.isPresent();
     if (premix.isEmpty() || (blend.isPresent() ? anyStated : !stated)) {
-      throw new IllegalArgumentException(
-          "incomplete fuel: allowed premix (such as \"50:1\", or \"no oil\") with either blend or all"
-              + " of density, dynamicViscosity and stoichiometricRatio; oil is optional");
+      throw InvalidValueException.worded(
+          Sentence.of("error.name.fuel.incomplete"), Sentence.of("error.fuel-fields"));
     }
     if (oil.isPresent() && !premix.orElseThrow().hasOil()) {
-      throw new IllegalArgumentException("oil in a fuel without premix: allowed none");
+      throw InvalidValueException.worded(
+          Sentence.of("error.name.fuel.oil"), Sentence.of("error.none"));
     }
   }
 

@@ -1,6 +1,8 @@
 package dev.jetting.rules.json;
 
 import com.google.common.collect.ImmutableMap;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.Map;
 
 /** The two fields that identify a kind of document. */
@@ -15,12 +17,14 @@ final class Header {
 
   static void check(String format, String formatAllowed, int version, int versionAllowed) {
     if (!format.equals(formatAllowed)) {
-      throw new IllegalArgumentException(
-          "format of another document: allowed \"" + formatAllowed + '"');
+      throw InvalidValueException.worded(
+          Sentence.of("error.other-format"), Sentence.plain('"' + formatAllowed + '"'));
     }
     if (version != versionAllowed) {
-      throw new IllegalArgumentException(
-          "schemaVersion " + version + ": allowed " + versionAllowed);
+      throw InvalidValueException.of(
+          Sentence.of("error.name.schema-version"),
+          version,
+          Sentence.plain(String.valueOf(versionAllowed)));
     }
   }
 }

@@ -3,6 +3,8 @@ package dev.jetting.rules.json;
 import dev.jetting.core.engine.Induction;
 import dev.jetting.core.engine.InductionKind;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.Optional;
 
 /**
@@ -30,17 +32,14 @@ record InductionForm(
     boolean rotary = stated == InductionKind.ROTARY_VALVE;
     boolean port = stated == InductionKind.PISTON_PORT;
     if (opens.isPresent() != (port || rotary) || (rotary && closes.isEmpty())) {
-      throw new IllegalArgumentException(
-          "induction "
-              + id
-              + ", "
-              + stated
-              + ": allowed opens for a piston port, opens and closes for a rotary valve, neither"
-              + " for any other");
+      throw InvalidValueException.worded(
+          Sentence.of("error.induction").with("id", id).with("kind", stated),
+          Sentence.of("error.induction-fields"));
     }
     if (closes.isPresent() && !port && !rotary) {
-      throw new IllegalArgumentException(
-          "induction " + id + ", " + stated + " with closes: allowed none");
+      throw InvalidValueException.worded(
+          Sentence.of("error.induction.closes").with("id", id).with("kind", stated),
+          Sentence.of("error.none"));
     }
   }
 

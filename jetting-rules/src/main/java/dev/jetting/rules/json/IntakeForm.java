@@ -2,6 +2,8 @@ package dev.jetting.rules.json;
 
 import dev.jetting.core.parts.Intake;
 import dev.jetting.units.Area;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.Optional;
 
 /**
@@ -18,10 +20,9 @@ record IntakeForm(String id, Optional<Area> effectiveArea, Optional<Boolean> ope
   IntakeForm {
     boolean open = openMouth.orElse(false);
     if (open == effectiveArea.isPresent()) {
-      throw new IllegalArgumentException(
-          "intake "
-              + (open ? "with an effective area and an open mouth" : "without an effective area")
-              + ": allowed effectiveArea, or openMouth true");
+      throw InvalidValueException.worded(
+          Sentence.of(open ? "error.name.intake.open" : "error.name.intake.none"),
+          Sentence.of("error.intake"));
     }
   }
 

@@ -1,5 +1,7 @@
 package dev.jetting.rules.json;
 
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 
@@ -8,12 +10,15 @@ final class IsoDate {
 
   private IsoDate() {}
 
-  static LocalDate read(String what, String text) {
+  static LocalDate read(String field, String text) {
     try {
       return LocalDate.parse(text);
     } catch (DateTimeParseException e) {
-      throw new IllegalArgumentException(
-          what + " " + Quote.quoted(text) + ": allowed a date such as 2027-03-31", e);
+      throw InvalidValueException.of(
+              Sentence.plain(field),
+              Quote.quoted(text),
+              Sentence.of("error.date").with("sample", "2027-03-31"))
+          .causedBy(e);
     }
   }
 }

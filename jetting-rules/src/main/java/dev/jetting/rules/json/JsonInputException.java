@@ -1,6 +1,9 @@
 package dev.jetting.rules.json;
 
+import dev.jetting.units.Refusal;
+import dev.jetting.units.Sentence;
 import java.io.Serial;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A JSON document that is no setup sheet or no report: what is wrong where, and what is allowed
@@ -13,9 +16,11 @@ import java.io.Serial;
  * <p>No text quoted from the document is longer than about 80 characters, and none of it can break
  * the line.
  */
-public final class JsonInputException extends IllegalArgumentException {
+public final class JsonInputException extends IllegalArgumentException implements Refusal {
 
   @Serial private static final long serialVersionUID = 1L;
+
+  private static final String REFUSED = "error.allowed";
 
   private final String path;
   private final String value;
@@ -23,14 +28,34 @@ public final class JsonInputException extends IllegalArgumentException {
   private final int line;
   private final int column;
 
-  JsonInputException(
-      String path, String problem, String value, String allowed, int line, int column) {
-    super(path + ": " + problem + (allowed.isEmpty() ? "" : ": allowed " + allowed));
+  /** Not written with the exception, whose line is. */
+  private final transient @Nullable Sentence sentence;
+
+  JsonInputException(String path, Sentence said, String value, int line, int column) {
+    this(
+        Sentence.of("error.at-path").with("path", path).with("problem", said),
+        path,
+        value,
+        said.key().equals(REFUSED) ? said.part("allowed").map(Sentence::toString).orElse("") : "",
+        line,
+        column);
+  }
+
+  private JsonInputException(
+      Sentence sentence, String path, String value, String allowed, int line, int column) {
+    super(sentence.toString());
+    this.sentence = sentence;
     this.path = path;
     this.value = value;
     this.allowed = allowed;
     this.line = line;
     this.column = column;
+  }
+
+  /** {@return the place, what is wrong there, and what is allowed} */
+  @Override
+  public Sentence sentence() {
+    return sentence == null ? Sentence.plain(String.valueOf(getMessage())) : sentence;
   }
 
   /**

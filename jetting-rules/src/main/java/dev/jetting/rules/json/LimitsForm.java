@@ -2,6 +2,7 @@ package dev.jetting.rules.json;
 
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Coefficient;
+import dev.jetting.units.Sentence;
 import java.util.Map;
 
 /**
@@ -20,6 +21,11 @@ record LimitsForm(String format, int schemaVersion, Map<String, Coefficient> lim
 
   LimitsForm {
     Header.check(format, FORMAT, schemaVersion, VERSION);
-    limits.keySet().forEach(name -> Checks.line("", "name of a limit", name, LONGEST_NAME));
+    limits
+        .keySet()
+        .forEach(
+            name ->
+                Checks.line(
+                    "", () -> Sentence.of("error.name.name-of-a-limit"), name, LONGEST_NAME));
   }
 }

@@ -2,9 +2,11 @@ package dev.jetting.rules.json;
 
 import static java.util.Comparator.comparing;
 
+import dev.jetting.units.Sentence;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Finds what somebody may have meant. */
 final class Nearest {
@@ -16,15 +18,24 @@ final class Nearest {
 
   /** Words for the end of a message: the known name that was probably meant, or none. */
   static String hint(String name, Collection<String> known) {
+    return meant(name, known).map(k -> ", perhaps \"" + k + '"').orElse("");
+  }
+
+  /** A name that is not known, with the known name that was probably meant, where there is one. */
+  static Sentence unknown(String key, String keyWithNear, String name, Collection<String> known) {
+    Optional<String> meant = meant(name, known);
+    Sentence plain = Sentence.of(meant.isPresent() ? keyWithNear : key);
+    Sentence unknown = plain.with("value", Quote.quoted(name));
+    return meant.map(near -> unknown.with("near", '"' + near + '"')).orElse(unknown);
+  }
+
+  /** The known name that was probably meant. */
+  static Optional<String> meant(String name, Collection<String> known) {
     if (name.length() > LONGEST) {
-      return "";
+      return Optional.empty();
     }
     int tolerated = 1 + name.length() / 4;
-    return of(name, known, 1).stream()
-        .filter(k -> distance(name, k) <= tolerated)
-        .map(k -> ", perhaps \"" + k + '"')
-        .findFirst()
-        .orElse("");
+    return of(name, known, 1).stream().filter(k -> distance(name, k) <= tolerated).findFirst();
   }
 
   /** The known names nearest to one, the nearest first. */

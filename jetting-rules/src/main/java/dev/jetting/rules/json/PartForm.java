@@ -8,9 +8,11 @@ import dev.jetting.rules.kit.Part;
 import dev.jetting.rules.kit.PartShape;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.Diameter;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.JetFlow;
 import dev.jetting.units.Length;
+import dev.jetting.units.Sentence;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -84,8 +86,9 @@ record PartForm(
             .filter(Optional::isPresent)
             .count();
     if (shapes != 1) {
-      throw new IllegalArgumentException(
-          "part of " + shapes + " shapes: allowed one of " + String.join(", ", SHAPES));
+      throw InvalidValueException.worded(
+          Sentence.of("error.part-shapes").with("count", shapes),
+          Sentence.of("error.one-of").with("names", String.join(", ", SHAPES)));
     }
   }
 

@@ -7,11 +7,13 @@ import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.risk.UphillRisk;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Length;
 import dev.jetting.units.MassFlow;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.Probability;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.List;
@@ -263,12 +265,9 @@ record ProfileForm(GridForm grid, MixtureForm mixture, RiskForm risk, List<Effec
         .findFirst()
         .ifPresent(
             column -> {
-              throw new IllegalArgumentException(
-                  "column with "
-                      + column.size()
-                      + " of "
-                      + size
-                      + " numbers: allowed one for each opening");
+              throw InvalidValueException.worded(
+                  Sentence.of("error.column-size").with("size", column.size()).with("count", size),
+                  Sentence.of("error.each-opening"));
             });
     return new RiskProfile(IntStream.range(0, size).mapToObj(this::point).toList());
   }

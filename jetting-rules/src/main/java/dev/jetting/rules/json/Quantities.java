@@ -34,6 +34,7 @@ import dev.jetting.units.Quantity;
 import dev.jetting.units.QuantityException;
 import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.ThrottleOpening;
@@ -101,12 +102,14 @@ final class Quantities {
   }
 
   /** What may be written for a quantity. */
-  static String allowed(Class<?> type) {
+  static Sentence allowed(Class<?> type) {
     Function<String, ?> parse = PARSERS.get(type);
     try {
       throw new AssertionError("reads an empty text: " + (parse == null ? type : parse.apply("")));
     } catch (QuantityException e) {
-      return e.quantity() + ", " + e.allowed();
+      return Sentence.of("error.quantity-form")
+          .with("what", Sentence.name(e.quantity()))
+          .with("form", e.sentence().part("allowed").orElseThrow());
     }
   }
 

@@ -8,7 +8,6 @@ final class Quote {
   private static final int LONGEST = 60;
   private static final int LONGEST_MESSAGE = 100;
   private static final int LONGEST_LIST = 200;
-  private static final String ALLOWED = ": allowed ";
 
   private Quote() {}
 
@@ -26,17 +25,8 @@ final class Quote {
     return '"' + plain(text) + '"';
   }
 
-  /** What is wrong, in a message of the form that this library's checks use. */
-  static String problem(String message) {
-    int end = message.lastIndexOf(ALLOWED);
-    return OneLine.shown(end < 0 ? message : message.substring(0, end), LONGEST_MESSAGE);
-  }
-
-  /** What is allowed, in a message of the form that this library's checks use; may be empty. */
-  static String allowed(String message) {
-    int end = message.lastIndexOf(ALLOWED);
-    return end < 0
-        ? ""
-        : OneLine.shown(message.substring(end + ALLOWED.length()), 2 * LONGEST_MESSAGE);
+  /** What a parser says of a syntax error. */
+  static String detail(String message) {
+    return OneLine.shown(message, LONGEST_MESSAGE);
   }
 }

@@ -4,6 +4,8 @@ import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,7 +26,9 @@ record RemedyForm(
 
   RemedyForm {
     if (Stream.of(aim, change).filter(Optional::isPresent).count() > 1) {
-      throw new IllegalArgumentException("a remedy of two kinds: allowed one of aim, change");
+      throw InvalidValueException.worded(
+          Sentence.of("error.two-remedies"),
+          Sentence.of("error.one-of").with("names", "aim, change"));
     }
   }
 

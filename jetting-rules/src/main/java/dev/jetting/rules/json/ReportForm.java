@@ -16,8 +16,10 @@ import dev.jetting.rules.Verdict;
 import dev.jetting.rules.Waiver;
 import dev.jetting.rules.json.ProfileForm.GridForm;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
+import dev.jetting.units.Sentence;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -68,13 +70,9 @@ record ReportForm(
     RankedFinding ranked(List<RuleResult> results) {
       List<Finding> found = among(ruleId, results);
       if (index < 0 || index >= found.size()) {
-        throw new IllegalArgumentException(
-            "finding "
-                + index
-                + " of rule "
-                + ruleId
-                + ": allowed those in its result, counted from 0, of "
-                + found.size());
+        throw InvalidValueException.worded(
+            Sentence.of("error.finding-number").with("number", index).with("id", ruleId),
+            Sentence.of("error.finding-number.allowed").with("count", found.size()));
       }
       return new RankedFinding(ruleId, severity, found.get(index), waiver);
     }

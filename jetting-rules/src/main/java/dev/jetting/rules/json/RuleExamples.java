@@ -11,6 +11,8 @@ import dev.jetting.rules.Rule;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.json.RuleRemark.Kind;
+import dev.jetting.units.Refusal;
+import dev.jetting.units.Sentence;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -76,7 +78,11 @@ final class RuleExamples {
     try {
       outcome = rule.evaluate(AssessedSetting.of(edited(base, example)));
     } catch (IllegalArgumentException e) {
-      remark(path, Kind.EXAMPLE_UNUSABLE, form, "the edits give no sheet: " + e.getMessage());
+      remark(
+          path,
+          Kind.EXAMPLE_UNUSABLE,
+          form,
+          Sentence.of("error.edits").with("problem", Refusal.of(e)).toString());
       return Optional.empty();
     }
     Optional<String> differs = differs(example, form, outcome);

@@ -5,6 +5,7 @@ import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.json.Condition.Bound;
 import dev.jetting.rules.json.Condition.Limit;
 import dev.jetting.rules.json.Condition.Source;
+import dev.jetting.units.Sentence;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -39,7 +40,7 @@ final class RuleFileReader {
     line(Path.ROOT.child("name"), form.name());
     line(Path.ROOT.child("version"), form.version());
     Path path = Path.ROOT.child("rules");
-    size(path, form.rules(), MOST_RULES, "rules");
+    size(path, form.rules(), MOST_RULES, "error.rules.count");
     Set<String> taken = new HashSet<>();
     List<Rule> rules = new ArrayList<>();
     for (int i = 0; i < form.rules().size(); i++) {
@@ -56,7 +57,7 @@ final class RuleFileReader {
     Path former = path.child("formerIds");
     List<String> formerIds = form.formerIds().orElse(List.of());
     if (form.formerIds().isPresent()) {
-      size(former, formerIds, MOST_TEXTS, "ids");
+      size(former, formerIds, MOST_TEXTS, "error.ids.count");
     }
     for (int i = 0; i < formerIds.size(); i++) {
       Rule.Draft known = draft;
@@ -94,7 +95,7 @@ final class RuleFileReader {
     Rule.Draft described = draft;
     List<String> tags = form.tags().orElse(List.of());
     if (form.tags().isPresent()) {
-      size(path.child("tags"), tags, MOST_TEXTS, "tags");
+      size(path.child("tags"), tags, MOST_TEXTS, "error.tags.count");
     }
     for (int i = 0; i < tags.size(); i++) {
       Rule.Draft before = described;
@@ -108,8 +109,10 @@ final class RuleFileReader {
     if (!LINK.matcher(link).matches()) {
       throw new Misplaced(
           path.child("link"),
-          "link " + Quote.quoted(link),
-          "one that begins with https:// or http://, or a path without a colon");
+          Sentence.of("error.value")
+              .with("what", Sentence.of("error.name.link"))
+              .with("value", Quote.quoted(link)),
+          Sentence.of("error.link.allowed"));
     }
     Rule.Draft tagged = described;
     return at(path.child("link"), () -> tagged.link(link));
@@ -122,14 +125,21 @@ final class RuleFileReader {
 
   private static void texts(Path path, Map<String, RuleTextsForm> byTag) {
     if (byTag.size() > MOST_LANGUAGES) {
-      throw new Misplaced(path, byTag.size() + " languages", "at most " + MOST_LANGUAGES);
+      throw new Misplaced(
+          path,
+          Sentence.of("error.languages.count").with("count", byTag.size()),
+          Sentence.of("error.at-most").with("most", MOST_LANGUAGES));
     }
     byTag.forEach(
         (tag, texts) -> {
           Path language = path.child(tag);
           if (!TAG.matcher(tag).matches()) {
             throw new Misplaced(
-                language, "language " + Quote.quoted(tag), "a language tag, as in de or de-AT");
+                language,
+                Sentence.of("error.value")
+                    .with("what", Sentence.of("error.name.language"))
+                    .with("value", Quote.quoted(tag)),
+                Sentence.of("error.language-tag"));
           }
           line(language.child("title"), texts.title());
           line(language.child("rationale"), texts.rationale());
@@ -142,7 +152,10 @@ final class RuleFileReader {
 
   private static void once(Path path, String id, Set<String> taken) {
     if (!taken.add(id)) {
-      throw new Misplaced(path, "rule id " + Quote.quoted(id) + " twice", "each id once");
+      throw new Misplaced(
+          path,
+          Sentence.of("error.id-twice").with("id", Quote.quoted(id)),
+          Sentence.of("error.each-id-once"));
     }
   }
 
@@ -150,8 +163,10 @@ final class RuleFileReader {
     if (!SUBJECT.matcher(subject).matches()) {
       throw new Misplaced(
           path,
-          "subject " + Quote.quoted(subject),
-          "a path of names joined by dots, as in setting.needleJet");
+          Sentence.of("error.value")
+              .with("what", Sentence.of("error.name.subject"))
+              .with("value", Quote.quoted(subject)),
+          Sentence.of("error.subject.allowed"));
     }
   }
 
@@ -160,13 +175,18 @@ final class RuleFileReader {
         !text.isBlank() && text.length() <= LONGEST_TEXT && ONE_LINE.matcher(text).matches();
     if (!good) {
       throw new Misplaced(
-          path, Quote.quoted(text), "one line of 1 to " + LONGEST_TEXT + " characters");
+          path,
+          Sentence.plain(Quote.quoted(text)),
+          Sentence.of("error.one-line.most").with("low", 1).with("high", LONGEST_TEXT));
     }
   }
 
-  static void size(Path path, Collection<?> list, int most, String what) {
+  static void size(Path path, Collection<?> list, int most, String key) {
     if (list.isEmpty() || list.size() > most) {
-      throw new Misplaced(path, list.size() + " " + what, "1 to " + most);
+      throw new Misplaced(
+          path,
+          Sentence.of(key).with("count", list.size()),
+          Sentence.of("error.to").with("low", 1).with("high", most));
     }
   }
 
@@ -191,10 +211,16 @@ final class RuleFileReader {
 
     Condition read(Path path, ConditionForm form, int depth) {
       if (depth > DEEPEST) {
-        throw new Misplaced(path, "condition nested " + depth + " deep", "at most " + DEEPEST);
+        throw new Misplaced(
+            path,
+            Sentence.of("error.nested").with("depth", depth),
+            Sentence.of("error.at-most").with("most", DEEPEST));
       }
       if (++count > MOST_CONDITIONS) {
-        throw new Misplaced(path, "condition " + count + " of one rule", "1 to " + MOST_CONDITIONS);
+        throw new Misplaced(
+            path,
+            Sentence.of("error.condition-number").with("number", count),
+            Sentence.of("error.to").with("low", 1).with("high", MOST_CONDITIONS));
       }
       checkKind(path, form);
       if (form.all().isPresent()) {
@@ -209,7 +235,7 @@ final class RuleFileReader {
     }
 
     private List<Condition> each(Path path, List<ConditionForm> forms, int depth) {
-      size(path, forms, MOST_CONDITIONS, "conditions");
+      size(path, forms, MOST_CONDITIONS, "error.conditions.count");
       List<Condition> each = new ArrayList<>();
       for (int i = 0; i < forms.size(); i++) {
         each.add(read(path.child(i), forms.get(i), depth + 1));
@@ -225,8 +251,9 @@ final class RuleFileReader {
       if (kinds != 1) {
         throw new Misplaced(
             path,
-            "condition with " + (kinds == 0 ? "none" : "several") + " of all, any, not, measure",
-            "one of them");
+            Sentence.of(kinds == 0 ? "error.kinds.none" : "error.kinds.several")
+                .with("kinds", "all, any, not, measure"),
+            Sentence.of("error.one-of-them"));
       }
       boolean more =
           Stream.of(
@@ -239,9 +266,7 @@ final class RuleFileReader {
               .anyMatch(Optional::isPresent);
       if (form.measure().isEmpty() && more) {
         throw new Misplaced(
-            path,
-            "condition of other conditions with more",
-            "take, within, atMost, atLeast, is and oneOf beside measure alone");
+            path, Sentence.of("error.condition.more"), Sentence.of("error.condition.more.allowed"));
       }
     }
 
@@ -259,10 +284,12 @@ final class RuleFileReader {
               .anyMatch(Optional::isPresent);
       if (numeric || form.is().isPresent() == form.oneOf().isPresent()) {
         throw new Misplaced(
-            path, "condition on " + word.name() + ", which is a text", "one of is and oneOf");
+            path,
+            Sentence.of("error.condition.text").with("measure", word.name()),
+            Sentence.of("error.one-of-and"));
       }
       List<String> texts = form.oneOf().orElseGet(() -> List.of(form.is().orElseThrow()));
-      size(path.child("oneOf"), texts, MOST_TEXTS, "texts");
+      size(path.child("oneOf"), texts, MOST_TEXTS, "error.texts.count");
       for (int i = 0; i < texts.size(); i++) {
         line(form.is().isPresent() ? path.child("is") : path.child("oneOf").child(i), texts.get(i));
       }
@@ -274,15 +301,16 @@ final class RuleFileReader {
       if (form.is().isPresent() || form.oneOf().isPresent()) {
         throw new Misplaced(
             path,
-            "condition on " + definition.name() + ", which is a number",
-            "atMost and atLeast");
+            Sentence.of("error.condition.number").with("measure", definition.name()),
+            Sentence.of("error.most-and-least"));
       }
       Source source = source(path, definition, form.take(), form.within());
       List<Condition> bounds = new ArrayList<>();
       form.atMost().ifPresent(t -> bounds.add(bound(path.child("atMost"), source, true, t)));
       form.atLeast().ifPresent(t -> bounds.add(bound(path.child("atLeast"), source, false, t)));
       if (bounds.isEmpty()) {
-        throw new Misplaced(path, "condition without a limit", "atMost, atLeast or both");
+        throw new Misplaced(
+            path, Sentence.of("error.condition.no-limit"), Sentence.of("error.most-least-both"));
       }
       return bounds.size() == 1 ? bounds.get(0) : new Condition.All(List.copyOf(bounds));
     }
@@ -302,7 +330,10 @@ final class RuleFileReader {
     private Limit scaled(Path path, Source source, Threshold.OtherMeasure other) {
       Path named = path.child("measure");
       if (!(definition(named, other.measure()) instanceof MeasureDefinition.Numeric definition)) {
-        throw new Misplaced(named, other.measure() + " is a text", "a measure that is a number");
+        throw new Misplaced(
+            named,
+            Sentence.of("error.measure.text").with("measure", other.measure()),
+            Sentence.of("error.measure-number"));
       }
       source
           .definition()
@@ -312,12 +343,17 @@ final class RuleFileReader {
               allowed -> {
                 throw new Misplaced(
                     named,
-                    source.definition().name() + " held against " + definition.name(),
-                    "a measure of the same quantity: " + allowed);
+                    Sentence.of("error.held-against")
+                        .with("measure", source.definition().name())
+                        .with("other", definition.name()),
+                    Sentence.of("error.same-quantity").with("allowed", allowed));
               });
       double times = other.times().orElse(1.0);
       if (!(times > 0 && times <= GREATEST_FACTOR)) {
-        throw new Misplaced(path.child("times"), "factor", "more than 0 and at most 1000");
+        throw new Misplaced(
+            path.child("times"),
+            Sentence.of("error.name.factor"),
+            Sentence.of("error.more-than-at-most").with("low", 0).with("most", 1000));
       }
       return new Condition.Scaled(source(path, definition, other.take(), other.within()), times);
     }
@@ -330,15 +366,15 @@ final class RuleFileReader {
       if (definition instanceof MeasureDefinition.Swept && take.isEmpty()) {
         throw new Misplaced(
             path.child("take"),
-            definition.name() + " has a number at each throttle opening",
-            String.join(", ", Enums.names(Take.class)));
+            Sentence.of("error.swept").with("measure", definition.name()),
+            Sentence.plain(String.join(", ", Enums.names(Take.class))));
       }
       if (definition instanceof MeasureDefinition.Plain
           && (take.isPresent() || within.isPresent())) {
         throw new Misplaced(
             path,
-            "take or within on " + definition.name() + ", which is one number",
-            "neither of them");
+            Sentence.of("error.plain").with("measure", definition.name()),
+            Sentence.of("error.neither"));
       }
       within
           .filter(inner -> !(band.contains(inner.from()) && band.contains(inner.to())))
@@ -346,8 +382,8 @@ final class RuleFileReader {
               inner -> {
                 throw new Misplaced(
                     path.child("within"),
-                    "band beyond the rule's own, which is all that it sees",
-                    "from " + band.from() + " to " + band.to());
+                    Sentence.of("error.band-beyond"),
+                    Sentence.of("error.from-to").with("low", band.from()).with("high", band.to()));
               });
       return new Source(definition, take.orElse(Take.HIGHEST), within.orElse(ThrottleBand.WHOLE));
     }
@@ -358,11 +394,15 @@ final class RuleFileReader {
               () ->
                   new Misplaced(
                       path,
-                      "unknown measure "
-                          + Quote.quoted(name)
-                          + Nearest.hint(name, MeasureDefinitions.names()),
-                      "the measures of the schema, such as "
-                          + String.join(", ", Nearest.of(name, MeasureDefinitions.names(), 4))));
+                      Nearest.unknown(
+                          "error.unknown-measure",
+                          "error.unknown-measure.near",
+                          name,
+                          MeasureDefinitions.names()),
+                      Sentence.of("error.schema-measures")
+                          .with(
+                              "names",
+                              String.join(", ", Nearest.of(name, MeasureDefinitions.names(), 4)))));
     }
   }
 }

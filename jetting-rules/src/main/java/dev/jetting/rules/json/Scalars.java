@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonSerializer;
 import com.fasterxml.jackson.databind.SerializerProvider;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.List;
@@ -98,7 +100,8 @@ final class Scalars {
     public void serialize(Double value, JsonGenerator out, SerializerProvider provider)
         throws IOException {
       if (!Double.isFinite(value)) {
-        throw new IllegalArgumentException("number " + value + ": allowed a finite number");
+        throw InvalidValueException.of(
+            Sentence.of("error.name.number"), value, Sentence.of("error.finite"));
       }
       out.writeNumber(value);
     }

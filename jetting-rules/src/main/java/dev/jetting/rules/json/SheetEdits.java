@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.Map;
 import java.util.Objects;
 
@@ -41,8 +43,10 @@ public final class SheetEdits {
     try {
       return MAPPER.readTree(json);
     } catch (JsonProcessingException e) {
-      throw new IllegalArgumentException(
-          "value at " + Quote.quoted(where) + ": allowed a JSON value", e);
+      throw InvalidValueException.worded(
+              Sentence.of("error.value-at").with("value", Quote.quoted(where)),
+              Sentence.of("error.json-value"))
+          .causedBy(e);
     }
   }
 
@@ -55,8 +59,10 @@ public final class SheetEdits {
     } else if (holder instanceof ArrayNode array && array.has(pointer.last().getMatchingIndex())) {
       array.set(pointer.last().getMatchingIndex(), value);
     } else {
-      throw new IllegalArgumentException(
-          "pointer " + Quote.quoted(text) + ": allowed one to a field of the sheet or an element");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.pointer"),
+          Quote.quoted(text),
+          Sentence.of("error.pointer.field"));
     }
   }
 
@@ -64,8 +70,11 @@ public final class SheetEdits {
     try {
       return JsonPointer.compile(text);
     } catch (IllegalArgumentException e) {
-      throw new IllegalArgumentException(
-          "pointer " + Quote.quoted(text) + ": allowed one as in /setting/mainJet", e);
+      throw InvalidValueException.of(
+              Sentence.of("error.name.pointer"),
+              Quote.quoted(text),
+              Sentence.of("error.pointer.such-as").with("sample", "/setting/mainJet"))
+          .causedBy(e);
     }
   }
 

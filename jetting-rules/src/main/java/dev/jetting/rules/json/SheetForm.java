@@ -9,6 +9,8 @@ import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Provenance;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.TemperatureDifference;
 import java.util.EnumSet;
 import java.util.List;
@@ -63,8 +65,14 @@ record SheetForm(
     Set<MachineValue> seen = EnumSet.noneOf(MachineValue.class);
     for (MachineValue value : typical) {
       if (!seen.add(value)) {
-        throw new IllegalArgumentException(
-            "typical value " + Enums.name(value) + " twice: allowed each once");
+        throw InvalidValueException.worded(
+            Sentence.of("error.twice")
+                .with(
+                    "what",
+                    Sentence.of("error.value")
+                        .with("what", Sentence.of("error.name.typical"))
+                        .with("value", Enums.name(value))),
+            Sentence.of("error.each-once"));
       }
     }
   }

@@ -1,5 +1,7 @@
 package dev.jetting.rules.json;
 
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -21,8 +23,9 @@ record Template(String text) {
   Template {
     long count = PLACEHOLDER.matcher(text).results().count();
     if (count > MOST_PLACEHOLDERS) {
-      throw new IllegalArgumentException(
-          count + " placeholders: allowed at most " + MOST_PLACEHOLDERS);
+      throw InvalidValueException.worded(
+          Sentence.of("error.placeholders.count").with("count", count),
+          Sentence.of("error.at-most").with("most", MOST_PLACEHOLDERS));
     }
     PLACEHOLDER
         .matcher(text)
@@ -34,12 +37,16 @@ record Template(String text) {
 
   private static void refuse(String placeholder) {
     String name = placeholder.replaceAll("[{}]", "");
-    throw new IllegalArgumentException(
-        "placeholder "
-            + Quote.quoted(placeholder)
-            + Nearest.hint(name, NAMES)
-            + ": allowed {"
-            + String.join("}, {", NAMES)
-            + "} and no other braces");
+    String value = Quote.quoted(placeholder);
+    Sentence problem =
+        Nearest.meant(name, NAMES)
+            .map(
+                near ->
+                    Sentence.of("error.name.placeholder.near")
+                        .with("value", value)
+                        .with("near", '"' + near + '"'))
+            .orElseGet(() -> Sentence.value(Sentence.of("error.name.placeholder"), value));
+    throw InvalidValueException.worded(
+        problem, Sentence.of("error.braces").with("names", "{" + String.join("}, {", NAMES) + "}"));
   }
 }

@@ -19,6 +19,7 @@ import dev.jetting.rules.tuning.PlugColour;
 import dev.jetting.rules.tuning.Symptom;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -61,8 +62,8 @@ record TunerForm(
           return form;
         }
       }
-      throw new IllegalArgumentException(
-          "limits of a class of the caller's own: allowed in JSON those of MixtureLimits.margins()");
+      throw InvalidValueException.worded(
+          Sentence.of("error.limits-class"), Sentence.of("error.limits-class.allowed"));
     }
 
     MixtureLimits limits() {
@@ -233,7 +234,7 @@ record TunerForm(
     EditionForm given = EditionForm.of(rules.edition());
     if (!given.equals(rulebook)) {
       throw InvalidValueException.at(
-          "tuner.rulebook", Quote.quoted(rulebook.toString()), given.toString());
+          "tuner.rulebook", Quote.quoted(rulebook.toString()), Sentence.plain(given.toString()));
     }
     CustomarySteps sizes = CustomarySteps.assumed();
     for (SizeForm step : steps) {

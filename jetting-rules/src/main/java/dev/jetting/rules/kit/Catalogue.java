@@ -4,7 +4,9 @@ import com.google.common.collect.ImmutableMap;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.rules.ranges.SizeRanges;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Uncertain;
 import java.util.HashSet;
 import java.util.List;
@@ -45,21 +47,25 @@ public final class Catalogue {
       List<Part> parts,
       List<Machine> machines,
       List<Market> markets) {
-    Checks.lineOrNothing("title", "title of a catalogue", title, LONGEST_TITLE);
+    Checks.lineOrNothing(
+        "title", () -> Sentence.of("error.name.title-of-a-catalogue"), title, LONGEST_TITLE);
     this.title = title;
-    this.families = byId("family", families, Family::id);
-    this.series = byId("series", series, PartSeries::id);
-    this.parts = byId("part", parts, Part::id);
-    this.machines = byId("machine", machines, Machine::id);
-    this.markets = byId("market", markets, Market::id);
+    this.families = byId("error.name.thing.family", families, Family::id);
+    this.series = byId("error.name.thing.series", series, PartSeries::id);
+    this.parts = byId("error.name.thing.part", parts, Part::id);
+    this.machines = byId("error.name.thing.machine", machines, Machine::id);
+    this.markets = byId("error.name.thing.market", markets, Market::id);
     for (Family family : families) {
-      family.takes().forEach(id -> known(id, "family", family.id()));
+      family.takes().forEach(id -> known(id, "error.name.thing.family", family.id()));
     }
     ImmutableMap.Builder<String, Uncertain<JetBore>> found = ImmutableMap.builder();
     for (int i = 0; i < parts.size(); i++) {
       Part part = parts.get(i);
       bore(part).ifPresent(bore -> found.put(part.id(), bore));
-      PartRanges.check("parts[" + i + "].", known(part.series(), "part", part.id()), part.shape());
+      PartRanges.check(
+          "parts[" + i + "].",
+          known(part.series(), "error.name.thing.part", part.id()),
+          part.shape());
     }
     checkRanges(families, machines, markets);
     this.bores = found.buildOrThrow();
@@ -84,13 +90,16 @@ public final class Catalogue {
   }
 
   private static <T> ImmutableMap<String, T> byId(
-      String what, List<T> things, Function<T, String> id) {
+      String key, List<T> things, Function<T, String> id) {
     Set<String> taken = new HashSet<>();
     ImmutableMap.Builder<String, T> map = ImmutableMap.builder();
     for (T thing : things) {
       if (!taken.add(id.apply(thing))) {
-        throw new IllegalArgumentException(
-            what + " " + id.apply(thing) + " twice in the catalogue: allowed once");
+        throw InvalidValueException.worded(
+            Sentence.of("error.twice-in-catalogue")
+                .with("what", Sentence.of(key))
+                .with("id", id.apply(thing)),
+            Sentence.of("error.once"));
       }
       map.put(id.apply(thing), thing);
     }
@@ -100,33 +109,31 @@ public final class Catalogue {
   private PartSeries known(String id, String owner, String ownersId) {
     PartSeries found = series.get(id);
     if (found == null) {
-      throw new IllegalArgumentException(
-          "series "
-              + id
-              + " of "
-              + owner
-              + " "
-              + ownersId
-              + " is not in the catalogue: allowed a series that is");
+      throw InvalidValueException.worded(
+          Sentence.of("error.series-unknown")
+              .with("series", id)
+              .with("what", Sentence.of(owner))
+              .with("id", ownersId),
+          Sentence.of("error.series-known"));
     }
     return found;
   }
 
+  private static Sentence kind(SeriesKind kind) {
+    return Sentence.name(kind.name().toLowerCase(Locale.ROOT).replace('_', ' '));
+  }
+
   /** Checks a part against its series; the bore if it is a jet. */
   private Optional<Uncertain<JetBore>> bore(Part part) {
-    PartSeries its = known(part.series(), "part", part.id());
+    PartSeries its = known(part.series(), "error.name.thing.part", part.id());
     boolean byFlow = its.bench().isPresent();
     boolean suits =
         part.shape().suits(its.kind()) && part.shape() instanceof PartShape.JetByFlow == byFlow;
     if (!suits) {
-      throw new IllegalArgumentException(
-          "part "
-              + part.id()
-              + " of series "
-              + its.id()
-              + ": allowed a "
-              + its.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ')
-              + (byFlow ? " numbered by flow" : " not numbered by flow"));
+      throw InvalidValueException.worded(
+          Sentence.of("error.name.part-of-series").with("id", part.id()).with("series", its.id()),
+          Sentence.of(byFlow ? "error.by-flow" : "error.not-by-flow")
+              .with("what", kind(its.kind())));
     }
     if (part.shape() instanceof PartShape.JetByFlow jet) {
       return its.bench().map(bench -> bench.boreOf(jet.flow()));
@@ -256,7 +263,7 @@ public final class Catalogue {
    * @throws IllegalArgumentException if its series is not in this catalogue
    */
   public SeriesKind kind(Part part) {
-    return known(part.series(), "part", part.id()).kind();
+    return known(part.series(), "error.name.thing.part", part.id()).kind();
   }
 
   /**
@@ -310,8 +317,9 @@ public final class Catalogue {
   private Uncertain<JetBore> jet(Part part) {
     Uncertain<JetBore> bore = bores.get(part.id());
     if (bore == null) {
-      throw new IllegalArgumentException(
-          "part " + part.id() + ": allowed a jet of the catalogue " + title);
+      throw InvalidValueException.worded(
+          Sentence.of("error.name.part").with("id", part.id()),
+          Sentence.of("error.jet-of-catalogue").with("title", title));
     }
     return bore;
   }

@@ -8,7 +8,9 @@ import dev.jetting.rules.search.Choices;
 import dev.jetting.rules.search.NeedlePosition;
 import dev.jetting.rules.search.PartKind;
 import dev.jetting.units.Cutaway;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Sentence;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -77,8 +79,9 @@ public final class CatalogueChoices {
       Catalogue catalogue, Family family, Set<String> owned, List<ScrewTurns> screws) {
     for (String id : owned) {
       if (catalogue.part(id).isEmpty()) {
-        throw new IllegalArgumentException(
-            "owned part " + id + ": allowed a part of the catalogue " + catalogue.title());
+        throw InvalidValueException.worded(
+            Sentence.of("error.name.owned-part").with("id", id),
+            Sentence.of("error.part-of-catalogue").with("title", catalogue.title()));
       }
     }
     List<Part> fitting =
@@ -224,13 +227,11 @@ public final class CatalogueChoices {
     return part(kind, setting)
         .orElseThrow(
             () ->
-                new IllegalArgumentException(
-                    kind.name().toLowerCase(Locale.ROOT).replace('_', ' ')
-                        + " "
-                        + name
-                        + " of the setting: allowed a part of the catalogue "
-                        + catalogue.title()
-                        + " that fits"));
+                InvalidValueException.worded(
+                    Sentence.of("error.of-setting")
+                        .with("what", kind.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                        .with("id", name),
+                    Sentence.of("error.fitting-part").with("title", catalogue.title())));
   }
 
   /** Whether nothing of a kind is left to choose from, so that no setting can be made. */

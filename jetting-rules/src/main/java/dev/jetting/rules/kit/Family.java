@@ -2,6 +2,8 @@ package dev.jetting.rules.kit;
 
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Carburettor;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -34,15 +36,23 @@ public record Family(String id, String description, Carburettor carburettor, Lis
   public Family {
     Checks.id("family", id);
     Checks.lineOrNothing(
-        "description", "description of family " + id, description, Catalogue.LONGEST_TITLE);
+        "description",
+        () -> Sentence.of("error.name.description").with("thing", "family " + id),
+        description,
+        Catalogue.LONGEST_TITLE);
     Objects.requireNonNull(carburettor, "carburettor");
     takes = List.copyOf(takes);
-    Checks.atMost("takes", "series of family " + id, takes.size(), MOST_SERIES);
+    Checks.atMost(
+        "takes",
+        () -> Sentence.of("error.name.series-of-family").with("id", id),
+        takes.size(),
+        MOST_SERIES);
     Checks.ids("takes", i -> "series " + (i + 1) + " of family " + id, takes);
     for (int i = 0; i < takes.size(); i++) {
       if (takes.indexOf(takes.get(i)) < i) {
-        throw new IllegalArgumentException(
-            "series " + takes.get(i) + " of family " + id + " twice: allowed once");
+        throw InvalidValueException.worded(
+            Sentence.of("error.series-twice").with("series", takes.get(i)).with("id", id),
+            Sentence.of("error.once"));
       }
     }
   }

@@ -1,6 +1,8 @@
 package dev.jetting.rules.kit;
 
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -42,18 +44,29 @@ public record Kit(
   public Kit {
     Checks.id("kit", id);
     Checks.lineOrNothing(
-        "description", "description of kit " + id, description, Catalogue.LONGEST_TITLE);
+        "description",
+        () -> Sentence.of("error.name.description").with("thing", "kit " + id),
+        description,
+        Catalogue.LONGEST_TITLE);
     Checks.id("family", "family of kit " + id, family);
     parts = List.copyOf(parts);
-    Checks.atMost("parts", "parts of kit " + id, parts.size(), MOST_PARTS);
     Checks.atMost(
-        "recommendations", "recommendations of kit " + id, recommendations.size(), MOST_MACHINES);
+        "parts",
+        () -> Sentence.of("error.name.parts-of-kit").with("id", id),
+        parts.size(),
+        MOST_PARTS);
+    Checks.atMost(
+        "recommendations",
+        () -> Sentence.of("error.name.recommendations-of-kit").with("id", id),
+        recommendations.size(),
+        MOST_MACHINES);
     Checks.ids("parts", i -> "part " + (i + 1) + " of kit " + id, parts);
     Checks.id("market", "market of kit " + id, market);
     recommendations = List.copyOf(recommendations);
     if (recommendations.isEmpty()) {
-      throw new IllegalArgumentException(
-          "recommendations of kit " + id + ": allowed at least one machine");
+      throw InvalidValueException.worded(
+          Sentence.of("error.name.recommendations-of-kit").with("id", id),
+          Sentence.of("error.at-least-one-machine"));
     }
   }
 

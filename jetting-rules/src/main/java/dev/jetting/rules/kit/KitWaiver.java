@@ -6,6 +6,8 @@ import dev.jetting.rules.Measure;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.Waiver;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
@@ -72,8 +74,10 @@ public record KitWaiver(
   public KitWaiver {
     Checks.id("kit", "kit", kit);
     Checks.id("machine", "machine", machine);
-    Checks.line("ruleId", "rule id of a waiver", ruleId, LONGEST_SUBJECT);
-    Checks.line("subject", "subject of a waiver", subject, LONGEST_SUBJECT);
+    Checks.line(
+        "ruleId", () -> Sentence.of("error.name.rule-id-of-a-waiver"), ruleId, LONGEST_SUBJECT);
+    Checks.line(
+        "subject", () -> Sentence.of("error.name.subject-of-a-waiver"), subject, LONGEST_SUBJECT);
     Objects.requireNonNull(measured, "measured");
     Objects.requireNonNull(band, "band");
     Waiver checked = new Waiver(ruleId, subject, author, reason, expires, Optional.empty());
@@ -97,12 +101,9 @@ public record KitWaiver(
         validation.findings().contains(finding)
             && KitFindings.isCoverageOf(finding, result.machine());
     if (!onMachine && !coverage) {
-      throw new IllegalArgumentException(
-          "finding of rule "
-              + finding.ruleId()
-              + ": allowed one on machine "
-              + result.machine()
-              + ", or kit-coverage of it");
+      throw InvalidValueException.worded(
+          Sentence.of("error.waiver-finding").with("id", finding.ruleId()),
+          Sentence.of("error.waiver-finding.machine").with("machine", result.machine()));
     }
     return new Draft(
         validation.kit(),

@@ -5,6 +5,8 @@ import dev.jetting.core.checks.Checks;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -36,10 +38,15 @@ public record Market(String id, Air air, List<Fuel> fuels, Riding riding) {
     Checks.id("market", id);
     Objects.requireNonNull(air, "air");
     fuels = List.copyOf(fuels);
-    Checks.atMost("fuels", "fuels of market " + id, fuels.size(), MOST_FUELS);
+    Checks.atMost(
+        "fuels",
+        () -> Sentence.of("error.name.fuels-of-market").with("id", id),
+        fuels.size(),
+        MOST_FUELS);
     Objects.requireNonNull(riding, "riding");
     if (fuels.isEmpty()) {
-      throw new IllegalArgumentException("market " + id + " without fuel: allowed at least one");
+      throw InvalidValueException.worded(
+          Sentence.of("error.market-fuel").with("id", id), Sentence.of("error.at-least-one"));
     }
     for (Fuel fuel : fuels) {
       Riding.checkFuel("an ordinary day of market " + id, air, fuel, Setup.ASSUMED_FUEL_WARMER_BY);

@@ -1,6 +1,8 @@
 package dev.jetting.rules.kit;
 
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.math.BigDecimal;
 import java.util.Objects;
 import java.util.Optional;
@@ -40,12 +42,16 @@ public record Part(
   public Part {
     Checks.id("part", id);
     Checks.lineOrNothing(
-        "description", "description of part " + id, description, Catalogue.LONGEST_TITLE);
+        "description",
+        () -> Sentence.of("error.name.description").with("thing", "part " + id),
+        description,
+        Catalogue.LONGEST_TITLE);
     Checks.id("series", "series of part " + id, series);
     Objects.requireNonNull(shape, "shape");
     if (shape instanceof PartShape.NeedleShape rod && !rod.needle().id().equals(id)) {
-      throw new IllegalArgumentException(
-          "id of needle " + rod.needle().id() + ": allowed that of the part, " + id);
+      throw InvalidValueException.worded(
+          Sentence.of("error.name.id-of-needle").with("id", rod.needle().id()),
+          Sentence.of("error.id-of-part").with("id", id));
     }
     String partId = id;
     price = price.map(amount -> checked(partId, amount));
@@ -54,8 +60,10 @@ public record Part(
   private static BigDecimal checked(String id, BigDecimal price) {
     BigDecimal plain = price.stripTrailingZeros();
     if (plain.signum() < 0 || plain.compareTo(MOST) > 0 || plain.scale() > DECIMALS) {
-      throw new IllegalArgumentException(
-          "price of part " + id + " " + plain + ": allowed 0 to 1000000, at most 4 decimals");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.price-of-part").with("id", id),
+          plain,
+          Sentence.of("error.price.allowed").with("low", 0).with("high", 1000000).with("count", 4));
     }
     return plain.setScale(Math.max(0, plain.scale()));
   }

@@ -3,6 +3,7 @@ package dev.jetting.rules.kit;
 import dev.jetting.rules.ranges.SizeRanges;
 import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.Sentence;
 
 /** What the sizes of a catalogue's parts may be: what an assessment can compute with. */
 final class PartRanges {
@@ -46,7 +47,10 @@ final class PartRanges {
       check.run();
     } catch (InvalidValueException e) {
       throw InvalidValueException.at(
-          field, jet.flow() + ", a bore of " + e.value(), "a bore of " + e.allowed());
+          field,
+          Sentence.of("error.flow-bore").with("flow", jet.flow()).with("size", e.value()),
+          Sentence.of("error.bore-of")
+              .with("allowed", e.withoutField().part("allowed").orElseThrow()));
     }
   }
 }

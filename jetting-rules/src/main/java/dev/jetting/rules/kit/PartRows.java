@@ -8,10 +8,12 @@ import dev.jetting.core.parts.Taper;
 import dev.jetting.units.Area;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.Diameter;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.JetFlow;
 import dev.jetting.units.Length;
 import dev.jetting.units.ScrewKind;
+import dev.jetting.units.Sentence;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -95,9 +97,9 @@ public final class PartRows {
     if (of == null) {
       throw row.refused(
           "series",
-          Row.quoted(row.required("series"))
-              + ": allowed one of "
-              + String.join(", ", series.keySet()));
+          Sentence.refused(
+              Sentence.plain(Row.quoted(row.required("series"))),
+              Sentence.of("error.one-of").with("names", String.join(", ", series.keySet()))));
     }
     List<String> own = columns(of);
     COLUMNS.stream()
@@ -108,11 +110,11 @@ public final class PartRows {
             column -> {
               throw row.refused(
                   column,
-                  Row.quoted(row.required(column))
-                      + " for a part of series "
-                      + of.id()
-                      + ": allowed in "
-                      + String.join(", ", own));
+                  Sentence.refused(
+                      Sentence.of("error.column-for")
+                          .with("value", Row.quoted(row.required(column)))
+                          .with("series", of.id()),
+                      Sentence.of("error.cell-in").with("columns", String.join(", ", own))));
             });
     PartShape shape = shape(row, id, of);
     row.inRange(() -> PartRanges.check("", of, shape));
@@ -180,8 +182,10 @@ public final class PartRows {
   private static Taper taper(String text) {
     int at = text.lastIndexOf(' ');
     if (at < 0) {
-      throw new IllegalArgumentException(
-          "taper " + Row.quoted(text) + ": allowed start and rate, such as 3.6 mm 0.028");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.taper"),
+          Row.quoted(text),
+          Sentence.of("error.start-and-rate").with("sample", "3.6 mm 0.028"));
     }
     return new Taper(Length.parse(text.substring(0, at)), number(text.substring(at + 1)));
   }
@@ -195,19 +199,22 @@ public final class PartRows {
   }
 
   private static BigDecimal price(String text) {
-    return decimal(text, "price");
+    return decimal(text, "error.name.price");
   }
 
   private static double number(String text) {
-    return decimal(text, "number").doubleValue();
+    return decimal(text, "error.name.number").doubleValue();
   }
 
-  private static BigDecimal decimal(String text, String what) {
+  private static BigDecimal decimal(String text, String key) {
     try {
       return new BigDecimal(Objects.requireNonNull(text));
     } catch (NumberFormatException e) {
-      throw new IllegalArgumentException(
-          what + " " + Row.quoted(text) + ": allowed a decimal number, such as 2.5", e);
+      throw InvalidValueException.of(
+              Sentence.of(key),
+              Row.quoted(text),
+              Sentence.of("error.decimal-such-as").with("sample", "2.5"))
+          .causedBy(e);
     }
   }
 }

@@ -1,7 +1,9 @@
 package dev.jetting.rules.kit;
 
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetCalibration;
+import dev.jetting.units.Sentence;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -32,11 +34,15 @@ public record PartSeries(
   public PartSeries {
     Checks.id("series", id);
     Checks.lineOrNothing(
-        "description", "description of series " + id, description, Catalogue.LONGEST_TITLE);
+        "description",
+        () -> Sentence.of("error.name.description").with("thing", "series " + id),
+        description,
+        Catalogue.LONGEST_TITLE);
     boolean jets = kind == SeriesKind.PILOT_JET || kind == SeriesKind.MAIN_JET;
     if (bench.isPresent() && !jets) {
-      throw new IllegalArgumentException(
-          "bench of series " + id + " of kind " + kind + ": allowed for jets only");
+      throw InvalidValueException.worded(
+          Sentence.of("error.bench-of-series").with("id", id).with("kind", kind),
+          Sentence.of("error.for-jets"));
     }
   }
 

@@ -5,9 +5,11 @@ import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.units.Area;
 import dev.jetting.units.Cutaway;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.JetFlow;
 import dev.jetting.units.ScrewKind;
+import dev.jetting.units.Sentence;
 import java.util.Objects;
 
 /** What the mixture model has to know of a part. */
@@ -143,8 +145,10 @@ public sealed interface PartShape {
     public PilotScrew {
       Objects.requireNonNull(kind, "kind");
       if (areaPerTurn.squareMillimetres() <= 0) {
-        throw new IllegalArgumentException(
-            "area per turn " + areaPerTurn + ": allowed more than 0 mm²");
+        throw InvalidValueException.of(
+            Sentence.of("error.name.area-per-screw-turn"),
+            areaPerTurn,
+            Sentence.of("error.more-than").with("low", new Sentence.Amount(0, "mm²")));
       }
     }
 

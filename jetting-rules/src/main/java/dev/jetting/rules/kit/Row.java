@@ -3,6 +3,8 @@ package dev.jetting.rules.kit;
 import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.OneLine;
 import dev.jetting.units.QuantityException;
+import dev.jetting.units.Refusal;
+import dev.jetting.units.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +21,6 @@ final class Row {
 
   private static final Pattern SEPARATOR = Pattern.compile("\\s*;\\s*");
   private static final int LONGEST = 60;
-  private static final int LONGEST_PROBLEM = 800;
 
   private final long line;
   private final Map<String, String> cells;
@@ -30,7 +31,10 @@ final class Row {
     Set<String> unknown = new TreeSet<>(cells.keySet());
     columns.forEach(unknown::remove);
     for (String column : unknown) {
-      throw refused(shown(column), "unknown column: allowed " + String.join(", ", columns));
+      throw refused(
+          shown(column),
+          Sentence.refused(
+              Sentence.of("error.unknown-column"), Sentence.plain(String.join(", ", columns))));
     }
   }
 
@@ -39,7 +43,12 @@ final class Row {
   }
 
   String required(String column) {
-    return text(column).orElseThrow(() -> refused(column, "missing: allowed a text"));
+    return text(column)
+        .orElseThrow(
+            () ->
+                refused(
+                    column,
+                    Sentence.refused(Sentence.of("error.missing"), Sentence.of("error.text"))));
   }
 
   /**
@@ -72,7 +81,9 @@ final class Row {
       }
       names.add(name);
     }
-    throw refused(column, quoted(text) + ": allowed " + String.join(", ", names));
+    throw refused(
+        column,
+        Sentence.refused(Sentence.plain(quoted(text)), Sentence.plain(String.join(", ", names))));
   }
 
   int whole(String column) {
@@ -80,7 +91,8 @@ final class Row {
     try {
       return Integer.parseInt(text);
     } catch (NumberFormatException e) {
-      throw refused(column, quoted(text) + ": allowed a whole number");
+      throw refused(
+          column, Sentence.refused(Sentence.plain(quoted(text)), Sentence.of("error.whole")));
     }
   }
 
@@ -92,9 +104,9 @@ final class Row {
       throw e;
     } catch (InvalidValueException e) {
       String at = e.field().replaceFirst("[.\\[].*", "");
-      throw refused(cells.containsKey(at) ? at : column, String.valueOf(e.getMessage()));
+      throw refused(cells.containsKey(at) ? at : column, e.sentence());
     } catch (IllegalArgumentException e) {
-      throw refused(column, String.valueOf(e.getMessage()));
+      throw refused(column, Refusal.of(e));
     }
   }
 
@@ -104,15 +116,14 @@ final class Row {
       check.run();
     } catch (InvalidValueException e) {
       String column = e.field().substring(e.field().lastIndexOf('.') + 1);
-      throw refused(column, e.value() + ": allowed " + e.allowed());
+      throw refused(column, e.withoutField());
     } catch (QuantityException e) { // of a flow, the only size that has to be converted
-      throw refused("flow", String.valueOf(e.getMessage()));
+      throw refused("flow", e.sentence());
     }
   }
 
-  RowException refused(String column, String problem) {
-    return new RowException(
-        line, column, text(column).orElse(""), OneLine.shown(problem, LONGEST_PROBLEM));
+  RowException refused(String column, Sentence problem) {
+    return new RowException(line, column, text(column).orElse(""), problem);
   }
 
   static String quoted(String text) {

@@ -1,12 +1,15 @@
 package dev.jetting.rules.kit;
 
+import dev.jetting.units.Refusal;
+import dev.jetting.units.Sentence;
 import java.io.Serial;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A row of a list that is no part or no kit. It has the line, the column, what stands there, and
  * what is allowed. The message is one line for people; programs read the accessors.
  */
-public final class RowException extends IllegalArgumentException {
+public final class RowException extends IllegalArgumentException implements Refusal {
 
   @Serial private static final long serialVersionUID = 1L;
 
@@ -14,11 +17,32 @@ public final class RowException extends IllegalArgumentException {
   private final String column;
   private final String value;
 
-  RowException(long line, String column, String value, String problem) {
-    super("line " + line + ", column " + column + ": " + problem);
+  /** Not written with the exception, whose line is. */
+  private final transient @Nullable Sentence sentence;
+
+  RowException(long line, String column, String value, Sentence problem) {
+    this(
+        Sentence.of("error.at-row")
+            .with("line", line)
+            .with("column", column)
+            .with("problem", problem),
+        line,
+        column,
+        value);
+  }
+
+  private RowException(Sentence sentence, long line, String column, String value) {
+    super(sentence.toString());
+    this.sentence = sentence;
     this.line = line;
     this.column = column;
     this.value = value;
+  }
+
+  /** {@return line and column, what is wrong there, and what is allowed} */
+  @Override
+  public Sentence sentence() {
+    return sentence == null ? Sentence.plain(String.valueOf(getMessage())) : sentence;
   }
 
   /** {@return the line, as the caller counted it} */

@@ -25,6 +25,7 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.Length;
 import dev.jetting.units.Quantity;
 import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.number.Decimals;
 
@@ -66,7 +67,8 @@ public final class SizeRanges {
   }
 
   private static InvalidValueException refused(String at, Object value, Object least, Object most) {
-    return InvalidValueException.at(at, value.toString(), least + " to " + most);
+    return InvalidValueException.at(
+        at, value.toString(), Sentence.of("error.to").with("low", least).with("high", most));
   }
 
   /**

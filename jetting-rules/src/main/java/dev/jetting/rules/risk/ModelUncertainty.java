@@ -12,7 +12,8 @@ import dev.jetting.core.mixture.SizeSensitivities;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.typical.MachineValue;
 import dev.jetting.core.typical.WrongGuess;
-import dev.jetting.units.number.Decimals;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.Collection;
 import java.util.EnumSet;
 import java.util.Map;
@@ -203,8 +204,10 @@ public record ModelUncertainty(
 
   private static void check(String jet, double uncertainty) {
     if (!(uncertainty >= 0 && uncertainty <= MOST_UNCERTAINTY)) {
-      throw new IllegalArgumentException(
-          "uncertainty of the " + jet + " jet's bore " + uncertainty + " mm: allowed 0 to 9 mm");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.jet-uncertainty").with("jet", jet),
+          uncertainty + " mm",
+          Sentence.of("error.to").with("low", 0).with("high", new Sentence.Amount(9, "mm")));
     }
   }
 
@@ -280,14 +283,10 @@ public record ModelUncertainty(
 
   private static void check(String what, Coefficient c, double least, double most) {
     if (!(c.value() >= least && c.value() <= most)) {
-      throw new IllegalArgumentException(
-          what
-              + " "
-              + c
-              + ": allowed "
-              + Decimals.shortest(least)
-              + " to "
-              + Decimals.shortest(most));
+      throw InvalidValueException.of(
+          Sentence.name(what),
+          c.toString(),
+          Sentence.of("error.to").with("low", least).with("high", most));
     }
   }
 

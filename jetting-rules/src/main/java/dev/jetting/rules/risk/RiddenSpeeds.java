@@ -4,6 +4,8 @@ import com.google.common.collect.ImmutableMap;
 import dev.jetting.core.engine.LoadLine;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.number.Decimals;
 import java.util.Map;
@@ -39,8 +41,10 @@ public record RiddenSpeeds(double uphillLoad) {
   public RiddenSpeeds {
     if (!(uphillLoad >= 1 && uphillLoad <= 10)) {
       String shown = Double.isFinite(uphillLoad) ? Decimals.shortest(uphillLoad) : "not finite";
-      throw new IllegalArgumentException(
-          "load uphill by that of the level road " + shown + ": allowed 1 to 10");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.load-uphill"),
+          shown,
+          Sentence.of("error.to").with("low", 1).with("high", 10));
     }
   }
 

@@ -3,7 +3,9 @@ package dev.jetting.rules.risk;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.fuel.Fuel;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Probability;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.number.Decimals;
@@ -52,16 +54,16 @@ public record Riding(
     Objects.requireNonNull(hottest, "hottest");
     Objects.requireNonNull(speeds, "speeds");
     if (acceptedRisk.value() <= 0 || acceptedRisk.value() > 0.5) {
-      throw new IllegalArgumentException(
-          "accepted risk " + acceptedRisk + ": allowed more than 0 and at most 0.5");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.accepted-risk"),
+          acceptedRisk,
+          Sentence.of("error.more-than-at-most").with("low", 0).with("most", 0.5));
     }
     if (coldest.density().isLessThan(hottest.density())) {
-      throw new IllegalArgumentException(
-          "air of the coldest day "
-              + density(coldest)
-              + ": allowed at least as dense as on the hottest day, "
-              + density(hottest)
-              + "; are the two days swapped?");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.coldest-air"),
+          density(coldest),
+          Sentence.of("error.denser.swapped").with("density", density(hottest)));
     }
   }
 
@@ -103,12 +105,10 @@ public record Riding(
   public static void checkFuel(String when, Air air, Fuel fuel, TemperatureDifference warmerBy) {
     Temperature chamber = air.temperature().plus(warmerBy);
     if (!fuel.isKnownAt(chamber)) {
-      throw new IllegalArgumentException(
-          "temperature of the fuel on "
-              + when
-              + " "
-              + Decimals.shortest(chamber.celsius())
-              + " °C: allowed -40 °C to 80 °C, where density and viscosity of this fuel are known");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.fuel-on").with("day", when),
+          Decimals.shortest(chamber.celsius()) + " °C",
+          Sentence.of("error.fuel-known"));
     }
   }
 

@@ -2,6 +2,8 @@ package dev.jetting.rules.risk;
 
 import com.google.common.collect.Comparators;
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,8 +38,9 @@ public record RidingProfile(List<Point> points) {
     public Point {
       Objects.requireNonNull(throttle, "throttle");
       if (!(weight >= 0 && weight <= 1000)) {
-        throw new IllegalArgumentException(
-            "weight " + weight + " of the riding profile at " + throttle + ": allowed 0 to 1000");
+        throw InvalidValueException.worded(
+            Sentence.of("error.weight").with("weight", weight).with("throttle", throttle),
+            Sentence.of("error.to").with("low", 0).with("high", 1000));
       }
       weight += 0.0; // −0.0 becomes 0.0
     }
@@ -52,13 +55,17 @@ public record RidingProfile(List<Point> points) {
    */
   public RidingProfile {
     points = List.copyOf(points);
-    Checks.atMost("points", "points of a riding profile", points.size(), MOST_POINTS);
+    Checks.atMost(
+        "points",
+        () -> Sentence.of("error.name.points-of-a-riding-profile"),
+        points.size(),
+        MOST_POINTS);
     boolean rising = Comparators.isInStrictOrder(points, Comparator.comparing(Point::throttle));
     if (!rising || points.stream().noneMatch(p -> p.weight() > 0)) {
-      throw new IllegalArgumentException(
-          "riding profile "
-              + points
-              + ": allowed points by rising throttle, at least one with a weight above 0");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.profile"),
+          points.toString(),
+          Sentence.of("error.profile-points"));
     }
   }
 

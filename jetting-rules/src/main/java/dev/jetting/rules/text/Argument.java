@@ -13,6 +13,7 @@ import dev.jetting.units.Probability;
 import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
@@ -547,7 +548,7 @@ public sealed interface Argument {
   }
 
   private static void checkUnit(double value, String unit) {
-    Checks.line("unit", "unit of a number", unit, Message.LONGEST);
+    Checks.line("unit", () -> Sentence.plain("unit of a number"), unit, Message.LONGEST);
     if (!Double.isFinite(value)) {
       throw new IllegalArgumentException(
           "number " + value + " with a unit: allowed a finite number");

@@ -6,6 +6,7 @@ import com.google.common.base.Suppliers;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSortedMap;
 import com.google.common.collect.Maps;
+import dev.jetting.units.Sentence;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
@@ -53,6 +54,10 @@ final class Bundles {
   private static ImmutableSortedMap<String, String> read(String language) {
     ImmutableSortedMap.Builder<String, String> all = ImmutableSortedMap.naturalOrder();
     for (String area : AREAS) {
+      if (area.equals("errors") && language.equals(ENGLISH)) {
+        all.putAll(Sentence.templates()); // every check writes its line in English
+        continue;
+      }
       Properties words = new Properties();
       String name = area + "_" + language + ".properties";
       try (Reader in =

@@ -2,6 +2,7 @@ package dev.jetting.rules.text;
 
 import com.google.common.collect.ImmutableSortedMap;
 import com.google.common.collect.ImmutableSortedSet;
+import dev.jetting.units.Refusal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -115,10 +116,10 @@ public record Message(String key, String template, Map<String, Argument> argumen
    * were given, and ranges as they are to be typed: with a decimal point in every language.
    *
    * @param error the error
-   * @return its sentence; in English, without a key, where the library has no other words for it
+   * @return its sentence; in its own words, without a key, where it is no {@link Refusal}
    */
   public static Message of(IllegalArgumentException error) {
-    return ErrorWords.message(String.valueOf(error.getMessage()));
+    return ErrorMessages.of(Refusal.of(error));
   }
 
   /**

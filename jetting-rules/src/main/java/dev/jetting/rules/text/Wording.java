@@ -6,6 +6,7 @@ import com.google.common.collect.Maps;
 import com.google.common.collect.Sets;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.units.OneLine;
+import dev.jetting.units.Sentence;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
@@ -125,7 +126,7 @@ public final class Wording {
 
   private static void check(String key, String words) {
     String what = "text of " + OneLine.shown(key, LONGEST_SHOWN);
-    Checks.lineOrNothing("", what, words, Message.LONGEST);
+    Checks.lineOrNothing("", () -> Sentence.plain(what), words, Message.LONGEST);
     String english = Bundles.of(Bundles.ENGLISH).get(key);
     if (english == null) {
       return;

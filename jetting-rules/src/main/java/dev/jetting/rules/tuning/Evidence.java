@@ -3,7 +3,9 @@ package dev.jetting.rules.tuning;
 import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.number.Decimals;
@@ -126,13 +128,15 @@ public sealed interface Evidence {
     if (value >= 0.4 && value <= 2) {
       return lambda;
     }
-    String hint =
-        value >= 6 && value <= 30
-            ? "; is it an air-fuel ratio? Divide it by the fuel's own, about 14.7 for petrol: λ "
-                + Decimals.fixed(value / 14.7, 2)
-            : "; no engine runs on it: check the sensor";
-    throw new IllegalArgumentException(
-        "λ of a reading " + Decimals.shortest(value) + ": allowed 0.4 to 2" + hint);
+    boolean ratio = value >= 6 && value <= 30;
+    Sentence allowed =
+        ratio
+            ? Sentence.of("error.air-fuel-hint.divide")
+                .with("low", 0.4)
+                .with("high", 2)
+                .with("value", Decimals.fixed(value / 14.7, 2))
+            : Sentence.of("error.sensor-hint").with("low", 0.4).with("high", 2);
+    throw InvalidValueException.of(Sentence.of("error.name.reading"), value, allowed);
   }
 
   /**

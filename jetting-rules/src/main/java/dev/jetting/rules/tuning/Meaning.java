@@ -4,7 +4,9 @@ import dev.jetting.core.calibration.Reading;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 import org.jspecify.annotations.Nullable;
 
@@ -34,19 +36,17 @@ public record Meaning(double from, double to, double deviation, String why) {
   public Meaning {
     boolean ordered = from >= NO_LIMIT_RICH && from < to && to <= NO_LIMIT_LEAN;
     if (!ordered || !(deviation >= 0.001 && deviation <= 1)) {
-      throw new IllegalArgumentException(
-          "meaning of a reading, "
-              + from
-              + " to "
-              + to
-              + " with a deviation of "
-              + deviation
-              + ": allowed a band within 0.01 to 100 times the λ needed, and a"
-              + " deviation of 0.001 to 1");
+      throw InvalidValueException.worded(
+          Sentence.of("error.meaning")
+              .with("low", from)
+              .with("high", to)
+              .with("deviation", deviation),
+          Sentence.of("error.meaning.allowed"));
     }
     if (why.isBlank()) {
-      throw new IllegalArgumentException(
-          "reason for the meaning of a reading is blank: allowed a source or a reason");
+      throw InvalidValueException.worded(
+          Sentence.of("error.blank").with("what", Sentence.of("error.name.meaning-reason")),
+          Sentence.of("error.source-or-reason"));
     }
   }
 

@@ -2,6 +2,8 @@ package dev.jetting.rules.tuning;
 
 import dev.jetting.rules.text.Message;
 import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Objects;
 
@@ -26,12 +28,14 @@ public record Observation(ThrottleOpening throttle, EngineSpeed speed, Evidence 
     Objects.requireNonNull(throttle, "throttle");
     Objects.requireNonNull(evidence, "evidence");
     if (!evidence.fits(throttle)) {
-      throw new IllegalArgumentException(
-          "throttle opening of an idle " + throttle + ": allowed closed, 0 %");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.idle-opening"), throttle, Sentence.of("error.closed"));
     }
     if (speed.rpm() <= 0) {
-      throw new IllegalArgumentException(
-          "engine speed of an observation " + speed + ": allowed more than 0 rpm");
+      throw InvalidValueException.of(
+          Sentence.of("error.name.speed-of-observation"),
+          speed,
+          Sentence.of("error.more-than").with("low", new Sentence.Amount(0, "rpm")));
     }
   }
 

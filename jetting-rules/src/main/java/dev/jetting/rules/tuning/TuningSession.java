@@ -3,6 +3,8 @@ package dev.jetting.rules.tuning;
 import com.google.common.collect.Sets;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -42,20 +44,20 @@ public record TuningSession(SetupSheet sheet, Set<Check> checks, List<TuningStep
     checks = Sets.immutableEnumSet(checks);
     steps = List.copyOf(steps);
     if (steps.isEmpty() || !steps.get(0).setup().equals(sheet.setup())) {
-      throw new IllegalArgumentException(
-          "steps of a tuning session: allowed at least one, the first on the setup of its sheet");
+      throw InvalidValueException.worded(
+          Sentence.of("error.session-steps"), Sentence.of("error.session-steps.allowed"));
     }
-    atMost(MOST_STEPS, steps.size(), "steps");
+    atMost(MOST_STEPS, steps.size(), "error.session-steps.count");
     atMost(
         MOST_OBSERVATIONS,
         steps.stream().mapToInt(step -> step.observations().size()).sum(),
-        "observations");
+        "error.session-observations.count");
   }
 
-  private static void atMost(int most, int number, String what) {
+  private static void atMost(int most, int number, String key) {
     if (number > most) {
-      throw new IllegalArgumentException(
-          number + " " + what + " of a tuning session: allowed at most " + most);
+      throw InvalidValueException.worded(
+          Sentence.of(key).with("count", number), Sentence.of("error.at-most").with("most", most));
     }
   }
 

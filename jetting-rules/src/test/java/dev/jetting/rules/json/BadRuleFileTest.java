@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import dev.jetting.rules.text.EachLanguage;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -186,10 +187,12 @@ class BadRuleFileTest {
   }
 
   private static void assertRefused(String piece, String spoilt, String message) {
-    assertThat(refusal(piece, spoilt)).hasMessage(message);
+    JsonInputException refusal = refusal(piece, spoilt);
+    assertThat(refusal).hasMessage(message);
+    EachLanguage.of(refusal);
   }
 
-  private static JsonInputException refusal(String piece, String spoilt) {
+  static JsonInputException refusal(String piece, String spoilt) {
     String file = Documents.edited("example-rules.json", piece, spoilt);
     JsonInputException refusal =
         catchThrowableOfType(JsonInputException.class, () -> RuleFile.read(file));

@@ -3,6 +3,7 @@ package dev.jetting.rules.json;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import dev.jetting.rules.text.EachLanguage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -280,7 +281,13 @@ class BadSheetTest {
   }
 
   private static void assertRefused(String piece, String spoilt, String message) {
-    assertThat(refusal(Documents.edited("example-sheet.json", piece, spoilt))).hasMessage(message);
+    JsonInputException refusal = refused(piece, spoilt);
+    assertThat(refusal).hasMessage(message);
+    EachLanguage.of(refusal);
+  }
+
+  static JsonInputException refused(String piece, String spoilt) {
+    return refusal(Documents.edited("example-sheet.json", piece, spoilt));
   }
 
   private static JsonInputException refusal(String document) {

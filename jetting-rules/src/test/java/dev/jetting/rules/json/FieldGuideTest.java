@@ -155,15 +155,17 @@ class FieldGuideTest {
   /** What the quantity's own reader allows, by its error at a number that is too big. */
   private static String range(String quantity) {
     return Quantities.PARSERS.entrySet().stream()
-        .filter(entry -> Quantities.allowed(entry.getKey()).startsWith(quantity + ", "))
+        .filter(entry -> Quantities.allowed(entry.getKey()).toString().startsWith(quantity + ", "))
         .map(
             entry -> {
-              Matcher unit = FIRST_UNIT.matcher(Quantities.allowed(entry.getKey()));
+              Matcher unit = FIRST_UNIT.matcher(Quantities.allowed(entry.getKey()).toString());
               String tooBig = "1000000000000" + (unit.find() ? " " + unit.group(1) : "");
               try {
                 throw new AssertionError("reads " + entry.getValue().apply(tooBig));
               } catch (QuantityException e) {
-                return Quantities.allowed(entry.getKey()).endsWith(e.allowed()) ? "" : e.allowed();
+                return Quantities.allowed(entry.getKey()).toString().endsWith(e.allowed())
+                    ? ""
+                    : e.allowed();
               }
             })
         .findFirst()

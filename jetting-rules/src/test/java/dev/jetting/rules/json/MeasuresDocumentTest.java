@@ -46,7 +46,7 @@ class MeasuresDocumentTest {
   private static String row(MeasureDefinition definition) {
     String written =
         definition instanceof MeasureDefinition.Numeric number
-            ? number.dimension().allowed()
+            ? number.dimension().allowed().toString()
             : "text";
     return "| `"
         + definition.name()

@@ -8,6 +8,7 @@ import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.json.RuleRemark.Kind;
 import dev.jetting.rules.laws.LawKit;
+import dev.jetting.rules.text.EachLanguage;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
@@ -152,7 +153,8 @@ class RuleExamplesTest {
 
     assertThatExceptionOfType(JsonInputException.class)
         .isThrownBy(() -> RuleFile.read(file))
-        .satisfies(e -> assertThat(e.getMessage()).startsWith(message));
+        .satisfies(e -> assertThat(e.getMessage()).startsWith(message))
+        .satisfies(EachLanguage::of);
   }
 
   @Test

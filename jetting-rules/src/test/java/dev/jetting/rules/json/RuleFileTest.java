@@ -17,6 +17,7 @@ import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.text.EachLanguage;
 import dev.jetting.units.Area;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Probability;
@@ -79,7 +80,8 @@ class RuleFileTest {
   void link_thatIsNoPageOrPath_isRefused(String link) {
     assertThatExceptionOfType(JsonInputException.class)
         .isThrownBy(() -> RuleFile.read(tagged(link)))
-        .withMessageStartingWith("$.rules[0].link: link \"" + link + "\": allowed one that begins");
+        .withMessageStartingWith("$.rules[0].link: link \"" + link + "\": allowed one that begins")
+        .satisfies(EachLanguage::of);
   }
 
   @Test

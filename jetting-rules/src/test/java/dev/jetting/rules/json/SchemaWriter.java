@@ -225,7 +225,8 @@ final class SchemaWriter {
       forms.add(typed("number"));
     }
     forms.add(schema(Measure.class));
-    ObjectNode quantity = NODES.objectNode().put("description", Quantities.allowed(type));
+    ObjectNode quantity =
+        NODES.objectNode().put("description", Quantities.allowed(type).toString());
     quantity.set("anyOf", forms);
     return quantity;
   }
@@ -238,7 +239,7 @@ final class SchemaWriter {
 
   /** A text of the quantity has one of these in it. */
   private static Optional<String> units(Class<?> type) {
-    String allowed = Quantities.allowed(type);
+    String allowed = Quantities.allowed(type).toString();
     int at = allowed.indexOf(UNITS);
     if (at < 0) {
       return Optional.empty();
@@ -377,7 +378,7 @@ final class SchemaWriter {
   }
 
   private ObjectNode limitDefinition(Dimension dimension) {
-    ObjectNode limit = NODES.objectNode().put("description", dimension.allowed());
+    ObjectNode limit = NODES.objectNode().put("description", dimension.allowed().toString());
     ArrayNode forms = limit.putArray("anyOf");
     Optional<String> units = dimension.type().flatMap(SchemaWriter::units);
     forms.add(

@@ -3,6 +3,7 @@ package dev.jetting.rules.kit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
+import dev.jetting.rules.text.EachLanguage;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.JetFlow;
@@ -154,7 +155,8 @@ class RowsTest {
     assertThatExceptionOfType(RowException.class)
         .isThrownBy(() -> PARTS.read(7, row))
         .withMessage(message)
-        .satisfies(e -> assertThat(e.line()).isEqualTo(7));
+        .satisfies(e -> assertThat(e.line()).isEqualTo(7))
+        .satisfies(EachLanguage::of);
   }
 
   /** A character may be two units long; half of one can be written nowhere. */
@@ -225,6 +227,7 @@ class RowsTest {
             e -> {
               assertThat(e.column()).isEqualTo(column);
               assertThat(e.value()).isEqualTo(value.strip());
+              EachLanguage.of(e);
             });
   }
 
@@ -265,7 +268,8 @@ class RowsTest {
     assertThatExceptionOfType(RowException.class)
         .isThrownBy(() -> PARTS.read(3, Map.of("id", "odd", "series", series, column, size)))
         .withMessage("line 3, column %s: %s: allowed %s", column, size, allowed)
-        .satisfies(e -> assertThat(e.column()).isEqualTo(column));
+        .satisfies(e -> assertThat(e.column()).isEqualTo(column))
+        .satisfies(EachLanguage::of);
   }
 
   @Test
@@ -284,6 +288,7 @@ class RowsTest {
         .isThrownBy(
             () -> PARTS.read(3, Map.of("id", "f", "series", "flow mains", "flow", "3000 cc/min")))
         .withMessageStartingWith("line 3, column flow: 3000 cm³/min, a bore of ")
-        .withMessageEndingWith(" mm: allowed a bore of 0.3 mm to 5 mm");
+        .withMessageEndingWith(" mm: allowed a bore of 0.3 mm to 5 mm")
+        .satisfies(EachLanguage::of);
   }
 }

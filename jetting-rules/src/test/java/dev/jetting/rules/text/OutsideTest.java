@@ -27,18 +27,16 @@ class OutsideTest {
   private static final Set<String> ENGLISH_ONLY =
       new TreeSet<>(
           Set.of(
-              // Measures and what readers refuse: words of errors_*.properties and
-              // measures_*.properties, found by their English. Remarks on rule files are for
-              // their authors, in English.
+              // Measures, which measures_*.properties words. Remarks on rule files are for their
+              // authors, in English.
               "json/",
-              // What readers refuse, and what is asked for instead.
+              // Notes and pieces of names.
               "MachineDescription.java",
               "RemedyWords.java",
               "Rule.java",
               "kit/KitWaivers.java",
               "kit/PartRows.java",
               "search/NeedlePosition.java",
-              "tuning/Evidence.java",
               "tuning/Meanings.java",
               // The pages of the standard rules are documents.
               "standard/RulePages.java"));

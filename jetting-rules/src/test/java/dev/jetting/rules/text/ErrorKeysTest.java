@@ -1,0 +1,202 @@
+package dev.jetting.rules.text;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.jetting.units.Sentence;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** The keys of errors against the code of all three modules. */
+class ErrorKeysTest {
+
+  private static final List<Path> SOURCES =
+      List.of(
+          Path.of("../jetting-units/src/main/java"),
+          Path.of("../jetting-core/src/main/java"),
+          Path.of("src/main/java"));
+
+  private static final Pattern COMMENT = Pattern.compile("/\\*.*?\\*/|//[^\\n]*", Pattern.DOTALL);
+  private static final Pattern KEY = Pattern.compile("\"(error\\.[\\p{Ll}0-9.-]+)\"");
+  private static final Pattern SENTENCE =
+      Pattern.compile("Sentence\\s*\\.of\\(\\s*\"(error\\.[\\p{Ll}0-9.-]+)\"\\s*\\)");
+  private static final Pattern WITH = Pattern.compile("\\s*\\.with\\(\\s*\"(\\w+)\"");
+  private static final Pattern PROSE =
+      Pattern.compile("new IllegalArgumentException\\(\\s*(?:[\\w.()]+\\s*\\+\\s*)*\"");
+
+  /** Files whose errors programmers cause, not what a person wrote; each with the reason. */
+  private static final Map<String, String> FOR_PROGRAMMERS = forProgrammers();
+
+  private static Map<String, String> forProgrammers() {
+    Map<String, String> reasons = new TreeMap<>();
+    String results = "results of this library, made again by a program";
+    for (String name :
+        List.of(
+            "NextStep",
+            "RiskLeft",
+            "Correction",
+            "CarburettorRating",
+            "Meanings",
+            "RiskMap",
+            "ThrottleSeries",
+            "UphillRisk",
+            "RiskProfile",
+            "WorstSpot",
+            "RiskPoint",
+            "Report",
+            "Remedy",
+            "KitCoverage",
+            "Coverage")) {
+      reasons.put(name, results);
+    }
+    String calls = "arguments of a call that no reader makes";
+    for (String name :
+        List.of(
+            "CarburettorComparison",
+            "Tuner",
+            "Extras",
+            "Costs",
+            "Choice",
+            "SettingSearch",
+            "NeedlePosition",
+            "Choices",
+            "Run",
+            "Adviser",
+            "WrongGuess",
+            "MachineValue",
+            "Kernel",
+            "Decimals",
+            "Sentence",
+            "Checks")) {
+      reasons.put(name, calls);
+    }
+    String rules = "rules and rulebooks in Java";
+    for (String name : List.of("Rule", "RulePack", "RulebookEdition", "Rulebook")) {
+      reasons.put(name, rules);
+    }
+    String words = "words of a translator";
+    for (String name : List.of("Message", "Argument", "Bundles", "Wording")) {
+      reasons.put(name, words);
+    }
+    return reasons;
+  }
+
+  private static Map<Path, String> sources() throws IOException {
+    Map<Path, String> sources = new TreeMap<>();
+    for (Path root : SOURCES) {
+      try (Stream<Path> files = Files.walk(root)) {
+        for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+          sources.put(file, COMMENT.matcher(Files.readString(file, UTF_8)).replaceAll(""));
+        }
+      }
+    }
+    return sources;
+  }
+
+  private static Map<String, String> templates() {
+    return Sentence.templates();
+  }
+
+  @Test
+  void everyKeyInCode_hasWords() throws IOException {
+    Set<String> unknown = new TreeSet<>();
+    for (String code : sources().values()) {
+      KEY.matcher(code).results().map(key -> key.group(1)).forEach(unknown::add);
+    }
+    assertThat(unknown).hasSizeGreaterThan(250);
+    unknown.removeAll(templates().keySet());
+    assertThat(unknown).isEmpty();
+  }
+
+  /** By its key; or a name without values by its English words, of which its key is made. */
+  @Test
+  void everyKey_isUsed() throws IOException {
+    String code = String.join("\n", sources().values());
+    assertThat(templates())
+        .allSatisfy(
+            (key, words) ->
+                assertThat(
+                        code.contains('"' + key + '"')
+                            || (code.contains('"' + words + '"')
+                                && Sentence.name(words).key().equals(key))
+                            || kind(key, words, code))
+                    .as(key)
+                    .isTrue());
+  }
+
+  /** Names of kinds of parts are those of constants. */
+  private static boolean kind(String key, String words, String code) {
+    return code.contains("  " + words.toUpperCase(java.util.Locale.ROOT).replace(' ', '_'))
+        && Sentence.name(words).key().equals(key);
+  }
+
+  @Test
+  void everySentence_hasTheValuesThatItsWordsShow() throws IOException {
+    List<String> wrong = new ArrayList<>();
+    for (var source : sources().entrySet()) {
+      String code = source.getValue();
+      Matcher sentence = SENTENCE.matcher(code);
+      while (sentence.find()) {
+        Set<String> given = new TreeSet<>();
+        int at = sentence.end();
+        Matcher with = WITH.matcher(code).region(at, code.length());
+        while (with.lookingAt()) {
+          given.add(with.group(1));
+          at = close(code, code.indexOf('(', with.start()));
+          with.region(at, code.length());
+        }
+        String words = templates().get(sentence.group(1));
+        if (words != null && !given.equals(new TreeSet<>(Message.names(words)))) {
+          wrong.add(source.getKey().getFileName() + ": " + sentence.group(1) + " " + given);
+        }
+      }
+    }
+    assertThat(wrong).isEmpty();
+  }
+
+  /** The place after the parenthesis that ends what one begins. */
+  private static int close(String code, int open) {
+    int depth = 0;
+    boolean text = false;
+    for (int at = open; at < code.length(); at++) {
+      char c = code.charAt(at);
+      if (text) {
+        if (c == '\\') {
+          at++;
+        } else if (c == '"') {
+          text = false;
+        }
+      } else if (c == '"') {
+        text = true;
+      } else if (c == '(') {
+        depth++;
+      } else if (c == ')' && --depth == 0) {
+        return at + 1;
+      }
+    }
+    throw new AssertionError("no end");
+  }
+
+  @Test
+  void proseInAnError_isForProgrammersAlone() throws IOException {
+    Set<String> prose = new TreeSet<>();
+    for (var source : sources().entrySet()) {
+      if (PROSE.matcher(source.getValue()).find()) {
+        prose.add(source.getKey().getFileName().toString().replace(".java", ""));
+      }
+    }
+    assertThat(prose).isSubsetOf(FOR_PROGRAMMERS.keySet());
+    assertThat(FOR_PROGRAMMERS.keySet()).isSubsetOf(prose);
+  }
+}
