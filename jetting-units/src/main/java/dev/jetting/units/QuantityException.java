@@ -68,8 +68,7 @@ public final class QuantityException extends IllegalArgumentException implements
     return refused(Sentence.name(quantity), text, allowed);
   }
 
-  static QuantityException unreadableSuchAs(
-      String quantity, String text, List<String> samples) {
+  static QuantityException unreadableSuchAs(String quantity, String text, List<String> samples) {
     return unreadableSuchAs(Sentence.name(quantity), text, samples);
   }
 
@@ -78,8 +77,7 @@ public final class QuantityException extends IllegalArgumentException implements
   }
 
   /** A text that a person typed and that has another form than any known. */
-  static QuantityException unreadableSuchAs(
-      Sentence quantity, String text, List<String> samples) {
+  static QuantityException unreadableSuchAs(Sentence quantity, String text, List<String> samples) {
     Sentence sample = Sentence.oneOf(samples);
     return new QuantityException(
         Sentence.of("error.such-as")

@@ -79,7 +79,11 @@ public final class RiderInput {
    * @throws QuantityException if it cannot be read, or could be meant in two ways
    */
   public static JetBore mainJet(String text) {
-    return jet("main jet", List.of("#118", "main 118", "1.18 mm"), text, RiderText.of(text).without("main"));
+    return jet(
+        "main jet",
+        List.of("#118", "main 118", "1.18 mm"),
+        text,
+        RiderText.of(text).without("main"));
   }
 
   /**

@@ -53,6 +53,7 @@
  *   <li>{@link Probability}: how likely something is, such as a lean mixture at a throttle opening
  *   <li>{@link Quantity}: what every quantity promises
  *   <li>{@link QuantityException}: a number or a text that is no value of the quantity asked for
+ *   <li>{@link Refusal}: an error at invalid input that carries what it says as data
  *   <li>{@link RelativeHumidity}: the water vapour in the air as a share of what saturated air of
  *       the same temperature holds
  *   <li>{@link RiderInput}: reads quantities as riders write them: {@code #118}, {@code 3 from
@@ -61,6 +62,7 @@
  *   <li>{@link ScrewKind}: which fluid an idle mixture screw meters, and so which way turning it
  *       out works
  *   <li>{@link ScrewTurns}: how far an idle mixture screw is turned out, counted from gently seated
+ *   <li>{@link Sentence}: what an error says, as data: a key and typed values
  *   <li>{@link Temperature}: a temperature, of air, fuel or an engine; a dew point is one too
  *   <li>{@link TemperatureDifference}: how much warmer one temperature is than another; negative if
  *       it is colder

@@ -290,7 +290,7 @@ class BadSheetTest {
     return refusal(Documents.edited("example-sheet.json", piece, spoilt));
   }
 
-  private static JsonInputException refusal(String document) {
+  static JsonInputException refusal(String document) {
     return catchThrowableOfType(JsonInputException.class, () -> SheetJson.read(document));
   }
 }

@@ -2,16 +2,21 @@ package dev.jetting.rules.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import dev.jetting.rules.text.EachLanguage;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.JetFlow;
+import java.io.IOException;
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -149,14 +154,40 @@ class RowsTest {
           colour => red => line 7, column colour: unknown column: allowed id, description, series, price, bore, flow, neck, cutaway, cylinder, tapers, grooves, groovePitch, tip, screwKind, areaPerTurn, seat, supplyHead, discharge
           """)
   void spoiltRow_isRefusedByLineAndColumn(String column, String value, String message) {
+    RowException refused = refused(column, value);
+
+    assertThat(refused).hasMessage(message);
+    assertThat(refused.line()).isEqualTo(7);
+    EachLanguage.of(refused);
+  }
+
+  private static RowException refused(String column, String value) {
     Map<String, String> row = needle();
     row.put(column, value);
+    return catchThrowableOfType(RowException.class, () -> PARTS.read(7, row));
+  }
 
-    assertThatExceptionOfType(RowException.class)
-        .isThrownBy(() -> PARTS.read(7, row))
-        .withMessage(message)
-        .satisfies(e -> assertThat(e.line()).isEqualTo(7))
-        .satisfies(EachLanguage::of);
+  /** What a parts list is refused for, in all languages, to be read. */
+  @Test
+  void everyRefusalOfAPart_isOnThePage() throws IOException {
+    Set<String> page = new TreeSet<>();
+    for (List<String> cell :
+        List.of(
+            List.of("id", ""),
+            List.of("series", "rods"),
+            List.of("cylinder", "2.5"),
+            List.of("grooves", "five"),
+            List.of("grooves", "12"),
+            List.of("tapers", "4.7mm"),
+            List.of("tapers", "4.7 mm x"),
+            List.of("price", "cheap"),
+            List.of("price", "-1"),
+            List.of("cutaway", "4 mm"),
+            List.of("colour", "red"))) {
+      page.add(EachLanguage.of(refused(cell.get(0), cell.get(1))));
+    }
+    EachLanguage.assertPage(
+        Path.of("src/test/resources/dev/jetting/rules/text/row-errors.txt"), page);
   }
 
   /** A character may be two units long; half of one can be written nowhere. */

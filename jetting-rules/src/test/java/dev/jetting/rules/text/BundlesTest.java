@@ -50,6 +50,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class BundlesTest {
 
   private static final Path FILES = Path.of("src/main/resources/dev/jetting/rules/text");
+  private static final Path ERRORS =
+      Path.of("../jetting-units/src/main/resources/dev/jetting/units/errors_en.properties");
   private static final Path SOURCES = Path.of("src/main/java");
   private static final Pattern WORD = Pattern.compile("\\p{L}{3}");
   private static final Map<String, String> ENGLISH = Bundles.of("en");
@@ -67,7 +69,7 @@ class BundlesTest {
 
   static Stream<Path> files() throws IOException {
     try (Stream<Path> files = Files.list(FILES)) {
-      return files.sorted().toList().stream();
+      return Stream.concat(files.sorted().toList().stream(), Stream.of(ERRORS));
     }
   }
 
