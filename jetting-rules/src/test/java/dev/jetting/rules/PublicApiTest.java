@@ -135,7 +135,7 @@ class PublicApiTest {
     allow(sentence, "TradeStyle.probability");
     String texts = "texts of different form: a swap shows in every message";
     allow(texts, "Coefficient.assumed", "Coefficient.calculated", "Coefficient.sourced");
-    allow(texts, "Finding.Texts.says", "InvalidValueException.at", "InvalidValueException.of");
+    allow(texts, "Finding.Texts.says", "InvalidValueException.of", "Sentence.refused");
     allow(texts, "InvalidValueException.worded", "Message", "Message.named", "Message.of");
     allow(texts, "Rulebook.mergedWith", "Rulebook.of");
     allow("prices of a carburettor and of its jets, added up", "CarburettorComparison.Offer");

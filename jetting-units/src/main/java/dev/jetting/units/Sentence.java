@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -257,10 +258,13 @@ public final class Sentence {
   /** {@return the line in English} */
   @Override
   public String toString() {
-    return key.isEmpty()
-        ? template
-        : SLOT.matcher(template)
-            .replaceAll(slot -> Matcher.quoteReplacement(shown(arguments.get(slot.group(1)))));
+    return key.isEmpty() ? template : SLOT.matcher(template).replaceAll(this::filled);
+  }
+
+  /** A slot without a value stays, to be seen. */
+  private String filled(MatchResult slot) {
+    Object value = arguments.get(slot.group(1));
+    return Matcher.quoteReplacement(value == null ? slot.group() : shown(value));
   }
 
   /**
@@ -269,7 +273,7 @@ public final class Sentence {
    * @param value a value of a sentence
    * @return its text; those of a list with commas between
    */
-  public static String shown(@Nullable Object value) {
+  public static String shown(Object value) {
     if (value instanceof Double number) {
       return Text.number(number);
     }

@@ -126,7 +126,7 @@ final class KitFindings {
     danger(
         "kit-setting",
         amiss(subject)
-            .with("problem", String.valueOf(why.getMessage()))
+            .with("problem", Argument.words(Message.of(why)))
             .says(words("kit.setting"), remedy("kit.setting.remedy")));
   }
 

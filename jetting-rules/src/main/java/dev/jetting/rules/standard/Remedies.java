@@ -18,10 +18,8 @@ final class Remedies {
     return Argument.exact(level.millimetres(), "mm");
   }
 
-  /**
-   * What is missing where parts do not go together, in the words of the check that refused them.
-   */
+  /** What is missing where parts do not go together, as the check says that refused them. */
   static Message impossible(String key, IllegalArgumentException fault) {
-    return Message.of(key).with("problem", Argument.name(String.valueOf(fault.getMessage())));
+    return Message.of(key).with("problem", Argument.words(Message.of(fault)));
   }
 }
