@@ -371,11 +371,13 @@ class StandardRulesTest {
   }
 
   private static final Set<String> NAMES =
-      Set.of("needle", "intake", "id", "name", "oil", "problem");
+      Set.of("needle", "intake", "id", "name", "oil");
 
   /** A value that is a name would be printed in English everywhere, unless it is somebody's own. */
   private static void isTyped(Message message) {
-    message.arguments().forEach(StandardRulesTest::isTyped);
+    if (!message.key().startsWith("error.")) { // an error shows values as they are to be typed
+      message.arguments().forEach(StandardRulesTest::isTyped);
+    }
   }
 
   private static void isTyped(String name, Argument value) {

@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -119,7 +120,7 @@ class ErrorKeysTest {
     assertThat(unknown).isEmpty();
   }
 
-  /** By its key; or a name without values by its English words, of which its key is made. */
+  /** By its key; or a name without values by its English words, which give its key. */
   @Test
   void everyKey_isUsed() throws IOException {
     String code = String.join("\n", sources().values());
@@ -137,7 +138,7 @@ class ErrorKeysTest {
 
   /** Names of kinds of parts are those of constants. */
   private static boolean kind(String key, String words, String code) {
-    return code.contains("  " + words.toUpperCase(java.util.Locale.ROOT).replace(' ', '_'))
+    return code.contains("  " + words.toUpperCase(Locale.ROOT).replace(' ', '_'))
         && Sentence.name(words).key().equals(key);
   }
 
