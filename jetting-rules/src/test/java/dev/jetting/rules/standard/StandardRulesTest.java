@@ -370,8 +370,7 @@ class StandardRulesTest {
     assertThat(messages).allSatisfy(StandardRulesTest::isTyped);
   }
 
-  private static final Set<String> NAMES =
-      Set.of("needle", "intake", "id", "name", "oil");
+  private static final Set<String> NAMES = Set.of("needle", "intake", "id", "name", "oil");
 
   /** A value that is a name would be printed in English everywhere, unless it is somebody's own. */
   private static void isTyped(Message message) {
