@@ -4,10 +4,13 @@ import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.ImmutableSet;
 import com.google.common.collect.Maps;
 import com.google.common.collect.Sets;
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -81,24 +84,26 @@ public record Meanings(
     boolean all =
         colours.size() == PlugColour.values().length && symptoms.size() == Symptom.values().length;
     if (!all || kelvinPerLnLambda.value() <= 0) {
-      throw new IllegalArgumentException(
-          "meanings of readings: allowed one for each colour and each symptom, and a rise of exhaust"
-              + " temperature above 0 K");
+      throw InvalidValueException.worded(
+          Sentence.of("error.meanings"), Sentence.of("error.meanings.allowed"));
     }
     if (!accuracies.keySet().equals(SENSORS)) {
-      throw new IllegalArgumentException(
-          "accuracies of "
-              + accuracies.keySet()
-              + ": allowed one of the wideband sensor and one of the exhaust thermometer");
+      throw InvalidValueException.worded(
+          Sentence.of("error.accuracies").with("sensors", accuracies.keySet()),
+          Sentence.of("error.accuracies.allowed"));
     }
-    accuracies.forEach((sensor, accuracy) -> inRange("accuracy of " + sensor, accuracy));
-    inRange("deviation of a proven setting", proven);
+    accuracies.forEach(
+        (sensor, accuracy) ->
+            inRange(() -> Sentence.of("error.name.accuracy").with("sensor", sensor), accuracy));
+    inRange(() -> Sentence.of("error.name.proven-deviation"), proven);
   }
 
-  private static void inRange(String what, Coefficient deviation) {
-    if (!(deviation.value() >= 0.001 && deviation.value() <= 1)) {
-      throw InvalidValueException.of(what, deviation.toString(), "0.001 to 1 in ln λ");
-    }
+  private static void inRange(Supplier<Sentence> what, Coefficient deviation) {
+    Checks.that(
+        deviation.value() >= 0.001 && deviation.value() <= 1,
+        what,
+        deviation,
+        () -> Sentence.of("error.in-ln-lambda").with("low", 0.001).with("high", 1));
   }
 
   /** {@return the library's own assumed meanings} */

@@ -48,7 +48,6 @@ class ErrorKeysTest {
             "RiskLeft",
             "Correction",
             "CarburettorRating",
-            "Meanings",
             "RiskMap",
             "ThrottleSeries",
             "UphillRisk",
