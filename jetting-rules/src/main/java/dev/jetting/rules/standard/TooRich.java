@@ -36,8 +36,8 @@ final class TooRich {
     return margin(worst, Bands.of(run))
         .finding()
         .with("throttle", Argument.throttle(worst.mixture().throttle()))
-        .with("lambda", Argument.lambda(worst.lambda()))
-        .with("limit", Argument.lambda(worst.richLimit()))
+        .with("lambda", Argument.lambda(worst.lambda(), worst.richLimit()))
+        .with("limit", Argument.lambda(worst.richLimit(), worst.lambda()))
         .says(
             Message.of("rule.too-rich.finding"),
             Remedy.Aim.leaner(worst.mixture().throttle(), depth(worst)));

@@ -173,10 +173,11 @@ class LanguageTest {
             .header("Accept", "text/html")
             .header("Accept-Language", "de")
             .header("Content-Type", "application/x-www-form-urlencoded")
-            .POST(BodyPublishers.ofString("bore=24&clip=9+von+oben&main=abc&height=1.500+m"));
+            .POST(BodyPublishers.ofString("bore=24&clip=Dritte&main=abc&height=1.500+m"));
     assertThat(counter.send(form).body())
         .contains("Noch nicht", "Das fehlt noch.", "„1.500 m“ ist zweideutig")
-        .doesNotContain("allowed");
+        .contains("Nadelposition \"Dritte\" ist nicht lesbar<", "z. B. 3 von oben")
+        .doesNotContain("allowed", "from top");
   }
 
   /** A program without the header reads English; the numbers are the same in each language. */

@@ -9,6 +9,8 @@ import dev.jetting.examples.shopcounter.words.Refusal;
 import dev.jetting.examples.shopcounter.words.Typed;
 import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.MachineDescription;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.RiderInput;
 import dev.jetting.units.ScrewKind;
 import java.util.LinkedHashMap;
@@ -166,9 +168,19 @@ public final class MachineForm {
     }
     try {
       use.accept(field.equals("height") ? text : Typed.plain(words, text));
-    } catch (IllegalArgumentException e) {
+    } catch (Refusal e) {
       mistakes.put(field, words.say(e));
+    } catch (IllegalArgumentException e) {
+      mistakes.put(field, words.say(withoutExample(Message.of(e))));
     }
+  }
+
+  /** The library's examples are in English; the hint beside the field has one in the language. */
+  private static Message withoutExample(Message message) {
+    return message.arguments().containsKey("sample")
+            && message.arguments().get("problem") instanceof Argument.Words problem
+        ? problem.message()
+        : message;
   }
 
   private <E extends Enum<E>> Optional<E> choice(String field, Class<E> kind) {

@@ -1,7 +1,6 @@
 package dev.jetting.examples.shopcounter.words;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -12,6 +11,9 @@ public final class Typed {
 
   private static final Pattern DECIMAL_COMMA = Pattern.compile("(?<=\\d),(?=\\d)");
   private static final Pattern THOUSANDS = Pattern.compile("\\d[.,]\\d{3}(?!\\d)");
+  private static final int LITERAL_IN_ANY_CASE =
+      Pattern.LITERAL | Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE;
+
   private static final List<String> PHRASES =
       List.of("typed.from-top", "typed.from-bottom", "typed.turns", "typed.turn");
 
@@ -28,11 +30,14 @@ public final class Typed {
     if (words.equals(Words.english())) {
       return text;
     }
-    String plain = DECIMAL_COMMA.matcher(text.toLowerCase(Locale.ROOT)).replaceAll(".");
+    String plain = DECIMAL_COMMA.matcher(text).replaceAll(".");
     for (String phrase : PHRASES) {
-      plain = plain.replace(words.say(phrase), Words.english().say(phrase));
+      plain =
+          Pattern.compile(words.say(phrase), LITERAL_IN_ANY_CASE)
+              .matcher(plain)
+              .replaceAll(Words.english().say(phrase));
     }
-    return plain.equals(text.toLowerCase(Locale.ROOT)) ? text : plain;
+    return plain;
   }
 
   /**
