@@ -37,6 +37,8 @@ public record NextChange(
     RULE,
     /** A fault that was looked for and not found may be there: richer is safe either way. */
     SUSPICION,
+    /** It makes the mixture as rich in other air, or with another fuel, as it was before. */
+    AS_RICH,
     /** It comes nearer to what the engine needs, and the risk stays accepted on all days. */
     NEARER;
 

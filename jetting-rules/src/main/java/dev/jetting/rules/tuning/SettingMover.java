@@ -7,11 +7,15 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.rules.tuning.Alternatives.Alternative;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Moves a finished setting to other air or another fuel. */
+/**
+ * Moves a finished setting to other air or another fuel: as rich there as where it was finished,
+ * and safer where that is not enough. It is not made better on the way, for a move is no tuning.
+ */
 final class SettingMover {
 
   private static final int MOST_CHANGES = 20;
@@ -25,15 +29,27 @@ final class SettingMover {
             ? sheet.withSetup(there)
             : sheet.toBuilder().setup(there).riding(onlyIn(there.air(), sheet.riding())).build();
     List<NextChange> changes = new ArrayList<>();
-    Setting ridden = there.setting();
-    Optional<NextChange> next = new ChangeChooser(now, ridden, riskModel, calibration).choose();
-    while (next.isPresent() && changes.size() < MOST_CHANGES) {
-      changes.add(next.get());
-      now = now.withSetup(now.setup().withSetting(next.get().setting()));
-      next = new ChangeChooser(now, ridden, riskModel, calibration).choose();
+    for (Alternative change : new AsRich(sheet.setup(), there, sheet.parts()).changes()) {
+      ChangeChooser chooser = new ChangeChooser(now, riskModel, calibration);
+      changes.add(chooser.change(change, NextChange.Reason.AS_RICH));
+      now = with(now, change.setting());
     }
-    return new MovedSetting(
-        now.setup(), changes, new ChangeChooser(now, riskModel, calibration).accepts());
+    Setting ridden = there.setting();
+    ChangeChooser chooser = new ChangeChooser(now, ridden, riskModel, calibration);
+    while (!chooser.accepts() && changes.size() < MOST_CHANGES) {
+      Optional<NextChange> safer = chooser.safer(to -> true);
+      if (safer.isEmpty()) {
+        break;
+      }
+      changes.add(safer.get());
+      now = with(now, safer.get().setting());
+      chooser = new ChangeChooser(now, ridden, riskModel, calibration);
+    }
+    return new MovedSetting(now.setup(), changes, chooser.accepts());
+  }
+
+  private static SetupSheet with(SetupSheet sheet, Setting setting) {
+    return sheet.withSetup(sheet.setup().withSetting(setting));
   }
 
   private static Riding onlyIn(Air air, Riding riding) {

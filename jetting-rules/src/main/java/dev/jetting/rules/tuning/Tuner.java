@@ -158,9 +158,13 @@ public final class Tuner {
   }
 
   /**
-   * Moves a finished setting to another day, another place or another fuel. In other air it is
-   * judged on that day alone, because the coldest and hottest day of the sheet belong to the place
-   * it came from. With another fuel in the same air it is judged on all days of the sheet.
+   * Moves a finished setting to another day, another place or another fuel. It becomes as rich
+   * there as it was where it was finished, by main jet, clip and screw. It becomes safer where that
+   * is not enough. Denser air asks for no leaner of these three.
+   *
+   * <p>In other air it is judged on that day alone, because the coldest and hottest day of the
+   * sheet belong to the place it came from. With another fuel in the same air it is judged on all
+   * days of the sheet.
    *
    * @param sheet the finished setting, the riding and the parts at hand
    * @param there the same setup in the other air, or with the other fuel

@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
@@ -15,7 +17,12 @@ import dev.jetting.units.Altitude;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.RelativeHumidity;
+import dev.jetting.units.ScrewKind;
+import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.Temperature;
+import dev.jetting.units.ThrottleOpening;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -76,14 +83,75 @@ class MovedSettingTest {
             change ->
                 assertThat(change.reason())
                     .isIn(
-                        NextChange.Reason.SAFE, NextChange.Reason.SAFER, NextChange.Reason.NEARER));
+                        NextChange.Reason.AS_RICH,
+                        NextChange.Reason.SAFE,
+                        NextChange.Reason.SAFER));
   }
 
+  /** A move is no tuning: what is safe stays, though another part would come nearer to need. */
   @Test
-  void of_finishedSettingOnTheSameDay_isNothing() {
-    Setup finished = moved(SHEET.setup()).setup();
+  void of_theSameDay_isNothing() {
+    Setup finished = SHEET.setup();
     assertThat(moved(finished).changes()).isEmpty();
     assertThat(moved(finished).setup()).isEqualTo(finished);
+  }
+
+  /**
+   * A card of the weather, as a tuner reads it: colder or lower asks for no smaller main jet, no
+   * lower needle and no leaner screw.
+   */
+  @Test
+  void of_denserAir_isNoLeanerPart() {
+    int changed = 0;
+    for (int height = 0; height <= 2500; height += 500) {
+      for (int celsius = -10; celsius <= 40; celsius += 10) {
+        Setting here = moved(air(height, celsius));
+        changed += here.equals(ALL_ROUND) ? 0 : 1;
+        assertNoLeaner(moved(air(height + 500.0, celsius)), here);
+        assertNoLeaner(moved(air(height, celsius + 10.0)), here);
+      }
+    }
+    assertThat(changed).isGreaterThan(15);
+  }
+
+  private static void assertNoLeaner(Setting inThinner, Setting inDenser) {
+    assertThat(inDenser.mainJet()).isGreaterThanOrEqualTo(inThinner.mainJet());
+    assertThat(inDenser.clip().grooveFromTop())
+        .isGreaterThanOrEqualTo(inThinner.clip().grooveFromTop());
+    // A mixture screw: out is richer.
+    assertThat(inDenser.screw().turns()).isGreaterThanOrEqualTo(inThinner.screw().turns());
+  }
+
+  /** By the part that acts there; its next leaner size would be too lean for that. */
+  @Test
+  void of_otherAir_isAsRichAsAtHome() {
+    for (Air air : List.of(air(0, -15), air(300, 35), air(1500, 5), air(1500, 25))) {
+      Setting moved = moved(air);
+      Setup there = SHEET.setup().withAir(air).withSetting(moved);
+      JetBore smaller =
+          SHEET.parts().mainJets().stream()
+              .filter(jet -> jet.compareTo(moved.mainJet()) < 0)
+              .max(Comparator.naturalOrder())
+              .orElseThrow();
+      Screw in = new Screw(ScrewKind.MIXTURE, ScrewTurns.of(moved.screw().turns().turns() - 0.25));
+
+      assertThat(leaner(there, ThrottleOpening.FULL)).isLessThanOrEqualTo(0.01);
+      assertThat(leaner(there.withSetting(moved.withMainJet(smaller)), ThrottleOpening.FULL))
+          .isGreaterThan(0.01);
+      assertThat(leaner(there, ThrottleOpening.ofEighths(4))).isBetween(-0.14, 0.02);
+      assertThat(leaner(there, ThrottleOpening.CLOSED)).isLessThanOrEqualTo(0.01);
+      assertThat(leaner(there.withSetting(moved.withScrew(in)), ThrottleOpening.CLOSED))
+          .isGreaterThan(0.01);
+    }
+  }
+
+  private static double leaner(Setup there, ThrottleOpening throttle) {
+    double home = MixtureModel.of(SHEET.setup()).at(throttle).lambda().value();
+    return StrictMath.log(MixtureModel.of(there).at(throttle).lambda().value() / home);
+  }
+
+  private static Setting moved(Air air) {
+    return moved(SHEET.setup().withAir(air)).setup().setting();
   }
 
   /**

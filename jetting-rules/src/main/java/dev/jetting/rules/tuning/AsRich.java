@@ -1,0 +1,195 @@
+package dev.jetting.rules.tuning;
+
+import static java.util.Comparator.comparingDouble;
+
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
+import dev.jetting.core.parts.NeedleJet;
+import dev.jetting.core.parts.Screw;
+import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.PartsAtHand;
+import dev.jetting.rules.tuning.Alternatives.Alternative;
+import dev.jetting.units.ClipPosition;
+import dev.jetting.units.JetBore;
+import dev.jetting.units.ScrewTurns;
+import dev.jetting.units.ThrottleOpening;
+import dev.jetting.units.TradeStyle;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.hipparchus.analysis.solvers.BrentSolver;
+
+/**
+ * The parts that make a setting as rich in other air, or with another fuel, as it is at home. Each
+ * is chosen where it acts, in the order of the trade: the main jet at full throttle, the clip at
+ * half, the screw at idle. Where clip or screw do not reach, a needle jet or a pilot jet goes
+ * along. A leaner part has to leave the openings beside it as rich as well.
+ *
+ * <p>Each choice depends on the air alone and not on which size the others came to. So a denser air
+ * never asks for a leaner part.
+ *
+ * @param home the setup as it was finished
+ * @param there the same setting in the other air, or with the other fuel
+ * @param parts the parts at hand
+ */
+record AsRich(Setup home, Setup there, PartsAtHand parts) {
+
+  /** Leaner by no more than this in ln λ is as rich (assumed: under half of a small jet step). */
+  private static final double TRIFLE = 0.01;
+
+  /** Where the main jet acts, first the opening that decides; then the same of clip and screw. */
+  private static final List<ThrottleOpening> WIDE =
+      List.of(ThrottleOpening.FULL, ThrottleOpening.ofEighths(6));
+
+  private static final List<ThrottleOpening> MIDDLE = List.of(Held.HALF, Held.QUARTER, Held.EIGHTH);
+  private static final List<ThrottleOpening> SMALL = List.of(ThrottleOpening.CLOSED, Held.EIGHTH);
+
+  private static final double QUARTER_TURN = 0.25;
+  private static final int MOST_QUARTERS = 12;
+
+  /** The main jet that would be right is looked for within these, by the bore that is fitted. */
+  private static final double SMALLEST = 0.4;
+
+  private static final double BIGGEST = 2.5;
+
+  /** And within these, in mm. */
+  private static final double SMALLEST_BORE = 0.05;
+
+  private static final double BIGGEST_BORE = 10;
+
+  /** What is changed, one part after the other. */
+  List<Alternative> changes() {
+    Setting fitted = there.setting();
+    Setting ideal = fitted.withMainJet(idealMain(fitted));
+    List<Alternative> changes = new ArrayList<>();
+    JetBore main = best(WIDE, mains(fitted), fitted::withMainJet);
+    Setting now = fitted.withMainJet(main);
+    add(changes, new Alternative(MeteringPart.MAIN_JET, TradeStyle.main(main), now));
+    ClipPosition clip = best(MIDDLE, clips(fitted), ideal::withClip);
+    now = now.withClip(clip);
+    add(changes, new Alternative(MeteringPart.CLIP, TradeStyle.clip(clip), now));
+    Setting hung = ideal.withClip(clip);
+    if (!isAsRich(Held.HALF, hung)) {
+      NeedleJet jet = best(MIDDLE, needleJets(fitted), hung::withNeedleJet);
+      now = now.withNeedleJet(jet);
+      String what = "needle jet " + TradeStyle.diameter(jet.bore());
+      add(changes, new Alternative(MeteringPart.NEEDLE_JET, what, now));
+    }
+    Screw screw = best(SMALL, screws(fitted), fitted::withScrew);
+    now = now.withScrew(screw);
+    String turned = TradeStyle.screw(screw.kind(), screw.turns());
+    add(changes, new Alternative(MeteringPart.SCREW, turned, now));
+    Setting set = fitted.withScrew(screw);
+    if (!isAsRich(ThrottleOpening.CLOSED, set)) {
+      JetBore pilot = best(SMALL, pilots(fitted), set::withPilotJet);
+      now = now.withPilotJet(pilot);
+      add(changes, new Alternative(MeteringPart.PILOT_JET, TradeStyle.pilot(pilot), now));
+    }
+    return changes;
+  }
+
+  private void add(List<Alternative> changes, Alternative next) {
+    Setting before =
+        changes.isEmpty() ? there.setting() : changes.get(changes.size() - 1).setting();
+    if (!next.setting().equals(before)) {
+      changes.add(next);
+    }
+  }
+
+  /**
+   * The leanest that is as rich as at home; where none is, the richest. One that is leaner than
+   * what is fitted is as rich at all the openings, others at the first.
+   */
+  private <P> P best(List<ThrottleOpening> held, List<P> choices, Function<P, Setting> with) {
+    ThrottleOpening first = held.get(0);
+    P own = choices.get(0);
+    double fitted = leaner(first, with.apply(own));
+    Comparator<P> richest = comparingDouble(choice -> leaner(first, with.apply(choice)));
+    return choices.stream()
+        .filter(choice -> isAsRich(first, with.apply(choice)))
+        .filter(
+            choice ->
+                leaner(first, with.apply(choice)) <= fitted
+                    || held.stream().allMatch(each -> isAsRich(each, with.apply(choice))))
+        .max(richest)
+        .or(() -> choices.stream().min(richest))
+        .orElseThrow();
+  }
+
+  private boolean isAsRich(ThrottleOpening held, Setting setting) {
+    return leaner(held, setting) <= TRIFLE;
+  }
+
+  /** By how much a setting is leaner there than what was finished is at home, in ln λ. */
+  private double leaner(ThrottleOpening held, Setting setting) {
+    return lnLambda(there.withSetting(setting), held) - lnLambda(home, held);
+  }
+
+  private static double lnLambda(Setup setup, ThrottleOpening held) {
+    return StrictMath.log(MixtureModel.of(setup).at(held).lambda().value());
+  }
+
+  /** The main jet that nobody sells: just as rich at full throttle as at home. */
+  private JetBore idealMain(Setting fitted) {
+    double own = fitted.mainJet().millimetres();
+    double least = Math.max(SMALLEST_BORE, own * SMALLEST);
+    double most = Math.min(BIGGEST_BORE, own * BIGGEST);
+    if (byMain(fitted, least) <= 0) {
+      return JetBore.ofMillimetres(least);
+    }
+    if (byMain(fitted, most) >= 0) {
+      return JetBore.ofMillimetres(most);
+    }
+    return JetBore.ofMillimetres(
+        new BrentSolver(1e-6).solve(100, bore -> byMain(fitted, bore), least, most));
+  }
+
+  private double byMain(Setting fitted, double millimetres) {
+    return leaner(ThrottleOpening.FULL, fitted.withMainJet(JetBore.ofMillimetres(millimetres)));
+  }
+
+  private List<JetBore> mains(Setting fitted) {
+    return Stream.concat(Stream.of(fitted.mainJet()), parts.mainJets().stream()).toList();
+  }
+
+  private List<ClipPosition> clips(Setting fitted) {
+    int grooves = fitted.clip().grooves();
+    return Stream.concat(
+            Stream.of(fitted.clip()),
+            IntStream.rangeClosed(1, grooves)
+                .mapToObj(groove -> ClipPosition.fromTop(groove, grooves)))
+        .toList();
+  }
+
+  /** Those that are no narrower, into which the needle goes as well. */
+  private List<NeedleJet> needleJets(Setting fitted) {
+    return Stream.concat(
+            Stream.of(fitted.needleJet()),
+            parts.needleJets().stream()
+                .filter(jet -> jet.bore().compareTo(fitted.needleJet().bore()) > 0))
+        .toList();
+  }
+
+  private List<JetBore> pilots(Setting fitted) {
+    return Stream.concat(Stream.of(fitted.pilotJet()), parts.pilotJets().stream()).toList();
+  }
+
+  /** By quarter turns from where it stands, as far as a screw works. */
+  private static List<Screw> screws(Setting fitted) {
+    Screw own = fitted.screw();
+    double most = fitted.carburettor().pilot().mostTurns().turns();
+    return Stream.concat(
+            Stream.of(own.turns()),
+            IntStream.rangeClosed(-MOST_QUARTERS, MOST_QUARTERS)
+                .mapToDouble(quarters -> own.turns().turns() + quarters * QUARTER_TURN)
+                .filter(turns -> turns >= 0 && turns <= most)
+                .mapToObj(ScrewTurns::of)
+                .filter(ScrewReach::holds))
+        .map(turns -> new Screw(own.kind(), turns))
+        .toList();
+  }
+}
