@@ -93,7 +93,7 @@ class CounterTest {
               + "%20of%205%20from%20top"
               + "&screw="
               + URLEncoder.encode(range.group(3), UTF_8)
-              + "%20turns";
+              + (range.group(3).equals("1") ? "%20turn" : "%20turns");
       assertThat(counter.get("w", machine + query).body())
           .as(range.group())
           .contains("<label class=\"\"><input type=\"radio\" name=\"day\" value=\"today\"");

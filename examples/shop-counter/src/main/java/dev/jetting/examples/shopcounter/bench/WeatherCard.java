@@ -29,7 +29,7 @@ import java.util.stream.IntStream;
  *
  * @param heights the heights above the sea, for people
  * @param rows a row for each temperature, the coldest first
- * @param ranges each setting with the densest air that it serves in, the densest first
+ * @param ranges the leanest setting that serves up to an air, the densest air first
  */
 public record WeatherCard(List<String> heights, List<Row> rows, List<Range> ranges) {
 
@@ -163,18 +163,18 @@ public record WeatherCard(List<String> heights, List<Row> rows, List<Range> rang
       Knowledge known,
       Words words) {
     List<Place> byDensity = places.stream().sorted(Comparator.comparing(Place::density)).toList();
-    Map<Message, Place> densest = new LinkedHashMap<>();
+    // The table goes from rich to lean: of those that serve up to one air, the last is put.
+    Map<Place, Message> densest = new LinkedHashMap<>();
     settings.forEach(
         (text, setting) ->
             byDensity.stream()
                 .takeWhile(place -> serves(sheet, setting, place, known))
                 .reduce((thinner, denser) -> denser)
-                .ifPresent(place -> densest.put(text, place)));
+                .ifPresent(place -> densest.put(place, text)));
     return densest.entrySet().stream()
         .sorted(
-            Comparator.comparing((Map.Entry<Message, Place> e) -> e.getValue().density())
-                .reversed())
-        .map(e -> range(e.getKey(), e.getValue(), words))
+            Comparator.comparing((Map.Entry<Place, Message> e) -> e.getKey().density()).reversed())
+        .map(e -> range(e.getValue(), e.getKey(), words))
         .toList();
   }
 
