@@ -256,8 +256,8 @@ public sealed interface Remedy {
    * How a setting stands.
    *
    * @param lambda λ at the opening, in the air of the day
-   * @param risk the lean risk at the opening, on the day when it is highest
-   * @param highestRisk the highest lean risk at any opening on any day
+   * @param risk the lean risk at the opening, climbs included, on the day when it is highest
+   * @param highestRisk the highest lean risk at any opening on any day, climbs included
    * @param overrun λ on the overrun, on the day when it is leanest
    */
   record State(Lambda lambda, Probability risk, Probability highestRisk, Lambda overrun) {
@@ -266,8 +266,8 @@ public sealed interface Remedy {
      * Checks for nulls.
      *
      * @param lambda λ at the opening, in the air of the day
-     * @param risk the lean risk at the opening, on the day when it is highest
-     * @param highestRisk the highest lean risk at any opening on any day
+     * @param risk the lean risk at the opening, climbs included, on the day when it is highest
+     * @param highestRisk the highest lean risk at any opening on any day, climbs included
      * @param overrun λ on the overrun, on the day when it is leanest
      */
     public State {

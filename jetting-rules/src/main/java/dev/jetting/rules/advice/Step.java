@@ -82,15 +82,17 @@ record Step(Ladder ladder, int rung, Judged from, Judged to) {
     return where;
   }
 
+  /** Climbs included, as the verdict judges. */
   private static Remedy.State state(AssessedSetting assessed, ThrottleOpening throttle) {
-    Probability there = assessed.profile().nearest(throttle).leanRisk();
-    Probability highest = there;
+    Probability there = assessed.profile().nearest(throttle).riddenRisk();
     for (RiskProfile day : Judged.days(assessed)) {
-      there = greater(there, day.nearest(throttle).leanRisk());
-      highest = greater(highest, day.worst().leanRisk());
+      there = greater(there, day.nearest(throttle).riddenRisk());
     }
     return new Remedy.State(
-        assessed.profile().nearest(throttle).lambda(), there, highest, assessed.overrun().lambda());
+        assessed.profile().nearest(throttle).lambda(),
+        there,
+        assessed.worst().leanRisk(),
+        assessed.overrun().lambda());
   }
 
   private static Probability greater(Probability a, Probability b) {
