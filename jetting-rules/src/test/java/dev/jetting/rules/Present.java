@@ -14,7 +14,7 @@ public final class Present {
 
   private Present() {}
 
-  /** Asserts where there is something, and counts the tries, of which a tenth must have it. */
+  /** Asserts where there is something. A tenth of the tries must have it. */
   public static <T> void often(Optional<T> what, Consumer<? super T> assertion) {
     Statistics.label("there is something to assert")
         .collect(what.isPresent())

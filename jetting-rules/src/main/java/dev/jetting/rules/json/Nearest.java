@@ -2,6 +2,8 @@ package dev.jetting.rules.json;
 
 import static java.util.Comparator.comparing;
 
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import dev.jetting.units.Sentence;
 import java.util.Collection;
 import java.util.List;
@@ -16,9 +18,18 @@ final class Nearest {
 
   private Nearest() {}
 
-  /** Words for the end of a message: the known name that was probably meant, or none. */
-  static String hint(String name, Collection<String> known) {
-    return meant(name, known).map(k -> ", perhaps \"" + k + '"').orElse("");
+  /** What is wrong with a text, the text that was probably meant, if any, and what is known. */
+  static Message known(String key, String text, Collection<String> known) {
+    Optional<String> meant = meant(text, known);
+    Message words =
+        Message.of(meant.isPresent() ? key + ".near" : key)
+            .with("text", Argument.name(Quote.quoted(text)))
+            .with("known", Argument.items(of(text, known, 4).stream().map(Nearest::name).toList()));
+    return meant.map(near -> words.with("near", name(near))).orElse(words);
+  }
+
+  private static Argument name(String text) {
+    return Argument.name(Quote.quoted(text));
   }
 
   /** A name that is not known, with the known name that was probably meant, where there is one. */

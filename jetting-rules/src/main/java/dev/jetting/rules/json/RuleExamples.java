@@ -11,15 +11,14 @@ import dev.jetting.rules.Rule;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.json.RuleRemark.Kind;
-import dev.jetting.units.Refusal;
-import dev.jetting.units.Sentence;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 
 /** Tries the examples of a rule file. */
 final class RuleExamples {
@@ -51,27 +50,31 @@ final class RuleExamples {
         tried(path.child("examples").child(j), rules.get(i), form, examples.get(j))
             .ifPresent(seen::add);
       }
-      missing(path, form, seen, Status.PASSED, "passes");
-      missing(path, form, seen, Status.FAILED, "fails");
+      missing(path, form, seen, Status.PASSED, "remark.no-example.passes");
+      missing(path, form, seen, Status.FAILED, "remark.no-example.fails");
     }
     return List.copyOf(remarks);
   }
 
-  private void missing(Path path, RuleForm form, Set<Status> seen, Status status, String words) {
+  private void missing(Path path, RuleForm form, Set<Status> seen, Status status, String key) {
     if (!seen.contains(status)) {
-      remark(path, Kind.NO_EXAMPLE, form, "no example holds on which the rule " + words);
+      remark(path, Kind.NO_EXAMPLE, form, Message.of(key));
     }
   }
 
-  private void remark(Path path, Kind kind, RuleForm form, String message) {
-    remarks.add(RuleRemark.at(document, path, kind, form.id(), message));
+  private void remark(Path path, Kind kind, RuleForm form, Message words) {
+    remarks.add(RuleRemark.at(document, path, kind, form.id(), words));
   }
 
   /** The outcome of an example that holds. */
   private Optional<Status> tried(Path path, Rule rule, RuleForm form, ExampleForm example) {
     SetupSheet base = sheets.get(example.on());
     if (base == null) {
-      remark(path.child("on"), Kind.EXAMPLE_UNUSABLE, form, unknown(example.on()));
+      remark(
+          path.child("on"),
+          Kind.EXAMPLE_UNUSABLE,
+          form,
+          Nearest.known("remark.unknown-sheet", example.on(), sheets.keySet()));
       return Optional.empty();
     }
     Outcome outcome;
@@ -82,22 +85,12 @@ final class RuleExamples {
           path,
           Kind.EXAMPLE_UNUSABLE,
           form,
-          Sentence.of("error.edits").with("problem", Refusal.of(e)).toString());
+          Message.of("error.edits").with("problem", Argument.words(Message.of(e))));
       return Optional.empty();
     }
-    Optional<String> differs = differs(example, form, outcome);
+    Optional<Message> differs = differs(example, form, outcome);
     differs.ifPresent(words -> remark(path, Kind.EXAMPLE_FAILS, form, words));
     return differs.isPresent() ? Optional.empty() : Optional.of(outcome.status());
-  }
-
-  private String unknown(String name) {
-    return "unknown sheet "
-        + Quote.quoted(name)
-        + Nearest.hint(name, sheets.keySet())
-        + "; known "
-        + Nearest.of(name, sheets.keySet(), 4).stream()
-            .map(Quote::quoted)
-            .collect(Collectors.joining(", "));
   }
 
   private static SetupSheet edited(SetupSheet base, ExampleForm example) {
@@ -105,9 +98,9 @@ final class RuleExamples {
     return SheetEdits.edited(base, Maps.transformValues(edits, JsonText::json));
   }
 
-  private static Optional<String> differs(ExampleForm example, RuleForm form, Outcome outcome) {
+  private static Optional<Message> differs(ExampleForm example, RuleForm form, Outcome outcome) {
     if (outcome.status() != example.expect()) {
-      return Optional.of("expected " + Enums.name(example.expect()) + ", but it " + words(outcome));
+      return Optional.of(butItIs("remark.expected-status", Enums.name(example.expect()), outcome));
     }
     Outcome on = outcome;
     if (example.subject().isPresent()) {
@@ -115,15 +108,14 @@ final class RuleExamples {
       on =
           Outcome.of(outcome.findings().stream().filter(f -> f.subject().equals(subject)).toList());
       if (on.findings().isEmpty()) {
-        return Optional.of(
-            "expected a finding on " + Quote.quoted(subject) + ", but it " + words(outcome));
+        return Optional.of(butItIs("remark.expected-finding", Quote.quoted(subject), outcome));
       }
     }
     Optional<Margin> nearest = on.nearest();
     return example
         .limit()
         .filter(limit -> nearest.isEmpty() || !isLimit(limit, nearest.get(), form))
-        .map(limit -> "expected the limit " + limit + ", but it " + limitOf(nearest));
+        .map(limit -> limitOf(nearest).with("expected", Argument.name(limit)));
   }
 
   /** In any quantity of the rule that has the margin's unit. */
@@ -138,18 +130,35 @@ final class RuleExamples {
         .anyMatch(stated -> Math.abs(is - stated) <= TOLERANCE * Math.abs(stated));
   }
 
-  private static String limitOf(Optional<Margin> nearest) {
-    return nearest.map(margin -> "is " + margin.limit()).orElse("states none");
+  private static Message limitOf(Optional<Margin> nearest) {
+    return nearest
+        .map(margin -> margin.limit().argument())
+        .map(limit -> Message.of("remark.expected-limit").with("limit", limit))
+        .orElseGet(() -> Message.of("remark.expected-limit.none"));
   }
 
-  private static String words(Outcome outcome) {
-    String findings =
-        outcome.findings().stream().map(RuleExamples::words).collect(Collectors.joining("; "));
-    String more = findings.isEmpty() ? outcome.reason() : findings;
-    return "is " + Enums.name(outcome.status()) + (more.isEmpty() ? "" : ": " + more);
+  private static Message butItIs(String key, String expected, Outcome outcome) {
+    Optional<Argument> more = more(outcome);
+    Message words =
+        Message.of(more.isPresent() ? key + ".because" : key)
+            .with("expected", Argument.name(expected))
+            .with("status", Argument.name(Enums.name(outcome.status())));
+    return more.map(why -> words.with("why", why)).orElse(words);
   }
 
-  private static String words(Finding finding) {
-    return finding.text() + " (on " + finding.subject() + ")";
+  /** What was found, or else the reason of the outcome. */
+  private static Optional<Argument> more(Outcome outcome) {
+    if (outcome.findings().isEmpty()) {
+      return Optional.of(outcome.why()).filter(why -> !why.text().isEmpty()).map(Argument::words);
+    }
+    return Optional.of(
+        Argument.items(outcome.findings().stream().map(RuleExamples::words).toList()));
+  }
+
+  private static Argument words(Finding finding) {
+    return Argument.words(
+        Message.of("remark.on")
+            .with("finding", Argument.words(finding.words()))
+            .with("subject", Argument.name(finding.subject())));
   }
 }

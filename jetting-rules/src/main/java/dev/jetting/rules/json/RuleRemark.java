@@ -1,5 +1,6 @@
 package dev.jetting.rules.json;
 
+import dev.jetting.rules.text.Message;
 import java.util.Objects;
 
 /**
@@ -12,10 +13,10 @@ import java.util.Objects;
  *     /rules/0/require/atMost}
  * @param line the line in the document, from 1
  * @param column the column in the line, in UTF-16 units from 1
- * @param message one sentence for people
+ * @param words one sentence for people, for any language
  */
 public record RuleRemark(
-    Kind kind, String ruleId, String pointer, int line, int column, String message) {
+    Kind kind, String ruleId, String pointer, int line, int column, Message words) {
 
   /** What is odd. */
   public enum Kind {
@@ -47,24 +48,29 @@ public record RuleRemark(
    * @param pointer where in the document
    * @param line the line in the document, from 1
    * @param column the column in the line
-   * @param message one sentence for people
+   * @param words one sentence for people, for any language
    */
   public RuleRemark {
     Objects.requireNonNull(kind, "kind");
     Objects.requireNonNull(ruleId, "ruleId");
     Objects.requireNonNull(pointer, "pointer");
-    Objects.requireNonNull(message, "message");
+    Objects.requireNonNull(words, "words");
   }
 
   /** The remark on a place of a document. */
-  static RuleRemark at(Document document, Path path, Kind kind, String ruleId, String message) {
+  static RuleRemark at(Document document, Path path, Kind kind, String ruleId, Message words) {
     Document.Spot spot = document.at(path);
-    return new RuleRemark(kind, ruleId, path.pointer(), spot.line(), spot.column(), message);
+    return new RuleRemark(kind, ruleId, path.pointer(), spot.line(), spot.column(), words);
+  }
+
+  /** {@return the sentence in English} */
+  public String message() {
+    return words.text();
   }
 
   /** {@return the remark in one line: place, rule and message} */
   @Override
   public String toString() {
-    return "line " + line + ", column " + column + ", rule " + ruleId + ": " + message;
+    return "line " + line + ", column " + column + ", rule " + ruleId + ": " + message();
   }
 }

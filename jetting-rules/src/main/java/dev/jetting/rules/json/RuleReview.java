@@ -1,7 +1,6 @@
 package dev.jetting.rules.json;
 
 import static java.util.Comparator.comparing;
-import static java.util.stream.Collectors.joining;
 import static java.util.stream.Collectors.toSet;
 
 import com.google.common.collect.ImmutableList;
@@ -9,6 +8,8 @@ import com.google.common.collect.Iterables;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.json.Cases.Wanted;
 import dev.jetting.rules.json.RuleRemark.Kind;
+import dev.jetting.rules.text.Argument;
+import dev.jetting.rules.text.Message;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -93,52 +94,41 @@ final class RuleReview {
         path);
   }
 
-  private void remark(Kind kind, Reviewed rule, Path path, String message) {
-    remarks.add(RuleRemark.at(document, path, kind, rule.form().id(), message));
+  private void remark(Kind kind, Reviewed rule, Path path, Message words) {
+    remarks.add(RuleRemark.at(document, path, kind, rule.form().id(), words));
   }
 
   private void conditions(Reviewed rule) {
     Path require = rule.path().child("require");
     if (rule.when().isPresent()) {
       Path when = rule.path().child("when");
-      if (!part(rule, when, rule.form().when().orElseThrow(), "the rule never applies")) {
+      if (!part(rule, when, rule.form().when().orElseThrow(), "remark.never-applies")) {
         return;
       }
       if (cases.areImpossible(List.of(rule.applies(true), rule.required(true)))) {
-        remark(Kind.NEVER_HOLDS, rule, require, neverWhere(rule));
+        remark(Kind.NEVER_HOLDS, rule, require, on("remark.never-where", rule.require()));
         return;
       }
       if (cases.areImpossible(rule.fails())) {
-        remark(Kind.ALWAYS_HOLDS, rule, require, alwaysWhere(rule));
+        remark(Kind.ALWAYS_HOLDS, rule, require, on("remark.always-where", rule.require()));
         return;
       }
     }
-    part(rule, require, rule.form().require(), "the rule never passes");
-  }
-
-  private static String neverWhere(Reviewed rule) {
-    return "never holds where the rule applies, so that the rule never passes: "
-        + shown(rule.require());
-  }
-
-  private static String alwaysWhere(Reviewed rule) {
-    return "always holds where the rule applies, so that the rule never fails: "
-        + shown(rule.require());
+    part(rule, require, rule.form().require(), "remark.never-passes");
   }
 
   /** Whether a condition and its parts are such that some settings meet it and others do not. */
-  private boolean part(Reviewed rule, Path path, ConditionForm form, String then) {
+  private boolean part(Reviewed rule, Path path, ConditionForm form, String never) {
     Condition condition = RuleFileReader.condition(rule.band(), path, form);
     if (cases.areImpossible(List.of(new Wanted(condition, true, rule.band())))) {
-      String so = then.isEmpty() ? "" : ", so that " + then;
-      remark(Kind.NEVER_HOLDS, rule, path, "no setting meets this" + so + ": " + shown(condition));
+      remark(Kind.NEVER_HOLDS, rule, path, on(never, condition));
       return false;
     }
     if (cases.areImpossible(List.of(new Wanted(condition, false, rule.band())))) {
-      remark(Kind.ALWAYS_HOLDS, rule, path, "every setting meets this: " + shown(condition));
+      remark(Kind.ALWAYS_HOLDS, rule, path, on("remark.always", condition));
       return false;
     }
-    form.not().ifPresent(not -> part(rule, path.child("not"), not, ""));
+    form.not().ifPresent(not -> part(rule, path.child("not"), not, "remark.never"));
     form.all().ifPresent(all -> parts(rule, path.child("all"), all, true));
     form.any().ifPresent(any -> parts(rule, path.child("any"), any, false));
     return true;
@@ -147,7 +137,7 @@ final class RuleReview {
   private void parts(Reviewed rule, Path path, List<ConditionForm> forms, boolean all) {
     List<Condition> kept = new ArrayList<>();
     for (int i = 0; i < forms.size(); i++) {
-      if (part(rule, path.child(i), forms.get(i), "")) {
+      if (part(rule, path.child(i), forms.get(i), "remark.never")) {
         kept.add(RuleFileReader.condition(rule.band(), path.child(i), forms.get(i)));
       }
     }
@@ -165,11 +155,7 @@ final class RuleReview {
       if (cases.areImpossible(joined(beside, new Wanted(each, !all, rule.band())))
           && !cases.areImpossible(beside)) {
         kept.remove(i);
-        remark(
-            Kind.ADDS_NOTHING,
-            rule,
-            path.child(i),
-            "adds nothing to the conditions beside it: " + shown(each));
+        remark(Kind.ADDS_NOTHING, rule, path.child(i), on("remark.adds-nothing", each));
       }
     }
   }
@@ -204,14 +190,8 @@ final class RuleReview {
           Kind.UNKNOWN_TEXT,
           rule,
           path,
-          measure
-              + " is never "
-              + Quote.quoted(text)
-              + Nearest.hint(text, texts.get())
-              + "; known "
-              + Nearest.of(text, texts.get(), 4).stream()
-                  .map(Quote::quoted)
-                  .collect(joining(", ")));
+          Nearest.known("remark.unknown-text", text, texts.get())
+              .with("measure", Argument.name(measure)));
     }
   }
 
@@ -228,7 +208,7 @@ final class RuleReview {
             Kind.DOUBLED,
             rule,
             rule.path(),
-            "fails just where rule " + other.form().id() + " fails");
+            Message.of("remark.doubled").with("rule", Argument.name(other.form().id())));
         return;
       }
       if (onlyThere || alwaysThere) {
@@ -238,7 +218,7 @@ final class RuleReview {
             Kind.IMPLIED,
             lesser,
             lesser.path(),
-            "fails only where rule " + greater.form().id() + " fails too");
+            Message.of("remark.implied").with("rule", Argument.name(greater.form().id())));
         return;
       }
     }
@@ -262,7 +242,12 @@ final class RuleReview {
     return ImmutableList.copyOf(Iterables.concat(all, List.of(more)));
   }
 
-  private static String shown(Condition condition) {
-    return Quote.listed(condition.words().text());
+  /** A long condition is cut, in English. */
+  private static Message on(String key, Condition condition) {
+    Message words = condition.words();
+    String text = words.text();
+    String shown = Quote.listed(text);
+    return Message.of(key)
+        .with("condition", shown.equals(text) ? Argument.words(words) : Argument.name(shown));
   }
 }

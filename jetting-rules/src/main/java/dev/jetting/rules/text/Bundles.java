@@ -35,7 +35,8 @@ final class Bundles {
           "kits",
           "comparisons",
           "errors",
-          "measures");
+          "measures",
+          "remarks");
 
   private static final String ONE = ".one";
   private static final String OTHER = ".other";

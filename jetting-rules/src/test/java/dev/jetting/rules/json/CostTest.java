@@ -69,8 +69,8 @@ class CostTest {
     assertThatExceptionOfType(JsonInputException.class)
         .isThrownBy(() -> RuleFile.read(file))
         .satisfies(e -> assertThat(e.getMessage()).hasSizeLessThan(1000));
-    assertThat(Nearest.hint("m".repeat(61), List.of("m".repeat(60)))).isEmpty();
-    assertThat(Nearest.hint("m".repeat(60), List.of("m".repeat(59)))).isNotEmpty();
+    assertThat(Nearest.meant("m".repeat(61), List.of("m".repeat(60)))).isEmpty();
+    assertThat(Nearest.meant("m".repeat(60), List.of("m".repeat(59)))).isNotEmpty();
   }
 
   @Test

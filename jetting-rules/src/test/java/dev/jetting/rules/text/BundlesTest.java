@@ -136,6 +136,8 @@ class BundlesTest {
                 .map(verdict -> "difference." + verdict),
             Stream.of("bore", "lost", "left", "signal", "cruising", "cost")
                 .map(heading -> "carburettors." + heading),
+            Stream.of("unknown-text", "unknown-sheet").map(odd -> "remark." + odd + ".near"),
+            Stream.of("status", "finding").map(what -> "remark.expected-" + what + ".because"),
             names("check.", Check.values()),
             names("fault.", Fault.values()),
             names("reason.", NextChange.Reason.values()),
