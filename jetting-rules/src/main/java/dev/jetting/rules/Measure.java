@@ -38,7 +38,7 @@ public record Measure(double value, String unit) {
   /** The unit of a share of a whole, 0 to 1. */
   public static final String SHARE = "share";
 
-  /** The unit of a change of λ as a natural logarithm; above zero is leaner. */
+  /** The unit of a change of λ as a natural logarithm, to the side that the sentence says. */
   public static final String LOGARITHM = "ln λ";
 
   /** What a number is. */
@@ -146,9 +146,9 @@ public record Measure(double value, String unit) {
   }
 
   /**
-   * A change of λ.
+   * A change of λ, to the side that the sentence says.
    *
-   * @param change natural logarithm of one λ by another; finite, above zero is leaner
+   * @param change natural logarithm of one λ by another; finite
    * @return the measure in the unit {@link #LOGARITHM}
    * @throws IllegalArgumentException if it is not finite
    */
@@ -192,13 +192,17 @@ public record Measure(double value, String unit) {
   /** {@return this measure as a value of a message, which every language prints in its own way} */
   public Argument argument() {
     return switch (unit) {
-      case SHARE -> Argument.fixed(value * 100, "%", 1);
-      case LOGARITHM -> Argument.fixed(StrictMath.expm1(value) * 100, "%", 1);
+      case SHARE -> percent(value);
+      case LOGARITHM -> percent(StrictMath.expm1(value));
       case LEAN_RISK, PROBABILITY ->
-          value >= 0 && value <= 1
-              ? Argument.risk(Probability.of(value))
-              : Argument.fixed(value * 100, "%", 1);
+          value >= 0 && value <= 1 ? Argument.risk(Probability.of(value)) : percent(value);
       default -> Argument.measured(value, unit);
     };
+  }
+
+  private Argument percent(double share) {
+    return Double.isFinite(share * 100)
+        ? Argument.fixed(share * 100, "%", 1)
+        : Argument.measured(value, unit);
   }
 }

@@ -38,6 +38,7 @@ public final class Sentence {
   private static final Pattern SLOT = Pattern.compile("\\{(\\w+)}");
   private static final Pattern NO_LETTER = Pattern.compile("[^\\p{Ll}0-9]+");
   private static final int LONGEST = 800;
+  private static final int LONGEST_UNIT = 60;
 
   /** The English words, read when the first error needs them. */
   private static final class English {
@@ -64,7 +65,7 @@ public final class Sentence {
    * A number with its unit.
    *
    * @param value the number
-   * @param unit the unit's symbol; empty for none
+   * @param unit the unit's symbol, shown on one line; empty for none
    */
   public record Amount(double value, String unit) {
 
@@ -75,7 +76,7 @@ public final class Sentence {
      * @param unit the unit's symbol; empty for none
      */
     public Amount {
-      Objects.requireNonNull(unit, "unit");
+      unit = OneLine.shown(unit, LONGEST_UNIT);
     }
 
     /** {@return the number and the unit, such as {@code 1.25 mm}} */

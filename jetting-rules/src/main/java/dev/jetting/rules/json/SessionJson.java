@@ -100,7 +100,8 @@ public final class SessionJson {
    *
    * @param session the session; not null
    * @param tuner the tuner that leads it; not null
-   * @return the document, lines ended by {@code \n}; {@link #read(String)} reads the session alone
+   * @return the document, lines ended by {@code \n}; {@link #read(String)} reads the session alone,
+   *     and refuses a document whose tuner has not its form
    * @throws IllegalArgumentException if the limits are of a class of the caller's own
    */
   public static String write(TuningSession session, Tuner tuner) {

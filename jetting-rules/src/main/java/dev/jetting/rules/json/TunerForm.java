@@ -1,6 +1,7 @@
 package dev.jetting.rules.json;
 
 import static java.util.Objects.requireNonNull;
+import static java.util.stream.Collectors.joining;
 
 import com.google.common.collect.Sets;
 import dev.jetting.core.mixture.CustomarySteps;
@@ -22,6 +23,7 @@ import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Sentence;
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -67,6 +69,9 @@ record TunerForm(
     }
 
     MixtureLimits limits() {
+      unit("limits.lean", lean, "1");
+      unit("limits.rich", rich, "1");
+      unit("limits.overrun", overrun, "1");
       return MixtureLimits.margins().lean(lean).rich(rich).overrun(overrun).build();
     }
   }
@@ -188,10 +193,17 @@ record TunerForm(
     }
 
     Meanings meanings() {
+      once("meanings.colours", PlugColour.class, colours.stream().map(ColourForm::colour).toList());
+      once(
+          "meanings.symptoms", Symptom.class, symptoms.stream().map(SymptomForm::symptom).toList());
       Map<PlugColour, Meaning> byColour = new EnumMap<>(PlugColour.class);
       colours.forEach(form -> byColour.put(form.colour(), form.meaning()));
       Map<Symptom, Meaning> bySymptom = new EnumMap<>(Symptom.class);
       symptoms.forEach(form -> bySymptom.put(form.symptom(), form.meaning()));
+      unit("meanings.kelvinPerLnLambda", kelvinPerLnLambda, "K");
+      unit("meanings.wideband", wideband, "1");
+      unit("meanings.exhaustThermometer", exhaustThermometer, "1");
+      unit("meanings.proven", proven, "1");
       Map<Instrument, Coefficient> accuracies =
           Map.of(Instrument.WIDEBAND, wideband, Instrument.EXHAUST_THERMOMETER, exhaustThermometer);
       return new Meanings(byColour, bySymptom, kelvinPerLnLambda, accuracies, proven);
@@ -236,6 +248,10 @@ record TunerForm(
       throw InvalidValueException.at(
           "tuner.rulebook", Quote.quoted(rulebook.toString()), Sentence.plain(given.toString()));
     }
+    once("steps", MeteringPart.class, steps.stream().map(SizeForm::part).toList());
+    if (EnumSet.copyOf(instruments).size() < instruments.size()) {
+      throw refused("instruments", instruments);
+    }
     CustomarySteps sizes = CustomarySteps.assumed();
     for (SizeForm step : steps) {
       sizes = sizes.with(step.part(), step.size());
@@ -244,5 +260,26 @@ record TunerForm(
         .withRiskModel(new RiskModel(limits.limits(), spreads.uncertainty(), sizes))
         .withMeanings(meanings.meanings())
         .withRulebook(rules);
+  }
+
+  /** Each of them once and none left out: what is not stated would be the library's own. */
+  private static <E extends Enum<E>> void once(String field, Class<E> type, List<E> stated) {
+    int all = type.getEnumConstants().length;
+    if (stated.size() != all || EnumSet.copyOf(stated).size() != all) {
+      throw refused(field, stated);
+    }
+  }
+
+  private static InvalidValueException refused(String field, List<? extends Enum<?>> stated) {
+    String names = stated.stream().map(Enums::name).collect(joining(", "));
+    return InvalidValueException.at(
+        "tuner." + field, Quote.listed(names), Sentence.of("error.each-once"));
+  }
+
+  private static void unit(String field, Coefficient coefficient, String unit) {
+    if (!coefficient.unit().equals(unit)) {
+      throw InvalidValueException.at(
+          "tuner." + field + ".unit", Quote.quoted(coefficient.unit()), Sentence.plain(unit));
+    }
   }
 }

@@ -1,6 +1,7 @@
 package dev.jetting.rules.kit;
 
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Measure;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.Rulebook;
@@ -83,7 +84,9 @@ final class KitWaivers {
     if (!holds) {
       return waiver.expires().map(lastDay -> "expired on " + lastDay);
     }
-    return coverage.share().value() < waiver.measured().value()
+    // A waiver written before a share had a unit of its own says 1.
+    boolean isShare = Set.of(Measure.SHARE, "1").contains(waiver.measured().unit());
+    return !isShare || coverage.share().value() < waiver.measured().value()
         ? Optional.of("accepted to " + waiver.measured() + ", now " + coverage.share())
         : Optional.empty();
   }

@@ -29,8 +29,9 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  * half, the screw at idle. Where clip or screw do not reach, a needle jet or a pilot jet goes
  * along. A leaner part has to leave the openings beside it as rich as well.
  *
- * <p>Each choice depends on the air alone and not on which size the others came to. So a denser air
- * never asks for a leaner part.
+ * <p>Main jet and clip are chosen by the air alone, whatever size the others came to. So a denser
+ * air asks for no leaner one of these. Idle is not as regular: the leanest air for it is not the
+ * densest.
  *
  * @param home the setup as it was finished
  * @param there the same setting in the other air, or with the other fuel
@@ -38,8 +39,15 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  */
 record AsRich(Setup home, Setup there, PartsAtHand parts) {
 
-  /** Leaner by no more than this in ln λ is as rich (assumed: under half of a small jet step). */
-  private static final double TRIFLE = 0.01;
+  /**
+   * What is fitted stays while it is leaner by no more than this in ln λ (assumed: well under half
+   * of a step). Of main jet, of clip and of screw: nobody moves a clip for a few kelvin. What takes
+   * its place is as rich as at home or richer, so that moves to and fro do not add up.
+   */
+  private static final double MAIN_TRIFLE = 0.01;
+
+  private static final double CLIP_TRIFLE = 0.02;
+  private static final double SCREW_TRIFLE = 0.03;
 
   /** Where the main jet acts, first the opening that decides; then the same of clip and screw. */
   private static final List<ThrottleOpening> WIDE =
@@ -66,29 +74,33 @@ record AsRich(Setup home, Setup there, PartsAtHand parts) {
     Setting fitted = there.setting();
     Setting ideal = fitted.withMainJet(idealMain(fitted));
     List<Alternative> changes = new ArrayList<>();
-    JetBore main = best(WIDE, mains(fitted), fitted::withMainJet);
+    JetBore main = best(WIDE, MAIN_TRIFLE, mains(fitted), fitted::withMainJet);
     Setting now = fitted.withMainJet(main);
     add(changes, new Alternative(MeteringPart.MAIN_JET, TradeStyle.main(main), now));
-    ClipPosition clip = best(MIDDLE, clips(fitted), ideal::withClip);
+    // Where no main jet at hand is rich enough, clip and needle jet make up for it.
+    boolean reaches = leaner(ThrottleOpening.FULL, now) <= MAIN_TRIFLE;
+    Setting base = reaches ? ideal : now;
+    ClipPosition clip = best(MIDDLE, CLIP_TRIFLE, clips(fitted), base::withClip);
     now = now.withClip(clip);
     add(changes, new Alternative(MeteringPart.CLIP, TradeStyle.clip(clip), now));
-    Setting hung = ideal.withClip(clip);
-    if (!isAsRich(Held.HALF, hung)) {
-      NeedleJet jet = best(MIDDLE, needleJets(fitted), hung::withNeedleJet);
+    Setting hung = base.withClip(clip);
+    if (leaner(Held.HALF, hung) > CLIP_TRIFLE) {
+      NeedleJet jet = best(MIDDLE, CLIP_TRIFLE, needleJets(fitted), hung::withNeedleJet);
       now = now.withNeedleJet(jet);
       String what = "needle jet " + TradeStyle.diameter(jet.bore());
       add(changes, new Alternative(MeteringPart.NEEDLE_JET, what, now));
     }
-    Screw screw = best(SMALL, screws(fitted), fitted::withScrew);
+    Screw screw = best(SMALL, SCREW_TRIFLE, screws(fitted), fitted::withScrew);
+    Setting set = fitted.withScrew(screw);
+    if (leaner(ThrottleOpening.CLOSED, set) > SCREW_TRIFLE) {
+      JetBore pilot = best(SMALL, SCREW_TRIFLE, pilots(fitted), set::withPilotJet);
+      now = now.withPilotJet(pilot);
+      add(changes, new Alternative(MeteringPart.PILOT_JET, TradeStyle.pilot(pilot), now));
+      screw = best(SMALL, SCREW_TRIFLE, screws(fitted), fitted.withPilotJet(pilot)::withScrew);
+    }
     now = now.withScrew(screw);
     String turned = TradeStyle.screw(screw.kind(), screw.turns());
     add(changes, new Alternative(MeteringPart.SCREW, turned, now));
-    Setting set = fitted.withScrew(screw);
-    if (!isAsRich(ThrottleOpening.CLOSED, set)) {
-      JetBore pilot = best(SMALL, pilots(fitted), set::withPilotJet);
-      now = now.withPilotJet(pilot);
-      add(changes, new Alternative(MeteringPart.PILOT_JET, TradeStyle.pilot(pilot), now));
-    }
     return changes;
   }
 
@@ -101,27 +113,28 @@ record AsRich(Setup home, Setup there, PartsAtHand parts) {
   }
 
   /**
-   * The leanest that is as rich as at home; where none is, the richest. One that is leaner than
-   * what is fitted is as rich at all the openings, others at the first.
+   * The leanest that is as rich as at home; where none is, the richest. What is fitted, the first
+   * of the choices, may be a trifle leaner. One that is leaner than that is as rich at all the
+   * openings, others at the first.
    */
-  private <P> P best(List<ThrottleOpening> held, List<P> choices, Function<P, Setting> with) {
+  private <P> P best(
+      List<ThrottleOpening> held, double trifle, List<P> choices, Function<P, Setting> with) {
     ThrottleOpening first = held.get(0);
     P own = choices.get(0);
     double fitted = leaner(first, with.apply(own));
     Comparator<P> richest = comparingDouble(choice -> leaner(first, with.apply(choice)));
     return choices.stream()
-        .filter(choice -> isAsRich(first, with.apply(choice)))
         .filter(
-            choice ->
-                leaner(first, with.apply(choice)) <= fitted
-                    || held.stream().allMatch(each -> isAsRich(each, with.apply(choice))))
+            choice -> {
+              Setting setting = with.apply(choice);
+              double leaner = leaner(first, setting);
+              return leaner < fitted || choice.equals(own)
+                  ? leaner <= (choice.equals(own) ? trifle : 0)
+                  : held.stream().allMatch(each -> leaner(each, setting) <= 0);
+            })
         .max(richest)
         .or(() -> choices.stream().min(richest))
         .orElseThrow();
-  }
-
-  private boolean isAsRich(ThrottleOpening held, Setting setting) {
-    return leaner(held, setting) <= TRIFLE;
   }
 
   /** By how much a setting is leaner there than what was finished is at home, in ln λ. */

@@ -185,7 +185,9 @@ public sealed interface Evidence {
     }
     if (this instanceof ExhaustTemperature exhaust) {
       double ln = exhaust.hotter().kelvin() / meanings.kelvinPerLnLambda().value();
-      Lambda lambda = Lambda.of(exhaust.good().value() * StrictMath.exp(ln));
+      // No engine runs beyond, and a thermometer that says so shows something else.
+      Lambda lambda =
+          Lambda.of(Math.min(2, Math.max(0.4, exhaust.good().value() * StrictMath.exp(ln))));
       return Reading.measured(
           setup, throttle, speed, lambda, meanings.accuracyOf(Instrument.EXHAUST_THERMOMETER));
     }

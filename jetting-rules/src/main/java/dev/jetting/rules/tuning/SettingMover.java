@@ -34,18 +34,31 @@ final class SettingMover {
       changes.add(chooser.change(change, NextChange.Reason.AS_RICH));
       now = with(now, change.setting());
     }
-    Setting ridden = there.setting();
+    Optional<MovedSetting> safe = safe(now, there.setting(), changes, riskModel, calibration);
+    SetupSheet asRich = now;
+    return safe.orElseGet(() -> new MovedSetting(asRich.setup(), changes, false));
+  }
+
+  /** Made safer step by step; empty where no parts at hand make it safe. */
+  private static Optional<MovedSetting> safe(
+      SetupSheet sheet,
+      Setting ridden,
+      List<NextChange> before,
+      RiskModel riskModel,
+      Calibration calibration) {
+    SetupSheet now = sheet;
+    List<NextChange> changes = new ArrayList<>(before);
     ChangeChooser chooser = new ChangeChooser(now, ridden, riskModel, calibration);
-    while (!chooser.accepts() && changes.size() < MOST_CHANGES) {
+    while (!chooser.accepts()) {
       Optional<NextChange> safer = chooser.safer(to -> true);
-      if (safer.isEmpty()) {
-        break;
+      if (safer.isEmpty() || changes.size() == MOST_CHANGES) {
+        return Optional.empty();
       }
       changes.add(safer.get());
       now = with(now, safer.get().setting());
       chooser = new ChangeChooser(now, ridden, riskModel, calibration);
     }
-    return new MovedSetting(now.setup(), changes, chooser.accepts());
+    return Optional.of(new MovedSetting(now.setup(), changes, true));
   }
 
   private static SetupSheet with(SetupSheet sheet, Setting setting) {

@@ -159,8 +159,9 @@ public final class Tuner {
 
   /**
    * Moves a finished setting to another day, another place or another fuel. It becomes as rich
-   * there as it was where it was finished, by main jet, clip and screw. It becomes safer where that
-   * is not enough. Denser air asks for no leaner of these three.
+   * there as it was where it was finished, at full throttle, half and idle, as far as main jet,
+   * needle and pilot circuit reach. It becomes safer where that is not enough. Where no parts at
+   * hand make it safe, it says so and goes no further than that.
    *
    * <p>In other air it is judged on that day alone, because the coldest and hottest day of the
    * sheet belong to the place it came from. With another fuel in the same air it is judged on all

@@ -25,7 +25,8 @@
  *   <li>{@link Instrument}: what a rider reads an engine with
  *   <li>{@link Meaning}: what a colour or a symptom says of the mixture: a band of λ by the λ that
  *       the engine needs at that opening, and how far to trust it
- *   <li>{@link Meanings}: what each plug colour and each symptom says of the mixture
+ *   <li>{@link Meanings}: what each plug colour and each symptom says of the mixture, and how exact
+ *       the sensors are
  *   <li>{@link MovedSetting}: a finished setting moved to another day, another place or another
  *       fuel
  *   <li>{@link NextChange}: one part to change, out of those at hand, and what that does

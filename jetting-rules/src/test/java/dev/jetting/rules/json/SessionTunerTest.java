@@ -109,6 +109,26 @@ class SessionTunerTest {
         .withMessage("lean margin 0.9 (assumed: of the shop): allowed above 1 and below 3");
   }
 
+  /** What is left out would be the library's own, and what stands twice would hide one. */
+  @Test
+  void readTuner_ofPartsLeftOutOrTwice_isRefused() {
+    String document = SessionJson.write(SESSION, SHOPS);
+    assertRefused(document.replace("\"part\": \"screw\"", "\"part\": \"clip\""), "tuner.steps");
+    assertRefused(
+        document.replace("\"colour\": \"dark\",", "\"colour\": \"black\","),
+        "tuner.meanings.colours");
+    assertRefused(
+        document.replace(
+            "\"value\": 0.015,\n        \"unit\": \"1\"", "\"value\": 0.015, \"unit\": \"%\""),
+        "tuner.meanings.wideband.unit");
+  }
+
+  private static void assertRefused(String document, String field) {
+    assertThatExceptionOfType(InvalidValueException.class)
+        .isThrownBy(() -> SessionJson.readTuner(document, RULES))
+        .satisfies(error -> assertThat(error.field()).isEqualTo(field));
+  }
+
   @Test
   void write_limitsOfTheCallersOwn_isRefused() {
     Tuner own =
