@@ -128,8 +128,11 @@ record AsRich(Setup home, Setup there, PartsAtHand parts) {
             choice -> {
               Setting setting = with.apply(choice);
               double leaner = leaner(first, setting);
-              return leaner < fitted || choice.equals(own)
-                  ? leaner <= (choice.equals(own) ? trifle : 0)
+              if (choice.equals(own)) {
+                return leaner <= trifle;
+              }
+              return leaner < fitted
+                  ? leaner <= 0
                   : held.stream().allMatch(each -> leaner(each, setting) <= 0);
             })
         .max(richest)
