@@ -65,6 +65,12 @@ public record Measure(double value, String unit) {
     SPEED,
     /** A flow in L/h, or in g/s. */
     FLOW,
+    /** A volume in cm³. */
+    VOLUME,
+    /** A density in kg/m³. */
+    DENSITY,
+    /** A dynamic viscosity in mPa·s. */
+    VISCOSITY,
     /** Turns of a screw. */
     TURNS,
     /** A number of the things that the unit names, such as sizes or grooves. */
@@ -86,6 +92,9 @@ public record Measure(double value, String unit) {
           .put("rpm", Kind.SPEED)
           .put("L/h", Kind.FLOW)
           .put("g/s", Kind.FLOW)
+          .put("cm³", Kind.VOLUME)
+          .put("kg/m³", Kind.DENSITY)
+          .put("mPa·s", Kind.VISCOSITY)
           .put("turns", Kind.TURNS)
           .put("groove", Kind.COUNT)
           .put("groove from top", Kind.COUNT)
@@ -176,7 +185,7 @@ public record Measure(double value, String unit) {
     return new Measure(lambda.value(), OVERRUN);
   }
 
-  /** {@return what the number is, by its unit; empty for a unit of a rule's own} */
+  /** {@return what the number is, by its unit; empty for a unit of a caller's own} */
   public Optional<Kind> kind() {
     return Optional.ofNullable(KINDS.get(unit));
   }

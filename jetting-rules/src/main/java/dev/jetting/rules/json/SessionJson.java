@@ -30,20 +30,14 @@ import java.util.Optional;
  */
 public final class SessionJson {
 
+  private static final DocumentLimits LIMITS = new DocumentLimits(4_000_000, 64);
+
   private static final Codec<TuningSession> CODEC =
-      new Codec<>(
-          TuningSession.class,
-          JettingModule.ofReader(),
-          SessionForm.HEADER,
-          new DocumentLimits(4_000_000, 64));
+      new Codec<>(TuningSession.class, JettingModule.ofReader(), SessionForm.HEADER, LIMITS);
 
   /** With the tuner, where there is one. */
   private static final Codec<SessionForm> WITH_TUNER =
-      new Codec<>(
-          SessionForm.class,
-          JettingModule.ofReader(),
-          SessionForm.HEADER,
-          new DocumentLimits(4_000_000, 64));
+      new Codec<>(SessionForm.class, JettingModule.ofReader(), SessionForm.HEADER, LIMITS);
 
   private SessionJson() {}
 

@@ -249,6 +249,9 @@ record TunerForm(
           "tuner.rulebook", Quote.quoted(rulebook.toString()), Sentence.plain(given.toString()));
     }
     once("steps", MeteringPart.class, steps.stream().map(SizeForm::part).toList());
+    if (instruments.isEmpty()) {
+      throw InvalidValueException.at("tuner.instruments", "[]", Sentence.of("error.at-least-one"));
+    }
     if (EnumSet.copyOf(instruments).size() < instruments.size()) {
       throw refused("instruments", instruments);
     }

@@ -16,7 +16,6 @@ import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -69,6 +68,9 @@ record AsRich(Setup home, Setup there, PartsAtHand parts) {
 
   private static final double BIGGEST_BORE = 10;
 
+  /** A part, the setting with it, and by how much that is leaner at the opening that decides. */
+  private record Choice<P>(P part, Setting setting, double leaner) {}
+
   /** What is changed, one part after the other. */
   List<Alternative> changes() {
     Setting fitted = there.setting();
@@ -120,24 +122,27 @@ record AsRich(Setup home, Setup there, PartsAtHand parts) {
   private <P> P best(
       List<ThrottleOpening> held, double trifle, List<P> choices, Function<P, Setting> with) {
     ThrottleOpening first = held.get(0);
-    P own = choices.get(0);
-    double fitted = leaner(first, with.apply(own));
-    Comparator<P> richest = comparingDouble(choice -> leaner(first, with.apply(choice)));
-    return choices.stream()
+    List<Choice<P>> weighed =
+        choices.stream().map(part -> weighed(part, first, with.apply(part))).toList();
+    Choice<P> own = weighed.get(0);
+    return weighed.stream()
         .filter(
             choice -> {
-              Setting setting = with.apply(choice);
-              double leaner = leaner(first, setting);
               if (choice.equals(own)) {
-                return leaner <= trifle;
+                return choice.leaner <= trifle;
               }
-              return leaner < fitted
-                  ? leaner <= 0
-                  : held.stream().allMatch(each -> leaner(each, setting) <= 0);
+              return choice.leaner < own.leaner
+                  ? choice.leaner <= 0
+                  : held.stream().allMatch(each -> leaner(each, choice.setting) <= 0);
             })
-        .max(richest)
-        .or(() -> choices.stream().min(richest))
-        .orElseThrow();
+        .max(comparingDouble(Choice::leaner))
+        .or(() -> weighed.stream().min(comparingDouble(Choice::leaner)))
+        .orElseThrow()
+        .part;
+  }
+
+  private <P> Choice<P> weighed(P part, ThrottleOpening first, Setting setting) {
+    return new Choice<>(part, setting, leaner(first, setting));
   }
 
   /** By how much a setting is leaner there than what was finished is at home, in ln λ. */

@@ -249,9 +249,9 @@ final class Findings {
   }
 
   /**
-   * Whether the session was on a setting before, in the air and with the fuel of now. What was left
-   * for a richer one is not gone back to: two readings that contradict each other would send a
-   * rider to and fro for ever.
+   * Whether the session was on a setting before, in just the air and with the fuel of now. What was
+   * left is not gone back to without a sign, richer or leaner: two readings that contradict each
+   * other would send a rider to and fro for ever.
    */
   boolean wasLeft(Setting setting) {
     Setup there = session.last().setup().withSetting(setting);

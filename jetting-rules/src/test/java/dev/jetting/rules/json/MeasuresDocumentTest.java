@@ -16,6 +16,13 @@ class MeasuresDocumentTest {
   private static final String END = "<!-- end -->\n";
 
   @Test
+  void everyQuantityOfARuleFile_hasAKind() {
+    for (Dimension dimension : Dimension.values()) {
+      assertThat(dimension.measure(1).kind()).as(dimension.name()).isPresent();
+    }
+  }
+
+  @Test
   void document_listsEveryMeasure() throws IOException {
     String document = Files.readString(DOCUMENT);
     int from = document.indexOf(BEGIN) + BEGIN.length();

@@ -121,6 +121,11 @@ class SessionTunerTest {
         document.replace(
             "\"value\": 0.015,\n        \"unit\": \"1\"", "\"value\": 0.015, \"unit\": \"%\""),
         "tuner.meanings.wideband.unit");
+    String instruments = "\"instruments\": \\[[^\\]]*]";
+    assertRefused(document.replaceFirst(instruments, "\"instruments\": []"), "tuner.instruments");
+    assertRefused(
+        document.replaceFirst(instruments, "\"instruments\": [\"plug\", \"plug\"]"),
+        "tuner.instruments");
   }
 
   private static void assertRefused(String document, String field) {

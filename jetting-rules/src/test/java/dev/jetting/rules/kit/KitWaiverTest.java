@@ -96,16 +96,9 @@ class KitWaiverTest {
             .orElseThrow();
     KitWaiver waiver = waiver(open, open.machines().get(0), coverage);
     KitWaiver proud =
-        new KitWaiver(
-            waiver.kit(),
-            waiver.machine(),
-            waiver.ruleId(),
-            waiver.subject(),
-            waiver.author(),
-            waiver.reason(),
-            waiver.expires(),
-            Measure.ratio(coverage.finding().measured().value() + 0.01),
-            waiver.band());
+        accepting(waiver, Measure.ratio(coverage.finding().measured().value() + 0.01));
+    // Less than any share, but of something else.
+    KitWaiver odd = accepting(waiver, new Measure(0, "mm"));
 
     assertThat(open.passes()).isFalse();
     KitValidation waived = waiving(List.of(waiver)).validate(poor, KitDepth.COVERAGE);
@@ -114,7 +107,21 @@ class KitWaiverTest {
     KitValidation short_ = waiving(List.of(proud)).validate(poor, KitDepth.COVERAGE);
     assertThat(short_.passes()).isFalse();
     assertThat(short_.unusedWaivers().get(0).why()).startsWith("fuel 1: accepted to ");
+    assertThat(waiving(List.of(odd)).validate(poor, KitDepth.COVERAGE).passes()).isFalse();
     assertThat(waiving(List.of(waiver)).validate(poor, KitDepth.SETTING).unusedWaivers()).isEmpty();
+  }
+
+  private static KitWaiver accepting(KitWaiver waiver, Measure measured) {
+    return new KitWaiver(
+        waiver.kit(),
+        waiver.machine(),
+        waiver.ruleId(),
+        waiver.subject(),
+        waiver.author(),
+        waiver.reason(),
+        waiver.expires(),
+        measured,
+        waiver.band());
   }
 
   @Test

@@ -112,9 +112,9 @@ class MovedSettingTest {
       Setup there = now.setup().withAir(i % 2 == 0 ? air(0, 16) : home.setup().air());
       now = now.withSetup(TUNER.move(now, there, RISK.untried()).setup());
     }
-    double home126 = MixtureModel.of(home.setup()).at(ThrottleOpening.FULL).lambda().value();
+    double atHome = MixtureModel.of(home.setup()).at(ThrottleOpening.FULL).lambda().value();
     assertThat(MixtureModel.of(now.setup()).at(ThrottleOpening.FULL).lambda().value())
-        .isLessThanOrEqualTo(home126 * 1.0001);
+        .isLessThanOrEqualTo(atHome * 1.0001);
   }
 
   /** Without a bigger main jet at hand the needle makes up for it as far as it can. */
