@@ -186,6 +186,11 @@ public final class ClipPosition implements Quantity<ClipPosition> {
   }
 
   @Override
+  public Optional<Sentence.Amount> amount() {
+    return Optional.empty();
+  }
+
+  @Override
   public int compareTo(ClipPosition other) {
     Objects.requireNonNull(other, "other");
     int byGrooves = Integer.compare(grooves, other.grooves);

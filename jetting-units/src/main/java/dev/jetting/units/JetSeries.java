@@ -45,12 +45,7 @@ public final class JetSeries<J extends Quantity<J>> {
           Sentence.of("error.from-to").with("low", 1).with("high", MOST_SIZES));
     }
     this.sizes = List.copyOf(new TreeSet<>(sizes));
-    String unit = printed(smallest()).rest();
-    for (J size : this.sizes) {
-      if (!printed(size).rest().equals(unit)) {
-        throw refused(size + " beside " + smallest(), Sentence.of("error.one-unit"));
-      }
-    }
+    this.sizes.forEach(JetSeries::amount);
   }
 
   /**
@@ -59,8 +54,8 @@ public final class JetSeries<J extends Quantity<J>> {
    * @param sizes the sizes in any order, from 1 to 10000 of them; equal ones count once
    * @param <J> the quantity that the sizes are
    * @return the series
-   * @throws QuantityException if there are no sizes or too many, or if they do not all print as a
-   *     number with the same unit
+   * @throws QuantityException if there are no sizes or too many, or if one of them does not print
+   *     as a number with a unit
    */
   public static <J extends Quantity<J>> JetSeries<J> of(Collection<J> sizes) {
     return new JetSeries<>(Objects.requireNonNull(sizes, "sizes"));
@@ -287,7 +282,7 @@ public final class JetSeries<J extends Quantity<J>> {
         covered = false;
       }
     }
-    return Text.withUnit(String.join(", ", parts), printed(smallest()).rest());
+    return Text.withUnit(String.join(", ", parts), amount(smallest()).unit());
   }
 
   private static int endOfRun(List<BigDecimal> numbers, int start) {
@@ -357,16 +352,13 @@ public final class JetSeries<J extends Quantity<J>> {
     return index < 0 || index >= sizes.size() ? Optional.empty() : Optional.of(sizes.get(index));
   }
 
-  private static NumberText printed(Quantity<?> size) {
-    NumberText text = NumberText.at(size.toString(), false);
-    if (text == null) {
-      throw refused(size.toString(), Sentence.of("error.sizes-with-unit"));
-    }
-    return text;
+  private static Sentence.Amount amount(Quantity<?> size) {
+    return size.amount()
+        .orElseThrow(() -> refused(size.toString(), Sentence.of("error.sizes-with-unit")));
   }
 
   private static BigDecimal number(Quantity<?> size) {
-    return decimal(printed(size).value());
+    return decimal(amount(size).value());
   }
 
   private static BigDecimal decimal(double value) {

@@ -1,6 +1,7 @@
 package dev.jetting.units;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -104,6 +105,11 @@ public final class PremixRatio extends Scalar<PremixRatio> {
    */
   public double oilPercent() {
     return hasOil() ? OIL_PERCENT.fromCanonical(canonical) : 0;
+  }
+
+  @Override
+  public Optional<Sentence.Amount> amount() {
+    return hasOil() ? super.amount() : Optional.empty();
   }
 
   /** Orders by how much oil there is. */

@@ -1,5 +1,7 @@
 package dev.jetting.units;
 
+import java.util.Optional;
+
 /**
  * What every quantity promises.
  *
@@ -28,6 +30,15 @@ package dev.jetting.units;
  */
 public sealed interface Quantity<Q extends Quantity<Q>> extends Comparable<Q>
     permits Scalar, ClipPosition {
+
+  /**
+   * Returns the number with the symbol of its unit, for programs that print or send it in their own
+   * way.
+   *
+   * @return the number in the canonical unit, whose symbol is empty where there is none; empty for
+   *     what is not one number: a {@link ClipPosition}, and {@link PremixRatio#NO_OIL}
+   */
+  Optional<Sentence.Amount> amount();
 
   /**
    * Returns whether this comes before the other in the type's order.

@@ -1,8 +1,10 @@
 package dev.jetting.units;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -47,16 +49,15 @@ public final class RiderInput {
           Map.entry("closed", 0.0),
           Map.entry("shut", 0.0),
           Map.entry("idle", 0.0),
-          Map.entry("an eighth", 0.118),
-          Map.entry("eighth", 0.118),
-          Map.entry("a quarter", 0.25),
-          Map.entry("quarter", 0.25),
-          Map.entry("a third", 1 / 3.0),
-          Map.entry("half", 0.5),
-          Map.entry("three quarters", 0.75),
-          Map.entry("three-quarter", 0.75),
-          Map.entry("three quarter", 0.75),
+          Map.entry("off", 0.0),
+          Map.entry("zero", 0.0),
+          Map.entry("halfway", 0.5),
+          Map.entry("half way", 0.5),
           Map.entry("full", 1.0),
+          Map.entry("full bore", 1.0),
+          Map.entry("flat out", 1.0),
+          Map.entry("pinned", 1.0),
+          Map.entry("wfo", 1.0),
           Map.entry("wide open", 1.0),
           Map.entry("wot", 1.0));
 
@@ -66,8 +67,36 @@ public final class RiderInput {
 
   private static final Pattern GROOVE =
       Pattern.compile(
-          "(?:(\\d{1,2})(?:st|nd|rd|th)?|([a-z]+))(?: groove)?(?: of (\\d{1,2}))?"
+          "(?:(\\d{1,2})(?:st|nd|rd|th)?|([a-z]+))(?: groove)?(?:(?: of |/)(\\d{1,2}))?"
               + "(?: ?,? ?(?:counted )?from(?: the)? (top|bottom))?");
+
+  /** What a tank without oil is called. */
+  private static final Set<String> NO_OIL =
+      Set.of("none", "straight petrol", "straight gas", "petrol only");
+
+  /** Millilitres of oil on a litre of petrol. */
+  private static final Pattern DOSE =
+      Pattern.compile(
+          "(\\d{1,4}(?:\\.\\d{1,3})?) ?ml ?(?:/|per|on|to) ?(?:a |1 ?)?(?:l|lit(?:re|er))");
+
+  /** One in ten. */
+  private static final Pattern ODDS = Pattern.compile("(\\d{1,6}) in (\\d{1,6})");
+
+  /** A bare number up to here is thousands of turns, or a slip. */
+  private static final double MOST_THOUSANDS = 25;
+
+  private static final String ABOVE_SEA = " ?(?:asl|amsl|above sea level)$";
+
+  /** What riders call a groove. */
+  private static final Pattern GROOVE_WORDS =
+      Pattern.compile(
+          "(?<=(?:st|nd|rd|th) )clip(?= )|\\b(?:clip )?(?:notch|slot|position|pos\\.?)(?= |$)");
+
+  /** What a rider writes behind the turns of a screw, which are always turns out. */
+  private static final Pattern OUT =
+      Pattern.compile(
+          "(?:t|(?:(?:of )?a )?turns?|rev(?:olution)?s?|rotations?)?"
+              + "(?: ?(?:out|from(?: gently)? (?:seated|closed|shut)))*");
 
   private RiderInput() {}
 
@@ -83,7 +112,7 @@ public final class RiderInput {
         "main jet",
         List.of("#118", "main 118", "1.18 mm"),
         text,
-        RiderText.of(text).without("main"));
+        RiderText.of(text).without("main", "mj").withoutLast("main jet", "main"));
   }
 
   /**
@@ -98,14 +127,17 @@ public final class RiderInput {
         "pilot jet",
         List.of("#42", "pilot 42", "0.42 mm"),
         text,
-        RiderText.of(text).without("pilot", "idle", "slow"));
+        RiderText.of(text)
+            .without("pilot", "idle", "slow", "pj")
+            .withoutLast("pilot jet", "idle jet", "slow jet", "pilot", "idle", "slow"));
   }
 
   private static JetBore jet(String name, List<String> sample, String text, RiderText written) {
     NumberText number =
         written
             .without("jet")
-            .without("#", "no.", "nr.", "size")
+            .withoutLast("jet")
+            .without("#", "no.", "nr.", "no", "nr", "size")
             .number(false)
             .orElseThrow(() -> QuantityException.unreadableSuchAs(name, text, sample));
     double value = number.value();
@@ -164,6 +196,7 @@ public final class RiderInput {
     NumberText number =
         RiderText.of(text)
             .without("cutaway", "slide")
+            .withoutLast("cutaway", "slide")
             .without("#")
             .number(false)
             .orElseThrow(() -> QuantityException.unreadableSuchAs(name, text, sample));
@@ -210,18 +243,28 @@ public final class RiderInput {
   private static ClipPosition clip(String text, Optional<Integer> known) {
     String name = "clip position";
     List<String> sample = List.of("3 from top", "3rd groove from top", "2 of 5 from top");
-    RiderText written = RiderText.of(text).without("needle").without("clip").without("in", "at");
-    String said = written.without("groove", "the").text();
+    String said =
+        new RiderText(GROOVE_WORDS.matcher(RiderText.of(text).text()).replaceAll("groove"))
+            .without("needle")
+            .without("clip")
+            .without("in", "at")
+            .without("groove", "the")
+            .without("#")
+            .withoutLast("groove")
+            .text();
     if (known.isPresent()) {
       int grooves = known.get();
       switch (said) {
-        case "top", "top groove" -> {
+        case "top", "leanest" -> {
           return ClipPosition.fromTop(1, grooves);
         }
-        case "bottom", "bottom groove" -> {
+        case "bottom", "richest" -> {
           return ClipPosition.fromBottom(1, grooves);
         }
-        case "middle", "middle groove" -> {
+        // The lowest groove hangs the needle highest.
+        case "lowest", "highest" ->
+            throw QuantityException.ambiguous(name, text, List.of("top", "bottom"));
+        case "middle", "centre", "center" -> {
           if (grooves % 2 == 0) {
             throw QuantityException.ambiguous(
                 name, text, List.of((grooves / 2) + " from top", (grooves / 2 + 1) + " from top"));
@@ -294,14 +337,16 @@ public final class RiderInput {
         RiderText.of(text)
             .without("mixture", "fuel", "air", "idle", "pilot")
             .without("screw")
+            .inDigits()
             .number(true)
             .orElseThrow(() -> QuantityException.unreadableSuchAs(name, text, sample));
-    return switch (number.rest()) {
-      case "", "out", "turn", "turns", "turn out", "turns out", "t", "t out" ->
-          ScrewTurns.of(number.value());
+    if (OUT.matcher(number.rest()).matches()) {
+      return ScrewTurns.of(number.value());
+    }
+    throw switch (number.rest()) {
       case "in", "turn in", "turns in" ->
-          throw QuantityException.refused(name, text, Sentence.of("error.turns-out"));
-      default -> throw QuantityException.unreadableSuchAs(name, text, sample);
+          QuantityException.refused(name, text, Sentence.of("error.turns-out"));
+      default -> QuantityException.unreadableSuchAs(name, text, sample);
     };
   }
 
@@ -324,9 +369,19 @@ public final class RiderInput {
     }
     NumberText number =
         written
+            .inDigits()
             .number(true)
             .orElseThrow(() -> QuantityException.unreadableSuchAs(name, text, sample));
     double value = number.value();
+    Optional<NumberText> other = new RiderText(number.rest()).without("to", "-").number(true);
+    if (value < 1 && other.filter(end -> end.rest().isEmpty() && end.value() <= 1).isPresent()) {
+      throw QuantityException.ambiguous(
+          name,
+          text,
+          List.of(
+              TradeStyle.throttle(ThrottleOpening.ofShare(value)),
+              TradeStyle.throttle(ThrottleOpening.ofShare(other.get().value()))));
+    }
     switch (number.rest()) {
       case "%", "percent", "per cent" -> {
         return ThrottleOpening.ofPercent(value);
@@ -358,10 +413,10 @@ public final class RiderInput {
         RiderText.of(text)
             .number(false)
             .orElseThrow(() -> QuantityException.unreadableSuchAs(name, text, sample));
-    String unit = number.rest().replace("degrees", "").replace("°", "").strip();
+    String unit = number.rest().replaceAll("deg(?:rees?|\\.)?|°", "").strip();
     return switch (unit) {
-      case "c", "celsius" -> Temperature.ofCelsius(number.value());
-      case "f", "fahrenheit" -> Temperature.ofFahrenheit(number.value());
+      case "c", "oc", "celsius", "centigrade" -> Temperature.ofCelsius(number.value());
+      case "f", "of", "fahrenheit" -> Temperature.ofFahrenheit(number.value());
       case "k", "kelvin" -> Temperature.ofKelvin(number.value());
       case "" -> {
         String value = Text.number(number.value());
@@ -385,12 +440,17 @@ public final class RiderInput {
     String written =
         RiderText.of(text)
             .without("premix", "mix")
+            .withoutLast("premix", "mix")
             .text()
-            .replace(" to ", ":")
-            .replace(" : ", ":")
-            .replaceFirst("^1/(?=\\d)", "1:");
-    if (written.equals("none") || written.equals("straight petrol")) {
+            .replaceFirst("^1 in (?=\\d)", "1:")
+            .replaceFirst("^([\\d.]+) ?(?:to|:|/|-) ?([\\d.]+)$", "$1:$2")
+            .replaceFirst(" ?per ?cent$", " %");
+    if (NO_OIL.contains(written)) {
       return PremixRatio.NO_OIL;
+    }
+    Matcher dose = DOSE.matcher(written);
+    if (dose.matches()) {
+      return PremixRatio.ofOilPercent(Double.parseDouble(dose.group(1)) / 10);
     }
     Optional<NumberText> bare =
         RiderText.of(written).number(false).filter(number -> number.rest().isEmpty());
@@ -421,12 +481,18 @@ public final class RiderInput {
   public static Altitude altitude(String text) {
     String name = "altitude";
     List<String> sample = List.of("900 m", "3000 ft");
+    RiderText written = new RiderText(RiderText.of(text).text().replaceFirst(ABOVE_SEA, ""));
+    if (written.text().equals("sea level")) {
+      return Altitude.ofMetres(0);
+    }
+    refuseThousands(name, text, written, List.of("m", "ft"));
     NumberText number =
-        RiderText.of(text)
+        written
             .number(false)
             .orElseThrow(() -> QuantityException.unreadableSuchAs(name, text, sample));
     return switch (number.rest()) {
-      case "m", "metres", "meters", "m asl" -> Altitude.ofMetres(number.value());
+      case "m", "metre", "metres", "meter", "meters", "mtr" -> Altitude.ofMetres(number.value());
+      case "km" -> Altitude.ofMetres(shifted(number.value(), 3));
       case "ft", "feet", "'" -> Altitude.ofFeet(number.value());
       case "" -> {
         String value = Text.number(number.value());
@@ -434,6 +500,21 @@ public final class RiderInput {
       }
       default -> throw QuantityException.unreadableSuchAs(name, text, sample);
     };
+  }
+
+  /** A point or comma may be one of thousands: 1.500 m is one and a half for some. */
+  private static void refuseThousands(
+      String name, String text, RiderText written, List<String> units) {
+    List<NumberText> readings = written.asThousandsOrNot();
+    if (!readings.isEmpty()) {
+      String unit = readings.get(0).rest().isEmpty() ? units.get(0) : readings.get(0).rest();
+      if (units.contains(unit)) {
+        throw QuantityException.ambiguous(
+            name,
+            text,
+            readings.stream().map(number -> Text.number(number.value()) + " " + unit).toList());
+      }
+    }
   }
 
   /**
@@ -448,6 +529,9 @@ public final class RiderInput {
     List<String> sample = List.of("24 mm", "2.155 mm");
     NumberText number =
         RiderText.of(text)
+            .without("needle jet", "carburettor", "carburetor", "carb", "bore", "diameter")
+            .without("ø", "⌀")
+            .withoutLast("carburettor", "carburetor", "carb", "needle jet")
             .number(false)
             .orElseThrow(() -> QuantityException.unreadableSuchAs(name, text, sample));
     double value = number.value();
@@ -479,7 +563,10 @@ public final class RiderInput {
             .number(false)
             .orElseThrow(() -> QuantityException.unreadableSuchAs(name, text, sample));
     return switch (number.rest()) {
-      case "", "cc", "ccm", "cm³", "cm3" -> Displacement.ofCubicCentimetres(number.value());
+      case "", "cc", "ccs", "c.c.", "ccm", "cm³", "cm3", "ml" ->
+          Displacement.ofCubicCentimetres(number.value());
+      case "l", "litre", "litres", "liter", "liters" ->
+          Displacement.ofCubicCentimetres(shifted(number.value(), 3));
       default -> throw QuantityException.unreadableSuchAs(name, text, sample);
     };
   }
@@ -494,12 +581,22 @@ public final class RiderInput {
   public static EngineSpeed engineSpeed(String text) {
     String name = "engine speed";
     List<String> sample = List.of("7500 rpm", "7500");
+    RiderText written = RiderText.of(text);
+    refuseThousands(name, text, written, List.of("rpm"));
     NumberText number =
-        RiderText.of(text)
+        written
             .number(false)
             .orElseThrow(() -> QuantityException.unreadableSuchAs(name, text, sample));
     return switch (number.rest()) {
-      case "", "rpm", "1/min", "/min" -> EngineSpeed.ofRpm(number.value());
+      case "" -> {
+        if (number.value() > 0 && number.value() <= MOST_THOUSANDS) {
+          throw QuantityException.ambiguous(
+              name, text, List.of(Text.number(number.value()) + "k rpm"));
+        }
+        yield EngineSpeed.ofRpm(number.value());
+      }
+      case "rpm", "revs", "r/min", "u/min", "1/min", "/min" -> EngineSpeed.ofRpm(number.value());
+      case "k", "k rpm", "krpm" -> EngineSpeed.ofRpm(shifted(number.value(), 3));
       default -> throw QuantityException.unreadableSuchAs(name, text, sample);
     };
   }
@@ -518,6 +615,7 @@ public final class RiderInput {
         RiderText.of(text)
             .without("float", "floats")
             .without("level", "height")
+            .without("at")
             .number(false)
             .orElseThrow(() -> QuantityException.unreadableSuchAs(name, text, sample));
     return switch (number.rest()) {
@@ -604,11 +702,15 @@ public final class RiderInput {
   /**
    * Reads a probability.
    *
-   * @param text such as {@code 10 %} or {@code 10%}
+   * @param text such as {@code 10 %}, {@code 10%} or {@code 1 in 10}
    * @return the probability
    * @throws QuantityException if it cannot be read, or has no percent sign
    */
   public static Probability probability(String text) {
+    Matcher odds = ODDS.matcher(RiderText.of(text).inDigits().text());
+    if (odds.matches()) {
+      return Probability.of(Double.parseDouble(odds.group(1)) / Double.parseDouble(odds.group(2)));
+    }
     return Probability.ofPercent(percent("probability", List.of("10 %"), text));
   }
 
@@ -647,9 +749,11 @@ public final class RiderInput {
     double value = number.value();
     return switch (number.rest()) {
       case "hpa", "mbar", "mb" -> Pressure.ofHectopascals(value);
-      case "inhg", "in hg" -> Pressure.ofInchesOfMercury(value);
+      case "bar" -> Pressure.ofHectopascals(shifted(value, 3));
+      case "pa" -> Pressure.ofPascals(value);
+      case "inhg", "in hg", "in", "\"" -> Pressure.ofInchesOfMercury(value);
       case "mmhg", "mm hg" -> Pressure.ofMillimetresOfMercury(value);
-      case "kpa" -> Pressure.ofHectopascals(value * 10);
+      case "kpa" -> Pressure.ofHectopascals(shifted(value, 1));
       case "" -> {
         String shown = Text.number(value);
         throw QuantityException.ambiguous(
@@ -657,6 +761,13 @@ public final class RiderInput {
       }
       default -> throw QuantityException.unreadableSuchAs(name, text, sample);
     };
+  }
+
+  /** With the decimal point further right, without an error of rounding. */
+  private static double shifted(double value, int places) {
+    return Double.isFinite(value)
+        ? new BigDecimal(Text.number(value)).movePointRight(places).doubleValue()
+        : value;
   }
 
   private static <Q> Q read(String name, List<String> sample, String text, Supplier<Q> reader) {

@@ -1,6 +1,7 @@
 package dev.jetting.units;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -22,6 +23,11 @@ abstract non-sealed class Scalar<Q extends Quantity<Q>> implements Quantity<Q> {
   /** Returns the canonical number of an argument. */
   static double given(Scalar<?> argument, String name) {
     return Objects.requireNonNull(argument, name).canonical;
+  }
+
+  @Override
+  public Optional<Sentence.Amount> amount() {
+    return Optional.of(new Sentence.Amount(canonical, kind().canonicalUnit().symbol()));
   }
 
   @Override

@@ -160,9 +160,13 @@ public final class Sentence {
    *
    * @param values the values, at least one
    * @return the sentence
+   * @throws IllegalArgumentException if there is no value
    */
   public static Sentence or(List<?> values) {
     return switch (values.size()) {
+      case 0 ->
+          throw new IllegalArgumentException(
+              "values of a sentence with \"or\": none, allowed at least one");
       case 1 -> values.get(0) instanceof Sentence one ? one : plain(String.valueOf(values.get(0)));
       case 3 ->
           of("error.or.three")
@@ -181,6 +185,7 @@ public final class Sentence {
    *
    * @param values the values, at least one
    * @return the sentence
+   * @throws IllegalArgumentException if there is no value
    */
   public static Sentence oneOf(List<?> values) {
     int last = values.size() - 1;
@@ -197,11 +202,25 @@ public final class Sentence {
    * @param name where the sentence shows it
    * @param value a value of the kinds that the class lists; of any other class its text is taken
    * @return the copy
+   * @throws IllegalArgumentException if the words have no place of that name
    */
   public Sentence with(String name, Object value) {
+    Objects.requireNonNull(name, "name");
+    if (key.isEmpty() || !template.contains("{" + name + "}")) {
+      throw new IllegalArgumentException(
+          "value " + name + " of the sentence \"" + template + "\": allowed " + places());
+    }
     SortedMap<String, Object> all = new TreeMap<>(arguments);
-    all.put(Objects.requireNonNull(name, "name"), typed(Objects.requireNonNull(value, name)));
+    all.put(name, typed(Objects.requireNonNull(value, name)));
     return new Sentence(key, template, Collections.unmodifiableSortedMap(all));
+  }
+
+  private String places() {
+    List<String> names =
+        key.isEmpty()
+            ? List.of()
+            : SLOT.matcher(template).results().map(slot -> slot.group(1)).distinct().toList();
+    return names.isEmpty() ? "none" : String.join(", ", names);
   }
 
   private static Object typed(Object value) {

@@ -144,8 +144,8 @@ class JetSeriesTest {
     assertThatThrownBy(() -> JetSeries.of(List.of(PremixRatio.NO_OIL)))
         .hasMessageContaining("sizes that print as a number with a unit");
     assertThatThrownBy(
-            () -> JetSeries.of(List.of(ClipPosition.fromTop(1, 4), ClipPosition.fromTop(1, 5))))
-        .hasMessageContaining("sizes that print with one unit");
+            () -> JetSeries.of(List.of(ClipPosition.fromTop(1, 5), ClipPosition.fromTop(2, 5))))
+        .hasMessageContaining("sizes that print as a number with a unit");
   }
 
   @Test

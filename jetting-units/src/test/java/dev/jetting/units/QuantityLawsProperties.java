@@ -7,6 +7,7 @@ import dev.jetting.units.QuantityCatalogue.Described;
 import dev.jetting.units.QuantityCatalogue.Numbers;
 import dev.jetting.units.number.Decimals;
 import java.util.List;
+import java.util.Optional;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
@@ -70,6 +71,16 @@ class QuantityLawsProperties {
     assertThatThrownBy(() -> values.described().parse().apply(values.a() + "!"))
         .isInstanceOf(QuantityException.class)
         .hasMessageContaining("\"" + values.a() + "!\"");
+  }
+
+  /** What is printed is the amount, so that nobody has to cut a unit off printed text. */
+  @Property
+  <Q extends Quantity<Q>> void amount_isWhatIsPrinted(@ForAll("values") Three<Q> values) {
+    Q a = values.a();
+    boolean noNumber = a instanceof ClipPosition || a.equals(PremixRatio.NO_OIL);
+
+    assertThat(a.amount().map(Sentence.Amount::toString))
+        .isEqualTo(noNumber ? Optional.empty() : Optional.of(a.toString()));
   }
 
   @Property

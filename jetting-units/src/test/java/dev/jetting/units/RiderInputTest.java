@@ -231,8 +231,194 @@ class RiderInputTest {
     assertThat(RiderInput.airFuelRatio("AFR 12.9")).isEqualTo(AirFuelRatio.of(12.9));
   }
 
+  /** How riders note it (common practice, no source). */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "MJ 125",
+        "mj125",
+        "main: 125",
+        "main=125",
+        "125 main",
+        "Main jet: 125",
+        "no 125",
+        "no125"
+      })
+  void mainJet_asWrittenInNotes_isRead(String text) {
+    assertThat(RiderInput.mainJet(text)).isEqualTo(JetBore.ofHundredths(125));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"PJ 45", "pj#45", "pilot jet: 45", "45 pilot", "idle: 45"})
+  void pilotJet_asWrittenInNotes_isRead(String text) {
+    assertThat(RiderInput.pilotJet(text)).isEqualTo(JetBore.ofHundredths(45));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2nd notch from the top, 2",
+    "2nd clip from top, 2",
+    "2nd slot from top, 2",
+    "2nd position from top, 2",
+    "clip position 3, 3",
+    "notch 3, 3",
+    "#2 from top, 2",
+    "2/5 from top, 2",
+    "2nd from the top groove, 2",
+    "centre, 3",
+    "leanest, 1",
+    "richest, 5"
+  })
+  void clip_asWrittenInNotes_isRead(String text, int groove) {
+    assertThat(RiderInput.clip(text, 5)).isEqualTo(ClipPosition.fromTop(groove, 5));
+  }
+
+  /** The lowest groove hangs the needle highest: nobody knows which of the two is meant. */
+  @ParameterizedTest
+  @ValueSource(strings = {"lowest", "highest", "highest groove"})
+  void clip_lowestOrHighest_isAskedFor(String text) {
+    QuantityException asked =
+        catchThrowableOfType(QuantityException.class, () -> RiderInput.clip(text, 5));
+    assertThat(asked.readings()).containsExactly("top", "bottom");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "one and a half",
+        "1 and a half",
+        "1 turn and a half",
+        "1 and 1/2",
+        "1 1/2 turns from seated",
+        "1.5 rotations",
+        "1.5 revs out"
+      })
+  void turns_inWords_areRead(String text) {
+    assertThat(RiderInput.turns(text)).isEqualTo(ScrewTurns.of(1.5));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"half a turn, 0.5", "half, 0.5", "quarter turn, 0.25", "two turns, 2"})
+  void turns_ofPartsOrWords_areRead(String text, double turns) {
+    assertThat(RiderInput.turns(text)).isEqualTo(ScrewTurns.of(turns));
+  }
+
+  /** Each word means what its fraction means. */
+  @ParameterizedTest
+  @CsvSource({
+    "an eighth, 1/8",
+    "eighth, 1/8",
+    "one eighth, 1/8",
+    "1/8th, 1/8",
+    "three eighths, 3/8",
+    "three-eighths, 3/8",
+    "3 eighths, 3/8",
+    "five eighths throttle, 5/8",
+    "one quarter, 1/4",
+    "a quarter, 1/4",
+    "one half, 1/2",
+    "half way, 1/2",
+    "halfway, 1/2",
+    "a third, 1/3",
+    "two thirds, 2/3",
+    "three quarter, 3/4",
+    "three sixteenths, 3/16",
+    "flat out, full",
+    "pinned, full",
+    "full bore, full",
+    "off, closed"
+  })
+  void throttle_inWords_isWhatItsFractionIs(String text, String fraction) {
+    assertThat(RiderInput.throttle(text)).isEqualTo(RiderInput.throttle(fraction));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1/4 to 1/2", "1/4-1/2", "a quarter to a half"})
+  void throttle_ofARange_isAskedFor(String text) {
+    QuantityException asked =
+        catchThrowableOfType(QuantityException.class, () -> RiderInput.throttle(text));
+    assertThat(asked.readings()).containsExactly("1/4 throttle", "1/2 throttle");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"20 deg C", "20oC", "20ºC", "20˚C", "20 centigrade", "68 deg F", "68 deg. F"})
+  void temperature_asWrittenInNotes_isRead(String text) {
+    assertThat(RiderInput.temperature(text).celsius()).isCloseTo(20, within(1e-9));
+  }
+
+  @Test
+  void temperature_minus_isRead() {
+    assertThat(RiderInput.temperature("minus 5 C")).isEqualTo(Temperature.ofCelsius(-5));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "40/1",
+        "40-1",
+        "1 in 40",
+        "2.5 percent",
+        "40:1 premix",
+        "25 ml/l",
+        "25ml per litre"
+      })
+  void premix_asWrittenOnCans_isRead(String text) {
+    assertThat(RiderInput.premix(text)).isEqualTo(PremixRatio.ofPetrolToOil(40));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "sea level, 0",
+    "900 masl, 900",
+    "900 m asl, 900",
+    "900 metres above sea level, 900",
+    "1.5 km, 1500",
+    "1'500 m, 1500"
+  })
+  void altitude_asWrittenOnMaps_isRead(String text, double metres) {
+    assertThat(RiderInput.altitude(text)).isEqualTo(Altitude.ofMetres(metres));
+  }
+
+  /** One and a half metres for some, fifteen hundred for others. */
+  @Test
+  void thousands_areAskedFor() {
+    assertThatThrownBy(() -> RiderInput.altitude("1.500 m"))
+        .hasMessage("altitude \"1.500 m\" is ambiguous: did you mean 1500 m or 1.5 m?");
+    assertThatThrownBy(() -> RiderInput.altitude("3,000 ft"))
+        .hasMessage("altitude \"3,000 ft\" is ambiguous: did you mean 3000 ft or 3 ft?");
+    assertThatThrownBy(() -> RiderInput.engineSpeed("7.500"))
+        .hasMessage("engine speed \"7.500\" is ambiguous: did you mean 7500 rpm or 7.5 rpm?");
+    assertThatThrownBy(() -> RiderInput.engineSpeed("7.5"))
+        .hasMessage("engine speed \"7.5\" is ambiguous: did you mean 7.5k rpm?");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"7.5k", "7.5k rpm", "7.5 krpm", "7500 revs", "7500 U/min", "7'500 rpm"})
+  void engineSpeed_asOnATachometer_isRead(String text) {
+    assertThat(RiderInput.engineSpeed(text)).isEqualTo(EngineSpeed.ofRpm(7500));
+  }
+
+  /** What an error offers, this class reads. */
+  @Test
+  void readings_areRead() {
+    assertThat(RiderInput.engineSpeed("7.5k rpm")).isEqualTo(EngineSpeed.ofRpm(7500));
+    assertThat(RiderInput.altitude("1500 m")).isEqualTo(Altitude.ofMetres(1500));
+    assertThat(RiderInput.throttle("1/4 throttle")).isEqualTo(ThrottleOpening.ofShare(0.25));
+  }
+
   @Test
   void otherQuantities_areRead() {
+    assertThat(RiderInput.diameter("Ø24")).isEqualTo(Diameter.ofMillimetres(24));
+    assertThat(RiderInput.diameter("28 mm carb")).isEqualTo(Diameter.ofMillimetres(28));
+    assertThat(RiderInput.displacement("0.125 l")).isEqualTo(Displacement.ofCubicCentimetres(125));
+    assertThat(RiderInput.floatLevel("floats at 19.5 mm"))
+        .isEqualTo(FloatLevel.ofMillimetres(19.5));
+    assertThat(RiderInput.pressure("1.013 bar")).isEqualTo(Pressure.ofHectopascals(1013));
+    assertThat(RiderInput.pressure("101300 Pa")).isEqualTo(Pressure.ofHectopascals(1013));
+    assertThat(RiderInput.pressure("29.92\"")).isEqualTo(Pressure.ofInchesOfMercury(29.92));
+    assertThat(RiderInput.probability("1 in 10")).isEqualTo(Probability.of(0.1));
+
     assertThat(RiderInput.altitude("3000ft")).isEqualTo(Altitude.ofFeet(3000));
     assertThat(RiderInput.altitude("900 m")).isEqualTo(Altitude.ofMetres(900));
     assertThat(RiderInput.diameter("24")).isEqualTo(Diameter.ofMillimetres(24));

@@ -71,6 +71,26 @@ class SentenceTest {
   }
 
   @Test
+  void valueWithoutAPlace_isRefused() {
+    Sentence range = Sentence.of("error.from-to");
+
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> range.with("most", 1))
+        .withMessage("value most of the sentence \"from {low} to {high}\": allowed low, high");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Sentence.plain("{low}").with("low", 1))
+        .withMessage("value low of the sentence \"{low}\": allowed none");
+  }
+
+  @Test
+  void orOfNothing_isRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Sentence.or(List.of()))
+        .withMessage("values of a sentence with \"or\": none, allowed at least one");
+    assertThatIllegalArgumentException().isThrownBy(() -> Sentence.oneOf(List.of()));
+  }
+
+  @Test
   void equalSentences_areEqual() {
     assertThat(Sentence.of("error.at-most").with("most", 5))
         .isEqualTo(Sentence.of("error.at-most").with("most", 5L))

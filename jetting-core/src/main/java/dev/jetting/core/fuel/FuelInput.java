@@ -20,7 +20,17 @@ import java.util.regex.Pattern;
 public final class FuelInput {
 
   private static final Pattern FUEL =
-      Pattern.compile("(?:e ?(\\d{1,3})|petrol|gasoline)(?:,? (?:with |at )?(.*))?");
+      Pattern.compile(
+          "(?:e ?(\\d{1,3})|petrol|gasoline)(?:(?=[ ,/+(@])[,/+]? ?(?:\\+ |/ |with |at |@ ?)?\\(?([^)]*)\\)?)?");
+
+  /** What stands on a pump and says nothing of its ethanol. */
+  private static final String PUMP =
+      "(?:super(?: plus)?|premium|regular|unleaded|pump(?: gas)?|gas"
+          + "|(?:9[158]|100)(?: ?(?:ron|octane))?)";
+
+  private static final Pattern PUMP_ALONE = Pattern.compile(PUMP + "(?: " + PUMP + ")*");
+
+  private static final Pattern PUMP_FIRST = Pattern.compile("^" + PUMP + " (?=e ?\\d)");
 
   private FuelInput() {}
 
@@ -31,7 +41,8 @@ public final class FuelInput {
    *     behind it, if there is any; such as {@code E5}, {@code e10 40:1} or {@code petrol with no
    *     oil}
    * @return the fuel; without oil where no premix is named
-   * @throws IllegalArgumentException if it cannot be read; the message shows a sample
+   * @throws IllegalArgumentException if it cannot be read, or is the name of a pump, as {@code
+   *     super}; the message shows a sample or offers readings
    */
   public static Fuel read(String text) {
     String tidy =
@@ -40,7 +51,10 @@ public final class FuelInput {
             .toLowerCase(Locale.ROOT)
             .strip()
             .replaceAll("\\s+", " ");
-    Matcher fuel = FUEL.matcher(tidy);
+    if (PUMP_ALONE.matcher(tidy).matches()) {
+      throw ambiguous(text);
+    }
+    Matcher fuel = FUEL.matcher(PUMP_FIRST.matcher(tidy).replaceFirst(""));
     if (!fuel.matches()) {
       throw unreadable(text);
     }
@@ -49,8 +63,18 @@ public final class FuelInput {
       throw unreadable(text);
     }
     PremixRatio premix =
-        fuel.group(2) == null ? PremixRatio.NO_OIL : RiderInput.premix(fuel.group(2));
+        fuel.group(2) == null || fuel.group(2).isEmpty()
+            ? PremixRatio.NO_OIL
+            : RiderInput.premix(fuel.group(2));
     return withEthanol(percent).withPremix(premix);
+  }
+
+  /** Either may come from a pump of that name, and they differ in what they need. */
+  private static IllegalArgumentException ambiguous(String text) {
+    return InvalidValueException.saying(
+        Sentence.of("error.ambiguous")
+            .with("what", Sentence.value(Sentence.of("error.name.fuel"), OneLine.quoted(text)))
+            .with("readings", Sentence.or(List.of("E5", "E10"))));
   }
 
   private static IllegalArgumentException unreadable(String text) {

@@ -3,6 +3,7 @@ package dev.jetting.core.fuel;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.QuantityException;
 import org.junit.jupiter.api.Test;
@@ -19,7 +20,21 @@ class FuelInputTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"E10 1:40", "E10 40:1", "E10 premix 40", "E10, 40", "e10 with 2.5 %", "E10 at 40"})
+      strings = {
+        "E10 1:40",
+        "E10 40:1",
+        "E10 premix 40",
+        "E10, 40",
+        "e10 with 2.5 %",
+        "E10 at 40",
+        "E10/40:1",
+        "E10+40:1",
+        "E10 + 40:1",
+        "E10 (1:40)",
+        "E10 @ 40:1",
+        "95 E10 1:40",
+        "Super E10 1:40"
+      })
   void fuel_withPremix_isRead(String text) {
     assertThat(FuelInput.read(text)).isEqualTo(Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(40)));
   }
@@ -38,6 +53,25 @@ class FuelInputTest {
     assertThatThrownBy(() -> FuelInput.read(text))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("write it such as E5, E10 1:40");
+  }
+
+  /** The name of a pump does not say how much ethanol it gives. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "super",
+        "Super Plus",
+        "premium",
+        "95",
+        "98 RON",
+        "unleaded 95",
+        "pump gas",
+        "gas"
+      })
+  void nameOfAPump_isAskedFor(String text) {
+    assertThatThrownBy(() -> FuelInput.read(text))
+        .isInstanceOf(InvalidValueException.class)
+        .hasMessage("fuel \"" + text + "\" is ambiguous: did you mean E5 or E10?");
   }
 
   @Test
