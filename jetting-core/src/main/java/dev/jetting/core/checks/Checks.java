@@ -185,6 +185,24 @@ public final class Checks {
     }
   }
 
+  /**
+   * Checks the unit of a number that stands beside its value.
+   *
+   * @param what what the number is of
+   * @param unit its unit
+   * @param allowed the unit that it is computed with
+   * @throws InvalidValueException if it is another one
+   */
+  public static void unit(Supplier<Sentence> what, String unit, String allowed) {
+    if (!unit.equals(allowed)) {
+      throw InvalidValueException.worded(
+          Sentence.of("error.unit-of").with("what", what.get()).with("unit", OneLine.quoted(unit)),
+          "",
+          OneLine.quoted(unit),
+          Sentence.plain(OneLine.quoted(allowed)));
+    }
+  }
+
   /** A number or a quantity is kept, of anything else so much of its text as fits on a line. */
   private static Object shown(Object value) {
     return value instanceof Number || value instanceof Quantity

@@ -29,10 +29,18 @@ public final class JettingModule extends SimpleModule {
   /** A module for a mapper. */
   public JettingModule() {
     this(true);
+    addDeserializer(TunerForm.class, new TunerForm.PassingOver());
   }
 
   /** A module for a reader that reports errors by the text of the document. */
   static JettingModule ofReader() {
+    JettingModule module = ofTuners();
+    module.addDeserializer(TunerForm.class, new TunerForm.PassingOver());
+    return module;
+  }
+
+  /** A module for a reader of the tuner in the document of a session. */
+  static JettingModule ofTuners() {
     return new JettingModule(false);
   }
 

@@ -82,7 +82,7 @@ final class Optionals {
         throws IOException {
       return type == null
           ? (Optional<?>) context.handleUnexpectedToken(Optional.class, in)
-          : Optional.of(content(type, context).deserialize(in, context));
+          : Optional.ofNullable(content(type, context).deserialize(in, context));
     }
 
     private JsonDeserializer<?> content(JavaType of, DeserializationContext context)

@@ -43,9 +43,8 @@ import dev.jetting.units.number.Decimals;
 import java.io.IOException;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Quantities in JSON. Three forms are read: a text, a number where the quantity has no unit, and an
@@ -85,10 +84,6 @@ final class Quantities {
           .put(ThrottleOpening.class, ThrottleOpening::parse)
           .put(VolumeFlow.class, VolumeFlow::parse)
           .buildOrThrow();
-
-  /** A quantity's text, where it is a number and at most a unit after a space. */
-  private static final Pattern NUMBER_AND_UNIT =
-      Pattern.compile("(-?[0-9.]+(?:e-?[0-9]+)?)(?: (\\D.*))?");
 
   private Quantities() {}
 
@@ -130,16 +125,13 @@ final class Quantities {
     @Override
     public void serialize(Quantity<?> quantity, JsonGenerator out, SerializerProvider provider)
         throws IOException {
-      Matcher text = NUMBER_AND_UNIT.matcher(quantity.toString());
-      if (!text.matches() || quantity instanceof ClipPosition) {
+      Optional<Sentence.Amount> amount = quantity.amount();
+      if (amount.isEmpty()) {
         out.writeString(quantity.toString());
-        return;
-      }
-      double value = Double.parseDouble(text.group(1));
-      if (text.group(2) == null) {
-        out.writeNumber(value);
+      } else if (amount.get().unit().isEmpty()) {
+        out.writeNumber(amount.get().value());
       } else {
-        provider.defaultSerializeValue(new Measure(value, text.group(2)), out);
+        provider.defaultSerializeValue(new Measure(amount.get().value(), amount.get().unit()), out);
       }
     }
   }

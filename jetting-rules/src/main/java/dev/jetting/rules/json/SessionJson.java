@@ -23,7 +23,8 @@ import java.util.Optional;
  *
  * <p>With {@code tuner} stands what the advice rested on: instruments, limits, spreads, steps and
  * meanings, and the edition of the rulebook. A program elsewhere resumes with {@link
- * #readTuner(String, Rulebook)} and gives the same advice.
+ * #readTuner(String, Rulebook)} and gives the same advice. {@code read} gives the session alone and
+ * does not look into {@code tuner}, so what is wrong there costs nobody the session.
  *
  * <p>Limits: 4 000 000 characters, nested 64 deep; names of 200, texts of 10 000, numbers of 100
  * and ids of 60 characters.
@@ -35,9 +36,9 @@ public final class SessionJson {
   private static final Codec<TuningSession> CODEC =
       new Codec<>(TuningSession.class, JettingModule.ofReader(), SessionForm.HEADER, LIMITS);
 
-  /** With the tuner, where there is one. */
+  /** With the tuner. */
   private static final Codec<SessionForm> WITH_TUNER =
-      new Codec<>(SessionForm.class, JettingModule.ofReader(), SessionForm.HEADER, LIMITS);
+      new Codec<>(SessionForm.class, JettingModule.ofTuners(), SessionForm.HEADER, LIMITS);
 
   private SessionJson() {}
 
@@ -94,8 +95,7 @@ public final class SessionJson {
    *
    * @param session the session; not null
    * @param tuner the tuner that leads it; not null
-   * @return the document, lines ended by {@code \n}; {@link #read(String)} reads the session alone,
-   *     and refuses a document whose tuner has not its form
+   * @return the document, lines ended by {@code \n}; {@link #read(String)} reads the session alone
    * @throws IllegalArgumentException if the limits are of a class of the caller's own
    */
   public static String write(TuningSession session, Tuner tuner) {
@@ -109,9 +109,9 @@ public final class SessionJson {
    * @param json the document; not null
    * @param rulebook the rules that it led by, which are not in the document; not null
    * @return the tuner, which gives the same advice; empty if the document is of the session alone
-   * @throws JsonInputException if the document is no tuning session
-   * @throws IllegalArgumentException if the session was led by another rulebook or edition, or a
-   *     number of the tuner is out of range
+   * @throws JsonInputException if the document is no tuning session, or its tuner is malformed or
+   *     has a number out of range
+   * @throws IllegalArgumentException if the session was led by another rulebook or edition
    */
   public static Optional<Tuner> readTuner(String json, Rulebook rulebook) {
     Objects.requireNonNull(rulebook, "rulebook");

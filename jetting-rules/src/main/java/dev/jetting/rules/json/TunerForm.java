@@ -3,6 +3,9 @@ package dev.jetting.rules.json;
 import static java.util.Objects.requireNonNull;
 import static java.util.stream.Collectors.joining;
 
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.google.common.collect.Sets;
 import dev.jetting.core.mixture.CustomarySteps;
 import dev.jetting.core.mixture.MeteringPart;
@@ -21,13 +24,14 @@ import dev.jetting.rules.tuning.Symptom;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Sentence;
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the advice of a tuner rests on, in JSON.
@@ -47,31 +51,52 @@ record TunerForm(
     MeaningsForm meanings,
     EditionForm rulebook) {
 
+  /** Passes over the tuner where the session alone is read, whatever stands in it. */
+  static final class PassingOver extends JsonDeserializer<TunerForm> {
+    @Override
+    public @Nullable TunerForm deserialize(JsonParser in, DeserializationContext context)
+        throws IOException {
+      in.skipChildren();
+      return null;
+    }
+  }
+
+  TunerForm {
+    all("steps", MeteringPart.class, steps.stream().map(SizeForm::part).toList());
+    if (instruments.isEmpty()) {
+      throw InvalidValueException.at("instruments", "[]", Sentence.of("error.at-least-one"));
+    }
+    once("instruments", instruments);
+  }
+
   /**
    * Limits at fixed margins, in JSON.
    *
    * @param lean lean limit by the λ wanted, more than 1 and less than 3
    * @param rich rich limit by the λ wanted, more than 0 and less than 1
-   * @param overrun λ on the overrun by the λ wanted at closed throttle, more than 0 and less than 3
+   * @param overrun λ on the overrun by the λ wanted at closed throttle, more than the rich limit
+   *     and less than 3
    */
   record MarginsForm(Coefficient lean, Coefficient rich, Coefficient overrun) {
 
+    MarginsForm {
+      limits(lean, rich, overrun);
+    }
+
     static MarginsForm of(MixtureLimits limits) {
-      List<Coefficient> basis = List.copyOf(limits.basis().values());
-      if (basis.size() == 3) {
-        MarginsForm form = new MarginsForm(basis.get(0), basis.get(1), basis.get(2));
-        if (form.limits().equals(limits)) {
-          return form;
-        }
+      if (limits.getClass() != MixtureLimits.assumed().getClass()) {
+        throw InvalidValueException.worded(
+            Sentence.of("error.limits-class"), Sentence.of("error.limits-class.allowed"));
       }
-      throw InvalidValueException.worded(
-          Sentence.of("error.limits-class"), Sentence.of("error.limits-class.allowed"));
+      List<Coefficient> basis = List.copyOf(limits.basis().values());
+      return new MarginsForm(basis.get(0), basis.get(1), basis.get(2));
     }
 
     MixtureLimits limits() {
-      unit("limits.lean", lean, "1");
-      unit("limits.rich", rich, "1");
-      unit("limits.overrun", overrun, "1");
+      return limits(lean, rich, overrun);
+    }
+
+    private static MixtureLimits limits(Coefficient lean, Coefficient rich, Coefficient overrun) {
       return MixtureLimits.margins().lean(lean).rich(rich).overrun(overrun).build();
     }
   }
@@ -104,6 +129,22 @@ record TunerForm(
       Coefficient needleJetTolerance,
       Coefficient needleTolerance,
       Optional<List<MachineValue>> guessed) {
+
+    SpreadsForm {
+      guessed.ifPresent(values -> once("guessed", values));
+      new ModelUncertainty(
+          pilot,
+          needle,
+          main,
+          air,
+          residual,
+          residualLength,
+          pilotJetTolerance,
+          mainJetTolerance,
+          needleJetTolerance,
+          needleTolerance,
+          Set.of());
+    }
 
     static SpreadsForm of(ModelUncertainty u) {
       return new SpreadsForm(
@@ -142,14 +183,19 @@ record TunerForm(
    * @param part the part
    * @param size the step in the part's own unit, more than 0 and at most 1
    */
-  record SizeForm(MeteringPart part, double size) {}
+  record SizeForm(MeteringPart part, double size) {
+
+    SizeForm {
+      CustomarySteps.assumed().with(part, size);
+    }
+  }
 
   /**
    * What colours and symptoms mean, in JSON.
    *
-   * @param colours what each colour means, each once
+   * @param colours what each colour means, each once; the bands meet
    * @param symptoms what each symptom means, each once
-   * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side
+   * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side, 50 to 5000 K
    * @param wideband standard deviation of ln λ of a wideband sensor, 0.001 to 1
    * @param exhaustThermometer standard deviation of ln λ of an exhaust thermometer, 0.001 to 1
    * @param proven standard deviation of ln λ of a setting that is known to serve, 0.001 to 1
@@ -161,6 +207,10 @@ record TunerForm(
       Coefficient wideband,
       Coefficient exhaustThermometer,
       Coefficient proven) {
+
+    MeaningsForm {
+      meanings(colours, symptoms, kelvinPerLnLambda, wideband, exhaustThermometer, proven);
+    }
 
     /**
      * What a colour means, in JSON.
@@ -193,17 +243,22 @@ record TunerForm(
     }
 
     Meanings meanings() {
-      once("meanings.colours", PlugColour.class, colours.stream().map(ColourForm::colour).toList());
-      once(
-          "meanings.symptoms", Symptom.class, symptoms.stream().map(SymptomForm::symptom).toList());
+      return meanings(colours, symptoms, kelvinPerLnLambda, wideband, exhaustThermometer, proven);
+    }
+
+    private static Meanings meanings(
+        List<ColourForm> colours,
+        List<SymptomForm> symptoms,
+        Coefficient kelvinPerLnLambda,
+        Coefficient wideband,
+        Coefficient exhaustThermometer,
+        Coefficient proven) {
+      all("colours", PlugColour.class, colours.stream().map(ColourForm::colour).toList());
+      all("symptoms", Symptom.class, symptoms.stream().map(SymptomForm::symptom).toList());
       Map<PlugColour, Meaning> byColour = new EnumMap<>(PlugColour.class);
       colours.forEach(form -> byColour.put(form.colour(), form.meaning()));
       Map<Symptom, Meaning> bySymptom = new EnumMap<>(Symptom.class);
       symptoms.forEach(form -> bySymptom.put(form.symptom(), form.meaning()));
-      unit("meanings.kelvinPerLnLambda", kelvinPerLnLambda, "K");
-      unit("meanings.wideband", wideband, "1");
-      unit("meanings.exhaustThermometer", exhaustThermometer, "1");
-      unit("meanings.proven", proven, "1");
       Map<Instrument, Coefficient> accuracies =
           Map.of(Instrument.WIDEBAND, wideband, Instrument.EXHAUST_THERMOMETER, exhaustThermometer);
       return new Meanings(byColour, bySymptom, kelvinPerLnLambda, accuracies, proven);
@@ -248,13 +303,6 @@ record TunerForm(
       throw InvalidValueException.at(
           "tuner.rulebook", Quote.quoted(rulebook.toString()), Sentence.plain(given.toString()));
     }
-    once("steps", MeteringPart.class, steps.stream().map(SizeForm::part).toList());
-    if (instruments.isEmpty()) {
-      throw InvalidValueException.at("tuner.instruments", "[]", Sentence.of("error.at-least-one"));
-    }
-    if (EnumSet.copyOf(instruments).size() < instruments.size()) {
-      throw refused("instruments", instruments);
-    }
     CustomarySteps sizes = CustomarySteps.assumed();
     for (SizeForm step : steps) {
       sizes = sizes.with(step.part(), step.size());
@@ -266,23 +314,21 @@ record TunerForm(
   }
 
   /** Each of them once and none left out: what is not stated would be the library's own. */
-  private static <E extends Enum<E>> void once(String field, Class<E> type, List<E> stated) {
-    int all = type.getEnumConstants().length;
-    if (stated.size() != all || EnumSet.copyOf(stated).size() != all) {
+  private static <E extends Enum<E>> void all(String field, Class<E> type, List<E> stated) {
+    once(field, stated);
+    if (stated.size() != type.getEnumConstants().length) {
+      throw refused(field, stated);
+    }
+  }
+
+  private static <E extends Enum<E>> void once(String field, List<E> stated) {
+    if (Set.copyOf(stated).size() < stated.size()) {
       throw refused(field, stated);
     }
   }
 
   private static InvalidValueException refused(String field, List<? extends Enum<?>> stated) {
     String names = stated.stream().map(Enums::name).collect(joining(", "));
-    return InvalidValueException.at(
-        "tuner." + field, Quote.listed(names), Sentence.of("error.each-once"));
-  }
-
-  private static void unit(String field, Coefficient coefficient, String unit) {
-    if (!coefficient.unit().equals(unit)) {
-      throw InvalidValueException.at(
-          "tuner." + field + ".unit", Quote.quoted(coefficient.unit()), Sentence.plain(unit));
-    }
+    return InvalidValueException.at(field, Quote.listed(names), Sentence.of("error.each-once"));
   }
 }

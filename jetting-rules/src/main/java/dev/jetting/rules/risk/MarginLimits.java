@@ -1,9 +1,11 @@
 package dev.jetting.rules.risk;
 
 import com.google.common.collect.ImmutableMap;
+import dev.jetting.core.checks.Checks;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.units.Lambda;
+import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Map;
 
@@ -29,6 +31,12 @@ record MarginLimits(Coefficient leanMargin, Coefficient richMargin, Coefficient 
     Margins.check("lean margin", leanMargin, 1, 3);
     Margins.check("rich margin", richMargin, 0, 1);
     Margins.check("overrun margin", overrunMargin, 0, 3);
+    double rich = richMargin.value();
+    Checks.that(
+        overrunMargin.value() > rich,
+        () -> Sentence.of("error.name.overrun-margin"),
+        overrunMargin,
+        () -> Sentence.of("error.more-than-rich-margin").with("rich", rich));
   }
 
   @Override

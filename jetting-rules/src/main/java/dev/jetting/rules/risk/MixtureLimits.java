@@ -11,6 +11,10 @@ import java.util.Map;
  *
  * <p>No published lean limit of a two-stroke over its throttle range was found; {@link #assumed()}
  * is this project's own assumption. An engine builder's word goes before it.
+ *
+ * <p>Limits of a class of the caller's own are checked where {@link RiskModel#profile} uses them.
+ * It refuses a rich limit that is not below the lean limit. At closed throttle the rich limit has
+ * to be below the limit on the overrun, too.
  */
 public interface MixtureLimits {
 
@@ -92,7 +96,7 @@ public interface MixtureLimits {
      * Sets the limit on the overrun.
      *
      * @param value λ on the overrun, on the pilot's fuel alone, by the λ wanted at closed throttle;
-     *     more than 0 and less than 3
+     *     more than the rich limit and less than 3
      * @return this builder
      */
     public MarginBuilder overrun(Coefficient value) {
@@ -104,7 +108,8 @@ public interface MixtureLimits {
      * Builds the limits.
      *
      * @return the limits
-     * @throws IllegalArgumentException if a number is out of range
+     * @throws IllegalArgumentException if a number is out of range or has a unit, or the limit on
+     *     the overrun is not leaner than the rich limit
      */
     public MixtureLimits build() {
       return new MarginLimits(lean, rich, overrun);

@@ -101,7 +101,7 @@ public record ModelUncertainty(
    * @param needleJetTolerance of needle jets, mm, 0 to 1
    * @param needleTolerance of needles, mm, 0 to 1
    * @param guessed the values of a machine by whose guesses the spreads are already wider
-   * @throws IllegalArgumentException if one is out of its range
+   * @throws IllegalArgumentException if one is out of its range or in another unit
    */
   public ModelUncertainty {
     check("spread of the pilot circuit", pilot);
@@ -110,10 +110,10 @@ public record ModelUncertainty(
     check("spread of the air", air);
     check("residual spread", residual);
     check("length of the residual", residualLength, 0.01, 10);
-    check("tolerance of pilot jets", pilotJetTolerance, 0, LARGEST_BORE);
-    check("tolerance of main jets", mainJetTolerance, 0, LARGEST_BORE);
-    check("tolerance of needle jets", needleJetTolerance);
-    check("tolerance of needles", needleTolerance);
+    tolerance("tolerance of pilot jets", pilotJetTolerance, LARGEST_BORE);
+    tolerance("tolerance of main jets", mainJetTolerance, LARGEST_BORE);
+    tolerance("tolerance of needle jets", needleJetTolerance, 1);
+    tolerance("tolerance of needles", needleTolerance, 1);
     guessed = Sets.immutableEnumSet(guessed);
   }
 
@@ -282,6 +282,16 @@ public record ModelUncertainty(
   }
 
   private static void check(String what, Coefficient c, double least, double most) {
+    Checks.unit(() -> Sentence.name(what), c.unit(), "1");
+    inRange(what, c, least, most);
+  }
+
+  private static void tolerance(String what, Coefficient c, double most) {
+    Checks.unit(() -> Sentence.name(what), c.unit(), "mm");
+    inRange(what, c, 0, most);
+  }
+
+  private static void inRange(String what, Coefficient c, double least, double most) {
     if (!(c.value() >= least && c.value() <= most)) {
       throw InvalidValueException.of(
           Sentence.name(what),

@@ -104,7 +104,7 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
    * @param model the mixture model of a setup
    * @param throttles the openings, rising; at least one
    * @return the risk at each
-   * @throws IllegalArgumentException if there is no opening
+   * @throws IllegalArgumentException if there is no opening, or the limits contradict each other
    */
   public RiskProfile profile(MixtureModel model, List<ThrottleOpening> throttles) {
     return profile(model, throttles, untried());
@@ -117,7 +117,7 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
    * @param throttles the openings, rising; at least one
    * @param calibration what readings have taught about the engine
    * @return the risk at each
-   * @throws IllegalArgumentException if there is no opening
+   * @throws IllegalArgumentException if there is no opening, or the limits contradict each other
    */
   public RiskProfile profile(
       MixtureModel model, List<ThrottleOpening> throttles, Calibration calibration) {
@@ -132,13 +132,14 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
    * @param calibration what readings have taught about the engine
    * @param speeds the speeds at which openings are ridden
    * @return the risk at each
-   * @throws IllegalArgumentException if there is no opening
+   * @throws IllegalArgumentException if there is no opening, or the limits contradict each other
    */
   public RiskProfile profile(
       MixtureModel model,
       List<ThrottleOpening> throttles,
       Calibration calibration,
       RiddenSpeeds speeds) {
+    Margins.inOrderOnTheOverrun(limits, model.setup().engine().need());
     CalibratedModel engine = calibration.on(model);
     boolean read = !calibration.readings().isEmpty();
     return new RiskProfile(
@@ -213,12 +214,14 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
     ThrottleOpening throttle = mixture.throttle();
     MixtureNeed need = engine.setup().engine().need();
     Lambda leanLimit = limits.lean(throttle, need);
+    Lambda richLimit = limits.rich(throttle, need);
+    Margins.inOrder(richLimit, leanLimit, throttle);
     return new RiskPoint(
         mixture,
         read ? Lambda.of(StrictMath.exp(lnLambda.middle().mean())) : mixture.lambda(),
         lnLambda.deviation(),
         leanLimit,
-        limits.rich(throttle, need),
+        richLimit,
         leanRisk(lnLambda, leanLimit),
         uphill(mixture, model, lnLambda, leanLimit, speeds),
         response.effects());

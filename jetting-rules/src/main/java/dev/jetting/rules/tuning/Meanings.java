@@ -9,6 +9,7 @@ import dev.jetting.core.parts.Coefficient;
 import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Sentence;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
@@ -17,12 +18,13 @@ import org.jspecify.annotations.Nullable;
  * What each plug colour and each symptom says of the mixture, and how exact a sensor is.
  *
  * <p>{@link #assumed()} is this project's own assumption; a tuner with a wideband sensor beside his
- * plugs replaces it.
+ * plugs replaces it. A plug always has a colour, so the bands of the colours have no gap and do not
+ * overlap.
  *
  * @param colours for each colour, leanest first, each beginning where the next ends
  * @param symptoms for each symptom
  * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side, against a run
- *     known to be good; more than zero
+ *     known to be good; 50 to 5000 K, which is a tenth to ten times the assumed one
  * @param accuracies standard deviation of ln λ of a reading by the wideband sensor and by the
  *     exhaust thermometer, 0.001 to 1
  * @param proven standard deviation of ln λ of a setting that is known to serve, 0.001 to 1
@@ -36,6 +38,12 @@ public record Meanings(
 
   private static final ImmutableSet<Instrument> SENSORS =
       Sets.immutableEnumSet(Instrument.WIDEBAND, Instrument.EXHAUST_THERMOMETER);
+
+  /** A tenth of the assumed rise, K: below it a unit was mistaken. */
+  private static final double LEAST_RISE = 50;
+
+  /** Ten times the assumed rise, K. */
+  private static final double MOST_RISE = 5000;
 
   private static final Meanings ASSUMED =
       new Meanings(
@@ -71,11 +79,11 @@ public record Meanings(
    *
    * @param colours for each colour, leanest first, each beginning where the next ends
    * @param symptoms for each symptom
-   * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side; more than zero
+   * @param kelvinPerLnLambda rise of exhaust temperature by ln λ on the rich side; 50 to 5000 K
    * @param accuracies standard deviation of ln λ by sensor, 0.001 to 1
    * @param proven standard deviation of ln λ of a setting that is known to serve, 0.001 to 1
-   * @throws IllegalArgumentException if a colour or symptom has no meaning, the rise is not above
-   *     zero, or the accuracies are not one in range for each of the two sensors
+   * @throws IllegalArgumentException if a colour, symptom or sensor is left out, the bands of two
+   *     colours do not meet, or a number is out of its range or in another unit
    */
   public Meanings {
     colours = Maps.immutableEnumMap(new EnumMap<>(colours));
@@ -83,10 +91,21 @@ public record Meanings(
     accuracies = Maps.immutableEnumMap(new EnumMap<>(accuracies));
     boolean all =
         colours.size() == PlugColour.values().length && symptoms.size() == Symptom.values().length;
-    if (!all || kelvinPerLnLambda.value() <= 0) {
+    if (!all) {
       throw InvalidValueException.worded(
           Sentence.of("error.meanings"), Sentence.of("error.meanings.allowed"));
     }
+    withoutGap(colours);
+    Supplier<Sentence> rise = () -> Sentence.of("error.name.temperature-rise");
+    Checks.unit(rise, kelvinPerLnLambda.unit(), "K");
+    Checks.that(
+        kelvinPerLnLambda.value() >= LEAST_RISE && kelvinPerLnLambda.value() <= MOST_RISE,
+        rise,
+        kelvinPerLnLambda,
+        () ->
+            Sentence.of("error.to")
+                .with("low", LEAST_RISE)
+                .with("high", new Sentence.Amount(MOST_RISE, "K")));
     if (!accuracies.keySet().equals(SENSORS)) {
       throw InvalidValueException.worded(
           Sentence.of("error.accuracies").with("sensors", accuracies.keySet()),
@@ -98,7 +117,31 @@ public record Meanings(
     inRange(() -> Sentence.of("error.name.proven-deviation"), proven);
   }
 
+  private static void withoutGap(Map<PlugColour, Meaning> colours) {
+    PlugColour[] leanestFirst = PlugColour.values();
+    for (int i = 1; i < leanestFirst.length; i++) {
+      PlugColour leaner = leanestFirst[i - 1];
+      PlugColour richer = leanestFirst[i];
+      double from = known(colours.get(leaner)).from();
+      double to = known(colours.get(richer)).to();
+      if (from != to) {
+        throw InvalidValueException.worded(
+            Sentence.of("error.colours-apart")
+                .with("leaner", named(leaner))
+                .with("from", from)
+                .with("richer", named(richer))
+                .with("to", to),
+            Sentence.of("error.colours-apart.allowed").with("from", from));
+      }
+    }
+  }
+
+  private static Sentence named(PlugColour colour) {
+    return Sentence.name(colour.name().toLowerCase(Locale.ROOT));
+  }
+
   private static void inRange(Supplier<Sentence> what, Coefficient deviation) {
+    Checks.unit(what, deviation.unit(), "1");
     Checks.that(
         deviation.value() >= 0.001 && deviation.value() <= 1,
         what,
@@ -112,11 +155,24 @@ public record Meanings(
   }
 
   /**
-   * Returns these meanings with another one of one colour; all else stays.
+   * Returns these meanings with others of all colours; all else stays.
+   *
+   * @param meanings for each colour, each beginning where the next ends
+   * @return the changed meanings
+   * @throws IllegalArgumentException if a colour has none, or does not begin where the next ends
+   */
+  public Meanings withColours(Map<PlugColour, Meaning> meanings) {
+    return new Meanings(meanings, symptoms, kelvinPerLnLambda, accuracies, proven);
+  }
+
+  /**
+   * Returns these meanings with another one of one colour; all else stays. Another band moves the
+   * neighbours too, so it takes {@link #withColours}.
    *
    * @param colour the colour
-   * @param meaning what it means
+   * @param meaning what it means, in the band that the colour has
    * @return the changed meanings
+   * @throws IllegalArgumentException if the band no longer meets those of its neighbours
    */
   public Meanings withColour(PlugColour colour, Meaning meaning) {
     return new Meanings(
@@ -138,9 +194,9 @@ public record Meanings(
   /**
    * Returns these meanings with another rise of the exhaust temperature; all else stays.
    *
-   * @param rise by ln λ on the rich side, K; more than zero
+   * @param rise by ln λ on the rich side, 50 to 5000 K
    * @return the changed meanings
-   * @throws IllegalArgumentException if it is not above zero
+   * @throws IllegalArgumentException if it is out of range or in another unit
    */
   public Meanings withKelvinPerLnLambda(Coefficient rise) {
     return new Meanings(colours, symptoms, rise, accuracies, proven);

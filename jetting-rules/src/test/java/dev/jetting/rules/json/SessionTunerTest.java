@@ -100,38 +100,75 @@ class SessionTunerTest {
   }
 
   @Test
-  void readTuner_ofANumberOutOfRange_saysWhatIsAllowed() {
-    String document =
-        SessionJson.write(SESSION, SHOPS).replace("\"value\": 1.11", "\"value\": 0.9");
+  void readTuner_ofANumberOutOfRange_saysWhereAndWhatIsAllowed() {
+    String document = SessionJson.write(SESSION, SHOPS);
 
-    assertThatIllegalArgumentException()
-        .isThrownBy(() -> SessionJson.readTuner(document, RULES))
-        .withMessage("lean margin 0.9 (assumed: of the shop): allowed above 1 and below 3");
+    assertRefused(
+        document.replace("\"value\": 1.11", "\"value\": 0.9"),
+        "$.tuner.limits",
+        "$.tuner.limits: lean margin 0.9 (assumed: of the shop): allowed above 1 and below 3");
+    assertRefused(
+        document.replaceFirst("\"part\": \"main-jet\",\\s*\"size\": [0-9.]+", MAIN_JET_STEP),
+        "$.tuner.steps[7]",
+        "allowed more than 0 and at most 1");
+    assertRefused(
+        document.replace("\"value\": 500.0,", "\"value\": 5,"),
+        "$.tuner.meanings",
+        "rise of exhaust temperature by ln λ 5 K");
+    assertRefused(
+        document.replaceFirst("(\"pilotJetTolerance\": [^}]*\"unit\": )\"mm\"", "$1\"1\""),
+        "$.tuner.spreads",
+        "unit \"1\" of the tolerance of pilot jets: allowed \"mm\"");
   }
+
+  private static final String MAIN_JET_STEP = "\"part\": \"main-jet\", \"size\": 7";
 
   /** What is left out would be the library's own, and what stands twice would hide one. */
   @Test
   void readTuner_ofPartsLeftOutOrTwice_isRefused() {
     String document = SessionJson.write(SESSION, SHOPS);
-    assertRefused(document.replace("\"part\": \"screw\"", "\"part\": \"clip\""), "tuner.steps");
+    String once = "allowed each once";
+    assertRefused(
+        document.replace("\"part\": \"screw\"", "\"part\": \"clip\""), "$.tuner.steps", once);
     assertRefused(
         document.replace("\"colour\": \"dark\",", "\"colour\": \"black\","),
-        "tuner.meanings.colours");
+        "$.tuner.meanings.colours",
+        once);
     assertRefused(
         document.replace(
             "\"value\": 0.015,\n        \"unit\": \"1\"", "\"value\": 0.015, \"unit\": \"%\""),
-        "tuner.meanings.wideband.unit");
+        "$.tuner.meanings",
+        "unit \"%\" of the accuracy");
     String instruments = "\"instruments\": \\[[^\\]]*]";
-    assertRefused(document.replaceFirst(instruments, "\"instruments\": []"), "tuner.instruments");
+    assertRefused(
+        document.replaceFirst(instruments, "\"instruments\": []"),
+        "$.tuner.instruments",
+        "at least one");
     assertRefused(
         document.replaceFirst(instruments, "\"instruments\": [\"plug\", \"plug\"]"),
-        "tuner.instruments");
+        "$.tuner.instruments",
+        once);
   }
 
-  private static void assertRefused(String document, String field) {
-    assertThatExceptionOfType(InvalidValueException.class)
+  private static void assertRefused(String document, String path, String message) {
+    assertThatExceptionOfType(JsonInputException.class)
         .isThrownBy(() -> SessionJson.readTuner(document, RULES))
-        .satisfies(error -> assertThat(error.field()).isEqualTo(field));
+        .withMessageContaining(message)
+        .satisfies(error -> assertThat(error.path()).isEqualTo(path))
+        .satisfies(error -> assertThat(error.line()).isGreaterThan(1));
+  }
+
+  /** A rider's readings are not lost because of a tuner that the caller does not ask for. */
+  @Test
+  void read_ofTheSessionAlone_passesOverATunerThatIsMalformed() {
+    String document = SessionJson.write(SESSION, SHOPS);
+    String odd = document.replaceFirst("\"instruments\": \\[", "\"oddments\": [{}, ");
+
+    assertThat(SessionJson.read(odd)).isEqualTo(SESSION);
+    assertRefused(odd, "$.tuner.oddments", "unknown field \"oddments\"");
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(
+            () -> SessionJson.read(odd.replaceFirst("\"tuner\": \\{", "\"tuner\": 5, \"x\": {")));
   }
 
   @Test

@@ -249,7 +249,7 @@ class ReportTextTest {
     Coefficient tolerance = Coefficient.sourced(0.003, "mm", "measured for this test");
     RiskModel measured =
         new RiskModel(
-            MixtureLimits.margins().lean(lean).rich(rich).overrun(rich).build(),
+            MixtureLimits.margins().lean(lean).rich(rich).overrun(lean).build(),
             ModelUncertainty.builder()
                 .pilot(spread)
                 .needle(spread)

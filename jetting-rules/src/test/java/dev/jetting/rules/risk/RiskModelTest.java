@@ -234,7 +234,7 @@ class RiskModelTest {
         MixtureLimits.margins()
             .lean(Coefficient.assumed(leanMargin, "1", "test"))
             .rich(Coefficient.assumed(0.5, "1", "test"))
-            .overrun(Coefficient.assumed(0.5, "1", "test"))
+            .overrun(Coefficient.assumed(0.6, "1", "test"))
             .build(),
         uncertainty,
         CustomarySteps.assumed());

@@ -36,6 +36,12 @@ class ErrorKeysTest {
   private static final Pattern PROSE =
       Pattern.compile("new IllegalArgumentException\\(\\s*(?:[\\w.()]+\\s*\\+\\s*)*\"");
 
+  /** Words that are the same in every language, where they are more than a sign or a name. */
+  private static final Pattern PLAIN =
+      Pattern.compile("Sentence\\s*\\.plain\\(\\s*\"[^\"]*\\b\\p{Ll}{2,}[^\"]*\"");
+
+  private static final Pattern CHECK = Pattern.compile("Checks\\s*\\.(that|within)\\(");
+
   /** Files whose errors programmers cause, not what a person wrote; each with the reason. */
   private static final Map<String, String> FOR_PROGRAMMERS = forProgrammers();
 
@@ -80,6 +86,31 @@ class ErrorKeysTest {
             "Sentence",
             "Checks")) {
       reasons.put(name, calls);
+    }
+    String computed = "what programs compute, or a calculation that a program calls";
+    for (String name :
+        List.of(
+            "AirCase",
+            "AirDemand",
+            "CompressibleThroat",
+            "Differences",
+            "Disturbance",
+            "ElementaryCarburettor",
+            "FullThrottleDraw",
+            "IntervalObservation",
+            "MixtureModel",
+            "MixturePoint",
+            "MixtureTable",
+            "Normal",
+            "NormalCases",
+            "Overrun",
+            "PartEffect",
+            "Passage",
+            "PointObservation",
+            "Psychrometrics",
+            "Spreads",
+            "Uncertain")) {
+      reasons.put(name, computed);
     }
     String rules = "rules and rulebooks in Java";
     for (String name : List.of("Rule", "RulePack", "RulebookEdition", "Rulebook")) {
@@ -188,11 +219,54 @@ class ErrorKeysTest {
     throw new AssertionError("no end");
   }
 
+  /**
+   * Whether a check takes the name of its value as words: the first argument behind a condition.
+   */
+  private static boolean checksInWords(String code) {
+    return CHECK
+        .matcher(code)
+        .results()
+        .anyMatch(
+            check -> {
+              int name = check.end();
+              if (check.group(1).equals("that")) {
+                name = comma(code, name) + 1;
+              }
+              return code.substring(name).stripLeading().startsWith("\"");
+            });
+  }
+
+  /** The comma that ends an argument. */
+  private static int comma(String code, int from) {
+    for (int at = from; at < code.length(); at++) {
+      char c = code.charAt(at);
+      if (c == ',') {
+        return at;
+      }
+      if (c == '(') {
+        at = close(code, at) - 1;
+      }
+    }
+    throw new AssertionError("no comma");
+  }
+
+  @Test
+  void proseOfEachForm_isSeen() {
+    assertThat(checksInWords("Checks.that(a(1, 2) > 0, \"height\", x, \"above 0\")")).isTrue();
+    assertThat(checksInWords("Checks\n.within(\n\"height\", x, 0, 1)")).isTrue();
+    assertThat(checksInWords("Checks.that(a(1, 2) > 0, () -> Sentence.of(\"error.x\"), x, y)"))
+        .isFalse();
+    assertThat(PLAIN.matcher("Sentence.plain(\n\"a line\")").find()).isTrue();
+    assertThat(PLAIN.matcher("Sentence.plain(\"UTF-8\")").find()).isFalse();
+    assertThat(PLAIN.matcher("Sentence.plain(text)").find()).isFalse();
+  }
+
   @Test
   void proseInAnError_isForProgrammersAlone() throws IOException {
     Set<String> prose = new TreeSet<>();
     for (var source : sources().entrySet()) {
-      if (PROSE.matcher(source.getValue()).find()) {
+      String code = source.getValue();
+      if (PROSE.matcher(code).find() || PLAIN.matcher(code).find() || checksInWords(code)) {
         prose.add(source.getKey().getFileName().toString().replace(".java", ""));
       }
     }

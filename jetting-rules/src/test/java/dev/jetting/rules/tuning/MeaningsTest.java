@@ -12,6 +12,7 @@ import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.TemperatureDifference;
 import dev.jetting.units.ThrottleOpening;
+import java.util.EnumMap;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 
@@ -76,6 +77,47 @@ class MeaningsTest {
                     Meanings.assumed().accuracies(),
                     Meanings.assumed().proven()))
         .withMessageContaining("each colour");
+  }
+
+  @Test
+  void coloursWithAGapOrAnOverlap_areRefused() {
+    Meaning pale = Meanings.assumed().of(PlugColour.PALE);
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Meanings.assumed().withColour(PlugColour.PALE, pale.withTo(1.2)))
+        .withMessage(
+            "white from 1.16, but pale to 1.2: allowed 1.16, because each colour begins where the"
+                + " next ends");
+    assertThatIllegalArgumentException()
+        .isThrownBy(() -> Meanings.assumed().withColour(PlugColour.PALE, pale.withFrom(1.07)))
+        .withMessageContaining("pale from 1.07, but brown to 1.06");
+  }
+
+  @Test
+  void withColours_movesAnEdgeOfTwo() {
+    Map<PlugColour, Meaning> moved = new EnumMap<>(Meanings.assumed().colours());
+    moved.computeIfPresent(PlugColour.WHITE, (colour, white) -> white.withFrom(1.2));
+    moved.computeIfPresent(PlugColour.PALE, (colour, pale) -> pale.withTo(1.2));
+
+    assertThat(Meanings.assumed().withColours(moved).of(PlugColour.PALE).to()).isEqualTo(1.2);
+    assertThat(Meanings.assumed().withColours(moved).symptoms())
+        .isEqualTo(Meanings.assumed().symptoms());
+  }
+
+  /** Percent per K, °F and degrees for a tenth are what people have at hand. */
+  @Test
+  void temperatureRise_thatCannotBe_isRefused() {
+    for (double rise : new double[] {-500, 0, 5, 49, 5001}) {
+      assertThatIllegalArgumentException()
+          .isThrownBy(
+              () ->
+                  Meanings.assumed().withKelvinPerLnLambda(Coefficient.assumed(rise, "K", "test")))
+          .withMessageContaining("rise of exhaust temperature by ln λ")
+          .withMessageContaining("allowed 50 to 5000 K");
+    }
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> Meanings.assumed().withKelvinPerLnLambda(Coefficient.assumed(900, "°F", "test")))
+        .withMessage("unit \"°F\" of the rise of exhaust temperature by ln λ: allowed \"K\"");
   }
 
   @Test
