@@ -1,5 +1,6 @@
 package dev.jetting.rules;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
 import java.util.Objects;
@@ -16,16 +17,18 @@ import java.util.Objects;
 public record Ceiling(String engine, String carburettor, Measure measured, ThrottleBand band) {
 
   /**
-   * Checks for nulls.
+   * Checks the ids.
    *
    * @param engine id of the engine
    * @param carburettor id of the carburettor
    * @param measured the worst measured value that is accepted
    * @param band the throttle band that it was accepted in
+   * @throws IllegalArgumentException if an id is blank, longer than 60 characters or not one line
+   *     of visible characters
    */
   public Ceiling {
-    Objects.requireNonNull(engine, "engine");
-    Objects.requireNonNull(carburettor, "carburettor");
+    Checks.id("engine", "engine", engine);
+    Checks.id("carburettor", "carburettor", carburettor);
     Objects.requireNonNull(measured, "measured");
     Objects.requireNonNull(band, "band");
   }

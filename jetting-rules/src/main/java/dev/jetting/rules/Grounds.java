@@ -9,7 +9,9 @@ import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -23,7 +25,8 @@ record Grounds(
     List<RankedFinding> findings) {
 
   Verdict verdict(Optional<LocalDate> waiversJudgedOn) {
-    List<String> dangers = ids(this::isUnwaivedDanger);
+    Map<String, Boolean> waivedInFull = waivedInFull();
+    List<String> dangers = ids(result -> isUnwaivedDanger(result, waivedInFull));
     boolean lean = isTooLean();
     boolean leanOverrun = isTooLeanOnOverrun();
     List<String> unanswered = ids(r -> isDanger(r) && r.outcome().status() == Status.NOT_EVALUATED);
@@ -67,14 +70,20 @@ record Grounds(
     return result.severity() == Severity.DANGER;
   }
 
+  /** Of each rule with findings, whether each of them is waived. */
+  private Map<String, Boolean> waivedInFull() {
+    Map<String, Boolean> byRule = new HashMap<>();
+    findings.forEach(
+        finding ->
+            byRule.merge(finding.ruleId(), finding.waiver().isPresent(), Boolean::logicalAnd));
+    return byRule;
+  }
+
   /** A failure is waived when it has findings and each of them is. */
-  private boolean isUnwaivedDanger(RuleResult result) {
-    if (!isDanger(result) || result.outcome().status() != Status.FAILED) {
-      return false;
-    }
-    List<RankedFinding> own =
-        findings.stream().filter(finding -> finding.ruleId().equals(result.ruleId())).toList();
-    return own.isEmpty() || own.stream().anyMatch(finding -> finding.waiver().isEmpty());
+  private static boolean isUnwaivedDanger(RuleResult result, Map<String, Boolean> waivedInFull) {
+    return isDanger(result)
+        && result.outcome().status() == Status.FAILED
+        && !waivedInFull.getOrDefault(result.ruleId(), false);
   }
 
   private List<WaivedDanger> waived() {

@@ -1,6 +1,9 @@
 package dev.jetting.rules;
 
+import dev.jetting.core.checks.Checks;
 import dev.jetting.rules.text.Message;
+import dev.jetting.units.OneLine;
+import dev.jetting.units.Sentence;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -56,6 +59,9 @@ public record Outcome(
     }
   }
 
+  /** More say no more to a person, and each is looked for among the others. */
+  private static final int MOST_FINDINGS = 1000;
+
   /** What a judge throws may quote a whole document. */
   private static final int LONGEST_FAULT = 500;
 
@@ -79,6 +85,8 @@ public record Outcome(
       PlainLine.checkLength("reason of an outcome", why.text());
     }
     findings = List.copyOf(findings);
+    Checks.atMost(
+        "findings", () -> Sentence.name("findings of an outcome"), findings.size(), MOST_FINDINGS);
     branches = List.copyOf(branches);
   }
 
@@ -199,9 +207,17 @@ public record Outcome(
 
   /** The rule broke. */
   static Outcome broken(String how) {
-    int end =
-        how.offsetByCodePoints(0, Math.min(LONGEST_FAULT, how.codePointCount(0, how.length())));
-    String shown = end < how.length() ? how.substring(0, end) + "…" : how;
-    return of(Status.BROKEN, List.of(), Message.plain(shown));
+    String line = String.join(" ", how.lines().toList());
+    return of(Status.BROKEN, List.of(), Message.plain(OneLine.shown(line, LONGEST_FAULT)));
+  }
+
+  /** The rule threw this, whose own text may throw or be none. */
+  static Outcome broken(Throwable thrown) {
+    String name = thrown.getClass().getName();
+    try {
+      return broken(Objects.requireNonNullElse(thrown.toString(), name));
+    } catch (Exception | StackOverflowError | AssertionError | LinkageError e) {
+      return broken(name);
+    }
   }
 }

@@ -25,8 +25,8 @@ public record PartsAtHand(
     List<Needle> needles,
     List<JetBore> mainJets) {
 
-  /** A plan looks at each of them. */
-  private static final int MOST_PARTS = 500;
+  /** The most parts of a kind: a plan looks at each of them. */
+  public static final int MOST_PARTS = 500;
 
   private static final PartsAtHand UNKNOWN =
       new PartsAtHand(List.of(), List.of(), List.of(), List.of(), List.of());
@@ -50,7 +50,7 @@ public record PartsAtHand(
     checkSize("pilotJets", "pilot jets at hand", pilotJets);
     checkSize("cutaways", "slides at hand", cutaways);
     checkSize("needleJets", "needle jets at hand", needleJets);
-    checkSize("needles at hand", "needles at hand", needles);
+    checkSize("needles", "needles at hand", needles);
     checkSize("mainJets", "main jets at hand", mainJets);
   }
 

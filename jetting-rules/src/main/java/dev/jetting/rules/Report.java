@@ -13,10 +13,12 @@ import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -141,18 +143,23 @@ public record Report(
   }
 
   private static void checkTogether(List<RuleResult> results, List<RankedFinding> findings) {
-    Map<String, RuleResult> byRule = new HashMap<>();
+    Map<String, Set<Finding>> byRule = new HashMap<>();
+    Map<String, Integer> left = new HashMap<>();
     for (RuleResult result : results) {
-      if (byRule.put(result.ruleId(), result) != null) {
+      left.put(result.ruleId(), result.outcome().findings().size());
+      if (byRule.put(result.ruleId(), new HashSet<>(result.outcome().findings())) != null) {
         throw new IllegalArgumentException(
             "two results of rule " + result.ruleId() + ": allowed one for each rule");
       }
     }
     for (RankedFinding finding : findings) {
-      RuleResult result = byRule.get(finding.ruleId());
-      if (result == null || !result.outcome().findings().contains(finding.finding())) {
+      Set<Finding> found = byRule.getOrDefault(finding.ruleId(), Set.of());
+      if (!found.contains(finding.finding())
+          || left.merge(finding.ruleId(), -1, Integer::sum) < 0) {
         throw new IllegalArgumentException(
-            "finding of rule " + finding.ruleId() + ": allowed those of the results");
+            "finding of rule "
+                + finding.ruleId()
+                + ": allowed those of the results, each as often as there");
       }
     }
   }

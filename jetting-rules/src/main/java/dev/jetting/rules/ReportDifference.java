@@ -10,8 +10,10 @@ import dev.jetting.rules.text.Message;
 import dev.jetting.rules.text.Wording;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -86,36 +88,57 @@ public record ReportDifference(
    */
   public static ReportDifference between(Report before, Report after, Rulebook renamed) {
     Objects.requireNonNull(renamed, "renamed");
-    List<FindingChange> changes = new ArrayList<>();
-    List<RankedFinding> left = new ArrayList<>(before.findings());
-    for (RankedFinding now : after.findings()) {
-      Optional<RankedFinding> was = match(now, left, renamed);
-      was.ifPresent(left::remove);
-      kind(was, now).ifPresent(kind -> changes.add(change(kind, was, Optional.of(now), renamed)));
+    Map<String, String> ids = new HashMap<>();
+    Stream.of(before, after)
+        .flatMap(report -> report.findings().stream())
+        .forEach(found -> ids.computeIfAbsent(found.ruleId(), id -> id(id, renamed)));
+    Map<Subject, List<RankedFinding>> left = new HashMap<>();
+    for (RankedFinding was : before.findings()) {
+      left.computeIfAbsent(Subject.of(was, ids), subject -> new ArrayList<>()).add(was);
     }
-    left.forEach(
-        was -> changes.add(change(Kind.GONE, Optional.of(was), Optional.empty(), renamed)));
+    Set<RankedFinding> matched = Collections.newSetFromMap(new IdentityHashMap<>());
+    List<FindingChange> changes = new ArrayList<>();
+    for (RankedFinding now : after.findings()) {
+      List<RankedFinding> alike = left.getOrDefault(Subject.of(now, ids), List.of());
+      Optional<RankedFinding> was = match(now, alike);
+      was.ifPresent(
+          found -> {
+            alike.remove(found);
+            matched.add(found);
+          });
+      kind(was, now).ifPresent(kind -> changes.add(change(kind, was, Optional.of(now), ids)));
+    }
+    before.findings().stream()
+        .filter(was -> !matched.contains(was))
+        .forEach(was -> changes.add(change(Kind.GONE, Optional.of(was), Optional.empty(), ids)));
     changes.sort(Comparator.comparing(FindingChange::kind));
     return new ReportDifference(sides(before, after), changes, before.passes(), after.passes());
   }
 
+  /** What a finding is on: the rule, by its present id, and the subject. */
+  private record Subject(String ruleId, String subject) {
+    static Subject of(RankedFinding ranked, Map<String, String> ids) {
+      return new Subject(
+          ids.getOrDefault(ranked.ruleId(), ranked.ruleId()), ranked.finding().subject());
+    }
+  }
+
   private static FindingChange change(
-      Kind kind, Optional<RankedFinding> was, Optional<RankedFinding> now, Rulebook renamed) {
-    RankedFinding either = now.or(() -> was).orElseThrow();
-    return new FindingChange(
-        kind, id(either.ruleId(), renamed), either.finding().subject(), was, now);
+      Kind kind,
+      Optional<RankedFinding> was,
+      Optional<RankedFinding> now,
+      Map<String, String> ids) {
+    Subject on = Subject.of(now.or(() -> was).orElseThrow(), ids);
+    return new FindingChange(kind, on.ruleId(), on.subject(), was, now);
   }
 
   private static String id(String ruleId, Rulebook renamed) {
     return renamed.rule(ruleId).map(Rule::id).orElse(ruleId);
   }
 
-  /** The finding of the same rule on the same subject whose band has most in common. */
-  private static Optional<RankedFinding> match(
-      RankedFinding now, List<RankedFinding> left, Rulebook renamed) {
-    return left.stream()
-        .filter(was -> id(was.ruleId(), renamed).equals(id(now.ruleId(), renamed)))
-        .filter(was -> was.finding().subject().equals(now.finding().subject()))
+  /** The finding, of those of the same rule on the same subject, whose band has most in common. */
+  private static Optional<RankedFinding> match(RankedFinding now, List<RankedFinding> alike) {
+    return alike.stream()
         .filter(was -> was.finding().band().common(now.finding().band()).isPresent())
         .max(comparingDouble(was -> width(was, now)));
   }

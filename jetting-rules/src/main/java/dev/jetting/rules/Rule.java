@@ -44,7 +44,7 @@ public final class Rule {
 
   private static final int LONGEST_SHOWN = 79;
 
-  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+  private static final Pattern ID = Pattern.compile("[a-z0-9]++(?:-[a-z0-9]++)*+");
 
   private static final int LONGEST_LINK = 300;
 
@@ -445,9 +445,10 @@ public final class Rule {
     try {
       @Nullable Outcome outcome = judge.apply(setting.within(band()), limits());
       return outcome == null ? Outcome.broken("the rule gave no outcome") : outcome;
-    } catch (RuntimeException | StackOverflowError | AssertionError | LinkageError e) {
-      // What a judge of somebody else's may throw without the virtual machine being in trouble.
-      return Outcome.broken(e.toString());
+    } catch (Exception | StackOverflowError | AssertionError | LinkageError e) {
+      // What a judge of somebody else's may throw without the virtual machine being in trouble:
+      // checked exceptions too, which other languages throw undeclared.
+      return Outcome.broken(e);
     }
   }
 

@@ -53,12 +53,12 @@ public record Waiver(
    *     that does not expire
    * @param accepted what is accepted at most; empty for a waiver that covers notes and warnings
    *     whatever they measured, and no danger
-   * @throws IllegalArgumentException if author or reason is blank, too long or not one line of
-   *     visible characters
+   * @throws IllegalArgumentException if a text is blank, too long or not one line of visible
+   *     characters
    */
   public Waiver {
-    Objects.requireNonNull(ruleId, "ruleId");
-    Objects.requireNonNull(subject, "subject");
+    PlainLine.checked("ruleId", "rule id of a waiver", ruleId, PlainLine.LONGEST_TEXT);
+    PlainLine.checked("subject", "subject of a waiver", subject, PlainLine.LONGEST_TEXT);
     Objects.requireNonNull(expires, "expires");
     Objects.requireNonNull(accepted, "accepted");
     PlainLine.checked("author", "author of a waiver", author, LONGEST_AUTHOR);

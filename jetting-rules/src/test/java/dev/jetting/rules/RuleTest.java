@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import dev.jetting.rules.Outcome.Status;
 import dev.jetting.units.ThrottleOpening;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -126,6 +127,61 @@ class RuleTest {
     Outcome outcome = erring.evaluate(SETTING);
     assertThat(outcome.status()).isEqualTo(Status.BROKEN);
     assertThat(outcome.reason()).contains(type.getSimpleName());
+  }
+
+  /** A language without checked exceptions throws them undeclared. */
+  @Test
+  void evaluate_judgeThatThrowsACheckedException_isBrokenAndNamed() {
+    Outcome outcome = throwing(new IOException("no file")).evaluate(SETTING);
+    assertThat(outcome.status()).isEqualTo(Status.BROKEN);
+    assertThat(outcome.reason()).isEqualTo("java.io.IOException: no file");
+  }
+
+  @Test
+  void evaluate_faultWhoseWordsThrow_isBrokenAndNamedByItsClass() {
+    Outcome outcome = throwing(new Fault()).evaluate(SETTING);
+    assertThat(outcome.status()).isEqualTo(Status.BROKEN);
+    assertThat(outcome.reason()).isEqualTo(Fault.class.getName());
+  }
+
+  /** A fault may quote what a stranger wrote. */
+  @Test
+  void evaluate_faultWithSteeringCharacters_isBrokenOnOneLine() {
+    Outcome outcome =
+        throwing(new IllegalStateException("a\u202e\u001b\nb\ud800")).evaluate(SETTING);
+    assertThat(outcome.reason())
+        .isEqualTo("java.lang.IllegalStateException: a\\u202e\\u001b b\\ud800");
+  }
+
+  private static final class Fault extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public String getMessage() {
+      throw new IllegalStateException("no words either");
+    }
+  }
+
+  private static Rule throwing(Exception fault) {
+    return Rule.named("throwing")
+        .judging(
+            setting -> {
+              RuleTest.<RuntimeException>undeclared(fault);
+              return Outcome.passed();
+            });
+  }
+
+  @SuppressWarnings("unchecked") // no cast is made
+  private static <E extends Exception> void undeclared(Exception fault) throws E {
+    throw (E) fault;
+  }
+
+  /** The pattern of ids goes through a long one in a loop. */
+  @Test
+  void formerly_idOfManyWords_overflowsNoStack() {
+    String id = "a" + "-a".repeat(100_000);
+    assertThat(Rule.named("id").formerly(id).formerIds()).containsExactly(id);
+    assertThatIllegalArgumentException().isThrownBy(() -> Rule.named("id").formerly(id + "-"));
   }
 
   @Test

@@ -3,6 +3,7 @@ package dev.jetting.rules;
 import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static dev.jetting.rules.TwoHundred.STANDARD;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.jetting.core.air.Air;
@@ -16,6 +17,7 @@ import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.text.Message;
 import dev.jetting.rules.text.Wording;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.Probability;
@@ -326,6 +328,16 @@ class WaiverTest {
         .containsExactly(
             unused(otherSubject, "no finding of this rule on this subject"),
             unused(otherRule, "no rule of this id in the rulebook"));
+  }
+
+  /** Otherwise a waiver of thousands of letters would end the evaluation that says so. */
+  @Test
+  void ceilingOnAnEngineWhoseNameIsNoId_isRefusedWithItsField() {
+    for (String engine : new String[] {"", "e".repeat(61), "a\u202eb"}) {
+      assertThatExceptionOfType(InvalidValueException.class)
+          .isThrownBy(() -> new Ceiling(engine, "slide", Measure.ratio(1), ThrottleBand.WHOLE))
+          .satisfies(e -> assertThat(e.field()).isEqualTo("engine"));
+    }
   }
 
   @Test

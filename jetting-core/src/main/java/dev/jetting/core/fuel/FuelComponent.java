@@ -38,7 +38,7 @@ public final class FuelComponent {
   private static final double REFERENCE_CELSIUS = 15;
   static final double LEAST_CELSIUS = -40;
   static final double GREATEST_CELSIUS = 80;
-  private static final Pattern ID = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+  private static final Pattern ID = Pattern.compile("[a-z0-9]++(?:-[a-z0-9]++)*+");
 
   /** Petrol without oxygenates, CH1.87, 745 kg/m³. */
   public static final FuelComponent PETROL =

@@ -18,6 +18,9 @@ sealed interface Condition {
   /** Longer words of a condition swamp what they stand in. */
   int LONGEST_WORDS = 200;
 
+  /** More texts than these are listed as they stand: words for each would cost too much. */
+  int MOST_WORDED = 10;
+
   /** What shows a condition puts some words around it, and a message has its limit. */
   int DEEPEST_WORDS = 6;
 
@@ -121,6 +124,9 @@ sealed interface Condition {
     }
 
     private Argument shown() {
+      if (texts.size() > MOST_WORDED) {
+        return Argument.name(Quote.listed(String.join(", ", texts)));
+      }
       Message all =
           chain(
               "condition.or",

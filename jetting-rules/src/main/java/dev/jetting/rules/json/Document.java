@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Deque;
 import java.util.HashSet;
 import java.util.List;
@@ -185,6 +186,15 @@ final class Document {
 
     JsonInputException refused(Path path, Sentence said) {
       return new JsonInputException(path.toString(), said, value, line, column);
+    }
+  }
+
+  /** Where the values at some paths begin. */
+  Places places(Collection<Path> paths) {
+    try (JsonParser parser = factory.createParser(text)) {
+      return new Places(parser, paths);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e); // the document was read to its end before
     }
   }
 

@@ -16,6 +16,8 @@ final class Nearest {
   /** A longer name was not meant as any that is known, and would take its time to compare. */
   private static final int LONGEST = 60;
 
+  private static final int MOST_COMPARED = 500;
+
   private Nearest() {}
 
   /** What is wrong with a text, the text that was probably meant, if any, and what is known. */
@@ -49,10 +51,21 @@ final class Nearest {
     return of(name, known, 1).stream().filter(k -> distance(name, k) <= tolerated).findFirst();
   }
 
-  /** The known names nearest to one, the nearest first. */
+  /** A known name with its distance. */
+  private record Near(String name, int distance) {}
+
+  /** The known names nearest to one, the nearest first; of very many, those that begin alike. */
   static List<String> of(String name, Collection<String> known, int most) {
     String start = name.substring(0, Math.min(name.length(), LONGEST));
-    return known.stream().sorted(comparing(k -> distance(start, k))).limit(most).toList();
+    String letter = start.substring(0, Math.min(start.length(), 1));
+    return known.stream()
+        .filter(k -> known.size() <= MOST_COMPARED || k.regionMatches(true, 0, letter, 0, 1))
+        .limit(MOST_COMPARED)
+        .map(k -> new Near(k, distance(start, k)))
+        .sorted(comparing(Near::distance))
+        .limit(most)
+        .map(Near::name)
+        .toList();
   }
 
   /** Letters to put in, take out or change to get from one name to the other (Levenshtein 1966). */

@@ -82,9 +82,16 @@ record Path(List<Object> steps) {
     steps.forEach(step -> text.append(text(step)));
     int surplus = text.length() - LONGEST;
     if (surplus > 0) {
-      text.replace(LONGEST / 2, LONGEST / 2 + surplus, "…");
+      text.replace(whole(text, LONGEST / 2), whole(text, LONGEST / 2 + surplus), "…");
     }
     return text.toString();
+  }
+
+  /** A place that splits no character of two units. */
+  private static int whole(CharSequence text, int at) {
+    boolean within =
+        Character.isHighSurrogate(text.charAt(at - 1)) && Character.isLowSurrogate(text.charAt(at));
+    return within ? at - 1 : at;
   }
 
   private static String text(Object step) {
@@ -95,7 +102,8 @@ record Path(List<Object> steps) {
     if (PLAIN.matcher(name).matches()) {
       return "." + name;
     }
-    String shown = name.length() > LONGEST_NAME ? name.substring(0, LONGEST_NAME) + "…" : name;
+    String shown =
+        name.length() > LONGEST_NAME ? name.substring(0, whole(name, LONGEST_NAME)) + "…" : name;
     return "[" + Quote.quoted(shown) + "]";
   }
 }

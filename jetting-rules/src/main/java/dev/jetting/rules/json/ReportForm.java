@@ -20,6 +20,7 @@ import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.Sentence;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -59,30 +60,34 @@ record ReportForm(
    */
   record RankForm(String ruleId, Severity severity, int index, Optional<Waiver> waiver) {
 
-    static RankForm of(RankedFinding ranked, List<RuleResult> results) {
-      return new RankForm(
-          ranked.ruleId(),
-          ranked.severity(),
-          among(ranked.ruleId(), results).indexOf(ranked.finding()),
-          ranked.waiver());
+    static List<RankForm> of(Report report) {
+      Map<String, Map<Finding, Integer>> places = new HashMap<>();
+      for (RuleResult result : report.results()) {
+        List<Finding> found = result.outcome().findings();
+        Map<Finding, Integer> its = new HashMap<>();
+        for (int i = 0; i < found.size(); i++) {
+          its.putIfAbsent(found.get(i), i);
+        }
+        places.put(result.ruleId(), its);
+      }
+      return report.findings().stream()
+          .map(ranked -> of(ranked, places.getOrDefault(ranked.ruleId(), Map.of())))
+          .toList();
     }
 
-    RankedFinding ranked(List<RuleResult> results) {
-      List<Finding> found = among(ruleId, results);
+    private static RankForm of(RankedFinding ranked, Map<Finding, Integer> places) {
+      int place = places.getOrDefault(ranked.finding(), -1);
+      return new RankForm(ranked.ruleId(), ranked.severity(), place, ranked.waiver());
+    }
+
+    RankedFinding ranked(Map<String, List<Finding>> byRule) {
+      List<Finding> found = byRule.getOrDefault(ruleId, List.of());
       if (index < 0 || index >= found.size()) {
         throw InvalidValueException.worded(
             Sentence.of("error.finding-number").with("number", index).with("id", ruleId),
             Sentence.of("error.finding-number.allowed").with("count", found.size()));
       }
       return new RankedFinding(ruleId, severity, found.get(index), waiver);
-    }
-
-    private static List<Finding> among(String ruleId, List<RuleResult> results) {
-      return results.stream()
-          .filter(result -> result.ruleId().equals(ruleId))
-          .findFirst()
-          .map(result -> result.outcome().findings())
-          .orElse(List.of());
     }
   }
 
@@ -101,7 +106,7 @@ record ReportForm(
         report.overrun(),
         report.overrunLimit(),
         report.results(),
-        report.findings().stream().map(f -> RankForm.of(f, report.results())).toList(),
+        RankForm.of(report),
         report.unusedWaivers(),
         report.plan(),
         report.proof(),
@@ -111,6 +116,8 @@ record ReportForm(
 
   Report report() {
     GridForm today = GridForm.of(profile.points());
+    Map<String, List<Finding>> found = new HashMap<>();
+    results.forEach(result -> found.putIfAbsent(result.ruleId(), result.outcome().findings()));
     return new Report(
         schemaVersion,
         model,
@@ -124,7 +131,7 @@ record ReportForm(
         overrun,
         overrunLimit,
         results,
-        findings.stream().map(finding -> finding.ranked(results)).toList(),
+        findings.stream().map(finding -> finding.ranked(found)).toList(),
         unusedWaivers,
         plan,
         proof,

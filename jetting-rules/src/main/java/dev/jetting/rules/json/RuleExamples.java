@@ -1,5 +1,6 @@
 package dev.jetting.rules.json;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.google.common.collect.ImmutableMap;
 import com.google.common.collect.Maps;
 import dev.jetting.rules.AssessedSetting;
@@ -13,8 +14,8 @@ import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.json.RuleRemark.Kind;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
-import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,7 +31,11 @@ final class RuleExamples {
   private final List<Rule> rules;
   private final Document document;
   private final ImmutableMap<String, SetupSheet> sheets;
-  private final List<RuleRemark> remarks = new ArrayList<>();
+
+  /** The sheets as trees, each written once. */
+  private final Map<String, JsonNode> documents = new HashMap<>();
+
+  private final Remarks remarks = new Remarks();
 
   RuleExamples(
       RuleFileForm file, List<Rule> rules, Document document, Map<String, SetupSheet> sheets) {
@@ -41,7 +46,7 @@ final class RuleExamples {
   }
 
   List<RuleRemark> remarks() {
-    for (int i = 0; i < rules.size(); i++) {
+    for (int i = 0; i < rules.size() && !remarks.isFull(); i++) {
       Path path = Path.ROOT.child("rules").child(i);
       RuleForm form = file.rules().get(i);
       Set<Status> seen = EnumSet.noneOf(Status.class);
@@ -53,7 +58,7 @@ final class RuleExamples {
       missing(path, form, seen, Status.PASSED, "remark.no-example.passes");
       missing(path, form, seen, Status.FAILED, "remark.no-example.fails");
     }
-    return List.copyOf(remarks);
+    return remarks.in(document);
   }
 
   private void missing(Path path, RuleForm form, Set<Status> seen, Status status, String key) {
@@ -63,7 +68,7 @@ final class RuleExamples {
   }
 
   private void remark(Path path, Kind kind, RuleForm form, Message words) {
-    remarks.add(RuleRemark.at(document, path, kind, form.id(), words));
+    remarks.add(path, kind, form.id(), words);
   }
 
   /** The outcome of an example that holds. */
@@ -79,7 +84,7 @@ final class RuleExamples {
     }
     Outcome outcome;
     try {
-      outcome = rule.evaluate(AssessedSetting.of(edited(base, example)));
+      outcome = rule.evaluate(AssessedSetting.of(edited(example.on(), base, example)));
     } catch (IllegalArgumentException e) {
       remark(
           path,
@@ -93,9 +98,10 @@ final class RuleExamples {
     return differs.isPresent() ? Optional.empty() : Optional.of(outcome.status());
   }
 
-  private static SetupSheet edited(SetupSheet base, ExampleForm example) {
+  private SetupSheet edited(String on, SetupSheet base, ExampleForm example) {
     Map<String, JsonText> edits = example.edits().orElse(Map.of());
-    return SheetEdits.edited(base, Maps.transformValues(edits, JsonText::json));
+    JsonNode document = documents.computeIfAbsent(on, name -> SheetEdits.document(base));
+    return SheetEdits.edited(document, Maps.transformValues(edits, JsonText::json));
   }
 
   private static Optional<Message> differs(ExampleForm example, RuleForm form, Outcome outcome) {

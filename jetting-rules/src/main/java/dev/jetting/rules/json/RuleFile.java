@@ -90,10 +90,10 @@ import java.util.stream.Stream;
  *   <li>{@code subject}: what a finding must be on, if it fails.
  * </ul>
  *
- * <p>Limits: 1 000 000 characters, nested 40 deep; 200 rules; 100 conditions a rule, nested 8 deep;
- * 20 examples a rule, and 20 edits an example; 50 former ids, and texts of {@code oneOf}; 20
- * languages; texts of one line and 1000 characters; names of 200, numbers of 100 and ids of 60
- * characters.
+ * <p>Limits: 1 000 000 characters, nested 40 deep; 200 rules; 100 conditions a rule and 2000 in
+ * all, nested 8 deep; 20 examples a rule and 400 in all, and 20 edits an example; 50 former ids,
+ * and texts of {@code oneOf}; 20 languages; texts of one line and 1000 characters; names of 200,
+ * numbers of 100 and ids of 60 characters. A review or check ends at 200 remarks.
  *
  * <p>Immutable. Two are equal if they say the same. Not for rules that need arithmetic of their
  * own; those are written in Java.
@@ -217,8 +217,8 @@ public final class RuleFile {
    * another one implies. It works on the range of each measure, and keeps silent where it is not
    * sure.
    *
-   * @return the remarks, in the order of the document; places are those of the document that this
-   *     file was read from, or of {@link #toJson()} where another mapper read it
+   * @return the first 200 remarks, in the order of the document; places are those of the document
+   *     that this file was read from, or of {@link #toJson()} where another mapper read it
    */
   public List<RuleRemark> review() {
     return review(KnownTexts.always());
@@ -230,7 +230,7 @@ public final class RuleFile {
    *
    * @param catalogue what the rules are meant for; a kind of thing that it does not list is not
    *     looked for
-   * @return the remarks, in the order of the document
+   * @return the first 200 remarks, in the order of the document
    */
   public List<RuleRemark> review(Catalogue catalogue) {
     return review(KnownTexts.in(catalogue));
@@ -249,7 +249,7 @@ public final class RuleFile {
    *
    * @param sheets the sheets by the names that the examples use
    * @return a remark for each example that does not hold or cannot be tried, and for each rule
-   *     without an example on which it passes or fails; in the order of the document
+   *     without an example on which it passes or fails; in the order of the document, 200 at most
    */
   public List<RuleRemark> check(Map<String, SetupSheet> sheets) {
     return new RuleExamples(form, rules, document(), sheets).remarks();

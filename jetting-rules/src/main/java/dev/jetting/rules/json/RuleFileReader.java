@@ -22,6 +22,13 @@ final class RuleFileReader {
 
   static final int MOST_RULES = 200;
   static final int MOST_CONDITIONS = 100;
+
+  /** Of all rules together; each can come to a finding with its words. */
+  static final int MOST_CONDITIONS_IN_ALL = 2000;
+
+  /** Of all rules together: two for each of the most rules, for each costs an assessment. */
+  static final int MOST_EXAMPLES_IN_ALL = 400;
+
   static final int DEEPEST = 8;
   static final int MOST_TEXTS = 50;
   static final int MOST_LANGUAGES = 20;
@@ -43,11 +50,38 @@ final class RuleFileReader {
     size(path, form.rules(), MOST_RULES, "error.rules.count");
     Set<String> taken = new HashSet<>();
     List<Rule> rules = new ArrayList<>();
+    int conditions = 0;
+    int examples = 0;
     for (int i = 0; i < form.rules().size(); i++) {
       RuleForm rule = form.rules().get(i);
       rules.add(rule(path.child(i), rule, taken).definedBy(RuleFile.written(form, rule)));
+      conditions += count(rule.when().stream()) + count(Stream.of(rule.require()));
+      examples += rule.examples().orElse(List.of()).size();
+      inAll(path.child(i), conditions, MOST_CONDITIONS_IN_ALL, "error.conditions.in-all");
+      inAll(path.child(i), examples, MOST_EXAMPLES_IN_ALL, "error.examples.in-all");
     }
     return new RuleFile(form, rules);
+  }
+
+  /** How many conditions there are, those within others included. */
+  private static int count(Stream<ConditionForm> forms) {
+    return forms
+        .mapToInt(
+            form ->
+                1
+                    + count(form.not().stream())
+                    + count(form.all().stream().flatMap(List::stream))
+                    + count(form.any().stream().flatMap(List::stream)))
+        .sum();
+  }
+
+  private static void inAll(Path rule, int count, int most, String key) {
+    if (count > most) {
+      throw new Misplaced(
+          rule,
+          Sentence.of(key).with("count", count),
+          Sentence.of("error.at-most").with("most", most));
+    }
   }
 
   private static Rule rule(Path path, RuleForm form, Set<String> taken) {

@@ -57,12 +57,6 @@ public record RuleRemark(
     Objects.requireNonNull(words, "words");
   }
 
-  /** The remark on a place of a document. */
-  static RuleRemark at(Document document, Path path, Kind kind, String ruleId, Message words) {
-    Document.Spot spot = document.at(path);
-    return new RuleRemark(kind, ruleId, path.pointer(), spot.line(), spot.column(), words);
-  }
-
   /** {@return the sentence in English} */
   public String message() {
     return words.text();

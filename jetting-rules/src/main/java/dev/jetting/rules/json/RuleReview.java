@@ -23,11 +23,28 @@ final class RuleReview {
   private final KnownTexts known;
   private final Document document;
   private final Cases cases = new Cases();
-  private final List<RuleRemark> remarks = new ArrayList<>();
+  private final Remarks remarks = new Remarks();
 
   /** A rule with its conditions. */
   private record Reviewed(
-      RuleForm form, ThrottleBand band, Optional<Condition> when, Condition require, Path path) {
+      RuleForm form,
+      ThrottleBand band,
+      Optional<Condition> when,
+      Condition require,
+      Set<String> measures,
+      Path path) {
+
+    Reviewed(
+        RuleForm form, ThrottleBand band, Optional<Condition> when, Condition require, Path path) {
+      this(form, band, when, require, measures(when, require), path);
+    }
+
+    private static Set<String> measures(Optional<Condition> when, Condition require) {
+      return Stream.concat(when.stream(), Stream.of(require))
+          .flatMap(Condition::leaves)
+          .map(RuleReview::measure)
+          .collect(toSet());
+    }
 
     Wanted applies(boolean holds) {
       return new Wanted(when.orElseThrow(), holds, band);
@@ -41,13 +58,6 @@ final class RuleReview {
       return when.isPresent()
           ? ImmutableList.of(applies(true), required(false))
           : ImmutableList.of(required(false));
-    }
-
-    Set<String> measures() {
-      return Stream.concat(when.stream(), Stream.of(require))
-          .flatMap(Condition::leaves)
-          .map(RuleReview::measure)
-          .collect(toSet());
     }
   }
 
@@ -65,23 +75,22 @@ final class RuleReview {
 
   List<RuleRemark> remarks() {
     List<Reviewed> sound = new ArrayList<>();
-    for (int i = 0; i < file.rules().size(); i++) {
+    for (int i = 0; i < file.rules().size() && !remarks.isFull(); i++) {
       Reviewed rule = rule(Path.ROOT.child("rules").child(i), file.rules().get(i));
       int before = remarks.size();
       texts(rule);
       conditions(rule);
       boolean judges =
-          remarks.subList(before, remarks.size()).stream()
-              .allMatch(
-                  remark ->
-                      remark.kind() == Kind.ADDS_NOTHING || remark.kind() == Kind.UNKNOWN_TEXT);
+          remarks.kinds(before).stream()
+              .allMatch(kind -> kind == Kind.ADDS_NOTHING || kind == Kind.UNKNOWN_TEXT);
       if (judges) {
         others(rule, sound);
         sound.add(rule);
       }
     }
-    remarks.sort(comparing(RuleRemark::line).thenComparing(RuleRemark::column));
-    return List.copyOf(remarks);
+    return remarks.in(document).stream()
+        .sorted(comparing(RuleRemark::line).thenComparing(RuleRemark::column))
+        .toList();
   }
 
   private static Reviewed rule(Path path, RuleForm form) {
@@ -95,7 +104,7 @@ final class RuleReview {
   }
 
   private void remark(Kind kind, Reviewed rule, Path path, Message words) {
-    remarks.add(RuleRemark.at(document, path, kind, rule.form().id(), words));
+    remarks.add(path, kind, rule.form().id(), words);
   }
 
   private void conditions(Reviewed rule) {
@@ -185,7 +194,7 @@ final class RuleReview {
 
   private void text(Reviewed rule, Path path, String measure, String text) {
     Optional<Set<String>> texts = known.of(measure);
-    if (texts.isPresent() && !texts.get().contains(text)) {
+    if (texts.isPresent() && !texts.get().contains(text) && !remarks.isFull()) {
       remark(
           Kind.UNKNOWN_TEXT,
           rule,

@@ -34,7 +34,16 @@ public final class SheetEdits {
    * @throws IllegalArgumentException if a pointer leads nowhere, or a value is no JSON
    */
   public static SetupSheet edited(SetupSheet sheet, Map<String, String> edits) {
-    JsonNode document = parsed("the sheet", SheetJson.write(Objects.requireNonNull(sheet)));
+    return edited(document(Objects.requireNonNull(sheet)), edits);
+  }
+
+  /** A sheet as a tree that can be edited again and again. */
+  static JsonNode document(SetupSheet sheet) {
+    return parsed("the sheet", SheetJson.write(sheet));
+  }
+
+  static SetupSheet edited(JsonNode original, Map<String, String> edits) {
+    JsonNode document = original.deepCopy();
     edits.forEach((pointer, value) -> edit(document, pointer, parsed(pointer, value)));
     return SheetJson.read(document.toString());
   }

@@ -1,13 +1,18 @@
 package dev.jetting.rules.kit;
 
+import com.google.common.collect.HashMultimap;
+import com.google.common.collect.ImmutableList;
 import com.google.common.collect.ImmutableMap;
+import com.google.common.collect.SetMultimap;
 import dev.jetting.core.checks.Checks;
 import dev.jetting.core.fuel.Fuel;
+import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.ranges.SizeRanges;
 import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Sentence;
 import dev.jetting.units.Uncertain;
+import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -29,6 +34,9 @@ public final class Catalogue {
 
   /** The most UTF-16 units that a title or description may have. */
   static final int LONGEST_TITLE = 200;
+
+  private static final ImmutableList<SeriesKind> ON_EACH_SHEET =
+      ImmutableList.of(SeriesKind.SLIDE, SeriesKind.NEEDLE_JET, SeriesKind.NEEDLE);
 
   private final String title;
   private final ImmutableMap<String, Family> families;
@@ -68,6 +76,7 @@ public final class Catalogue {
           part.shape());
     }
     checkRanges(families, machines, markets);
+    checkFitting(families, parts);
     this.bores = found.buildOrThrow();
   }
 
@@ -85,6 +94,28 @@ public final class Catalogue {
       List<Fuel> fuels = markets.get(i).fuels();
       for (int j = 0; j < fuels.size(); j++) {
         SizeRanges.fuel("markets[" + i + "].fuels[" + j + "]", fuels.get(j));
+      }
+    }
+  }
+
+  /** The slides, needle jets and needles of a family stand on each sheet of a kit for it. */
+  private void checkFitting(List<Family> families, List<Part> parts) {
+    SetMultimap<String, PartShape> bySeries = HashMultimap.create();
+    parts.forEach(part -> bySeries.put(part.series(), part.shape()));
+    for (int i = 0; i < families.size(); i++) {
+      Map<SeriesKind, Integer> fitting = new EnumMap<>(SeriesKind.class);
+      for (String id : families.get(i).takes()) {
+        SeriesKind kind = Objects.requireNonNull(series.get(id)).kind();
+        fitting.merge(kind, bySeries.get(id).size(), Integer::sum);
+      }
+      for (SeriesKind kind : ON_EACH_SHEET) {
+        String family = families.get(i).id();
+        Checks.atMost(
+            "families[" + i + "].takes",
+            () ->
+                Sentence.of("error.name.fitting-parts").with("kind", kind(kind)).with("id", family),
+            fitting.getOrDefault(kind, 0),
+            PartsAtHand.MOST_PARTS);
       }
     }
   }

@@ -1,5 +1,6 @@
 package dev.jetting.rules.kit;
 
+import com.google.common.base.Suppliers;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
 import dev.jetting.core.mixture.FullThrottleDraw;
@@ -23,6 +24,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.function.Supplier;
 
 /**
  * A validator of kits before they are sold. It checks that the parts fit each other, and that what
@@ -110,6 +112,7 @@ public final class KitValidator {
     Optional<Market> market = catalogue.market(kit.market());
     List<MachineResult> machines = new ArrayList<>();
     KitWaivers its = new KitWaivers(kit, waivers, day);
+    Supplier<PartsInKit> parts = parts(kit, fitted);
     if (market.isPresent()) {
       for (Fitted each : fitted) {
         checkInterrupt();
@@ -117,13 +120,13 @@ public final class KitValidator {
           findFloatValve(each, market.get(), findings);
         }
         if (depth != KitDepth.FIT) {
-          List<MachineResult> results = machines(kit, each, market.get(), depth, its);
+          List<MachineResult> results = machines(kit, each, market.get(), depth, its, parts.get());
           results.forEach(result -> findCoverage(each, result, findings, its));
           machines.addAll(results);
         }
       }
     }
-    NeverUsed.find(catalogue, kit, fitted, machines, findings);
+    NeverUsed.find(catalogue, kit, fitted, machines, parts, findings);
     boolean passes =
         !findings.danger()
             && !findings.isCoverageOpen()
@@ -137,6 +140,11 @@ public final class KitValidator {
         findings.ranked(),
         machines,
         its.unused(depth));
+  }
+
+  /** Of the one family that a kit is for; worked out once, for it goes through the catalogue. */
+  private Supplier<PartsInKit> parts(Kit kit, List<Fitted> fitted) {
+    return Suppliers.memoize(() -> new PartsInKit(catalogue, kit, fitted.get(0).family()));
   }
 
   static void checkInterrupt() {
@@ -202,14 +210,13 @@ public final class KitValidator {
   }
 
   private List<MachineResult> machines(
-      Kit kit, Fitted fitted, Market market, KitDepth depth, KitWaivers its) {
+      Kit kit, Fitted fitted, Market market, KitDepth depth, KitWaivers its, PartsInKit parts) {
     List<MachineResult> results = new ArrayList<>();
-    PartsInKit parts = new PartsInKit(catalogue, kit, fitted.family());
     RiskModel itsRiskModel =
         riskModel
             .widerByPilotJet(fitted.pilotUncertainty())
             .widerByMainJet(fitted.mainUncertainty());
-    for (SetupSheet sheet : sheets(kit, fitted, market)) {
+    for (SetupSheet sheet : sheets(kit, fitted, market, parts)) {
       AssessedSetting setting = AssessedSetting.of(sheet, itsRiskModel);
       Report report = its.report(rulebook, setting, fitted.machine(), results.size() + 1);
       results.add(
@@ -259,13 +266,15 @@ public final class KitValidator {
   public List<SetupSheet> sheets(Kit kit) {
     Optional<Market> market = catalogue.market(kit.market());
     List<Fitted> fitted = FitCheck.of(catalogue, kit, new KitFindings());
+    Supplier<PartsInKit> parts = parts(kit, fitted);
     return market.stream()
-        .flatMap(its -> fitted.stream().flatMap(each -> sheets(kit, each, its).stream()))
+        .flatMap(
+            its -> fitted.stream().flatMap(each -> sheets(kit, each, its, parts.get()).stream()))
         .toList();
   }
 
-  private List<SetupSheet> sheets(Kit kit, Fitted fitted, Market market) {
-    PartsAtHand parts = new PartsInKit(catalogue, kit, fitted.family()).atHand();
+  private static List<SetupSheet> sheets(Kit kit, Fitted fitted, Market market, PartsInKit inKit) {
+    PartsAtHand parts = inKit.atHand();
     return market.fuels().stream()
         .map(
             fuel ->

@@ -53,9 +53,6 @@ public record KitWaiver(
   /** The subject of a waiver of {@code kit-coverage}. */
   public static final String COVERAGE = "coverage";
 
-  /** As long as a text in JSON may be. */
-  private static final int LONGEST_SUBJECT = 10_000;
-
   /**
    * Checks the texts.
    *
@@ -74,10 +71,6 @@ public record KitWaiver(
   public KitWaiver {
     Checks.id("kit", "kit", kit);
     Checks.id("machine", "machine", machine);
-    Checks.line(
-        "ruleId", () -> Sentence.of("error.name.rule-id-of-a-waiver"), ruleId, LONGEST_SUBJECT);
-    Checks.line(
-        "subject", () -> Sentence.of("error.name.subject-of-a-waiver"), subject, LONGEST_SUBJECT);
     Objects.requireNonNull(measured, "measured");
     Objects.requireNonNull(band, "band");
     Waiver checked = new Waiver(ruleId, subject, author, reason, expires, Optional.empty());
@@ -127,6 +120,11 @@ public record KitWaiver(
   Waiver on(String engine, String carburettor) {
     Ceiling accepted = new Ceiling(engine, carburettor, measured, band);
     return new Waiver(ruleId, subject, author, reason, expires, Optional.of(accepted));
+  }
+
+  /** The same without what it accepts, and of what. */
+  Waiver signed() {
+    return new Waiver(ruleId, subject, author, reason, expires, Optional.empty());
   }
 
   /** A waiver that nobody has signed yet. */

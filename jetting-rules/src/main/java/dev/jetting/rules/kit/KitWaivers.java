@@ -80,8 +80,7 @@ final class KitWaivers {
   }
 
   private Optional<String> shortfall(KitWaiver waiver, KitCoverage coverage) {
-    boolean holds = waiver.on("", "").holdsOn(day);
-    if (!holds) {
+    if (!waiver.signed().holdsOn(day)) {
       return waiver.expires().map(lastDay -> "expired on " + lastDay);
     }
     // A waiver written before a share had a unit of its own says 1.

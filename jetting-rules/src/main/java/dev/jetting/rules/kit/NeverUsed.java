@@ -4,6 +4,7 @@ import dev.jetting.units.JetBore;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /**
  * The parts that a kit can do without, all of them at once. No engine's best setting has them, no
@@ -16,10 +17,12 @@ final class NeverUsed {
 
   private final Catalogue catalogue;
   private final Kit kit;
+  private final PartsInKit parts;
 
-  private NeverUsed(Catalogue catalogue, Kit kit) {
+  private NeverUsed(Catalogue catalogue, Kit kit, PartsInKit parts) {
     this.catalogue = catalogue;
     this.kit = kit;
+    this.parts = parts;
   }
 
   /**
@@ -32,13 +35,14 @@ final class NeverUsed {
       Kit kit,
       List<Fitted> fitted,
       List<MachineResult> machines,
+      Supplier<PartsInKit> parts,
       KitFindings findings) {
     boolean known =
         fitted.size() == kit.recommendations().size()
             && !machines.isEmpty()
             && machines.stream().allMatch(NeverUsed::isServed);
     if (known) {
-      new NeverUsed(catalogue, kit).report(fitted, machines, findings);
+      new NeverUsed(catalogue, kit, parts.get()).report(fitted, machines, findings);
     }
   }
 
@@ -76,11 +80,10 @@ final class NeverUsed {
   private List<String> reserve(Fitted fitted) {
     JetBore main = fitted.setting().mainJet();
     List<Part> bigger =
-        new PartsInKit(catalogue, kit, fitted.family())
-            .parts().stream()
-                .filter(part -> catalogue.kind(part) == SeriesKind.MAIN_JET)
-                .filter(part -> catalogue.boreOf(part).compareTo(main) > 0)
-                .toList();
+        parts.parts().stream()
+            .filter(part -> catalogue.kind(part) == SeriesKind.MAIN_JET)
+            .filter(part -> catalogue.boreOf(part).compareTo(main) > 0)
+            .toList();
     List<JetBore> sizes =
         bigger.stream().map(catalogue::boreOf).distinct().sorted().limit(RESERVE).toList();
     return bigger.stream()

@@ -17,7 +17,6 @@ import dev.jetting.units.Sentence;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 
 /**
  * Parts lists as tables: from a row, its cells by the names of their columns, to a part. Reading
@@ -65,6 +64,9 @@ public final class PartRows {
           "discharge");
 
   private static final List<String> COMMON = COLUMNS.subList(0, 4);
+
+  /** As in JSON; a number of a million digits would take seconds to read. */
+  private static final int LONGEST_NUMBER = 100;
 
   private final Map<String, PartSeries> series;
 
@@ -208,7 +210,10 @@ public final class PartRows {
 
   private static BigDecimal decimal(String text, String key) {
     try {
-      return new BigDecimal(Objects.requireNonNull(text));
+      if (text.length() > LONGEST_NUMBER) {
+        throw new NumberFormatException("longer than a number of a JSON document");
+      }
+      return new BigDecimal(text);
     } catch (NumberFormatException e) {
       throw InvalidValueException.of(
               Sentence.of(key),

@@ -2,6 +2,7 @@ package dev.jetting.rules.kit;
 
 import dev.jetting.rules.PartsAtHand;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 
 /** The parts of a kit that are in the catalogue and fit, and what else there is for its family. */
@@ -13,12 +14,14 @@ final class PartsInKit {
 
   PartsInKit(Catalogue catalogue, Kit kit, Family family) {
     this.catalogue = catalogue;
-    this.fitting = catalogue.parts().stream().filter(part -> catalogue.fits(part, family)).toList();
+    Set<String> takes = Set.copyOf(family.takes());
+    this.fitting =
+        catalogue.parts().stream().filter(part -> takes.contains(part.series())).toList();
     this.parts =
         kit.parts().stream()
             .distinct()
             .flatMap(id -> catalogue.part(id).stream())
-            .filter(part -> catalogue.fits(part, family))
+            .filter(part -> takes.contains(part.series()))
             .toList();
   }
 

@@ -19,7 +19,9 @@ import java.util.regex.Pattern;
 /** One row of a list, read column by column; blank is the same as absent. */
 final class Row {
 
-  private static final Pattern SEPARATOR = Pattern.compile("\\s*;\\s*");
+  /** Without the blanks before it, which a long row of them would be looked through for again. */
+  private static final Pattern SEPARATOR = Pattern.compile(";\\s*+");
+
   private static final int LONGEST = 60;
 
   private final long line;
@@ -67,7 +69,10 @@ final class Row {
   /** Texts with semicolons between. */
   List<String> list(String column) {
     List<String> texts = new ArrayList<>();
-    text(column).stream().flatMap(SEPARATOR::splitAsStream).forEach(texts::add);
+    text(column).stream()
+        .flatMap(SEPARATOR::splitAsStream)
+        .map(String::stripTrailing)
+        .forEach(texts::add);
     return texts;
   }
 

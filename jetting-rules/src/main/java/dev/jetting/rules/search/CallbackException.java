@@ -12,7 +12,7 @@ public final class CallbackException extends RuntimeException {
 
   private final String callback;
 
-  CallbackException(String callback, RuntimeException cause) {
+  CallbackException(String callback, Exception cause) {
     super("the caller's " + callback + " threw " + cause.getClass().getName(), cause);
     this.callback = callback;
   }

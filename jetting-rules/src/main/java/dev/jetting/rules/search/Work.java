@@ -53,7 +53,7 @@ final class Work {
   private static <T> T called(String callback, Supplier<T> code) {
     try {
       return code.get();
-    } catch (RuntimeException e) {
+    } catch (Exception e) { // checked ones too, which code in other languages may throw
       throw new CallbackException(callback, e);
     }
   }

@@ -52,6 +52,29 @@ public record TuningSession(SetupSheet sheet, Set<Check> checks, List<TuningStep
         MOST_OBSERVATIONS,
         steps.stream().mapToInt(step -> step.observations().size()).sum(),
         "error.session-observations.count");
+    for (int i = 1; i < steps.size(); i++) {
+      check(sheet, i, steps.get(i).setup());
+    }
+  }
+
+  /** A step is assessed on the sheet, so its setup is one that the sheet could have. */
+  private static void check(SetupSheet sheet, int step, Setup setup) {
+    try {
+      sheet.withSetup(setup);
+    } catch (InvalidValueException e) {
+      throw inStep("steps[" + step + "].setup", e);
+    }
+  }
+
+  private static InvalidValueException inStep(String step, InvalidValueException e) {
+    Sentence allowed = e.withoutField().part("allowed").orElse(Sentence.plain(e.allowed()));
+    return e.field().isEmpty()
+        ? InvalidValueException.worded(
+            e.sentence().part("problem").orElse(Sentence.plain(e.problem())),
+            step,
+            e.value(),
+            allowed)
+        : InvalidValueException.at(step + "." + e.field(), e.value(), allowed);
   }
 
   private static void atMost(int most, int number, String key) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.jetting.core.engine.RpmCurve;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Finding;
 import dev.jetting.rules.Measure;
@@ -16,7 +17,12 @@ import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.TwoHundred;
+import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Kit;
+import dev.jetting.rules.kit.KitDepth;
+import dev.jetting.rules.kit.KitValidator;
+import dev.jetting.rules.kit.Part;
+import dev.jetting.rules.kit.PartShape;
 import dev.jetting.rules.kit.Shop;
 import dev.jetting.rules.risk.RidingProfile;
 import dev.jetting.rules.tuning.TuningSession;
@@ -26,8 +32,11 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.Test;
 
 /** What a stranger's document may cost is bounded by counts, not by a clock. */
@@ -177,6 +186,137 @@ class CostTest {
                     .recommendations(kit.recommendations())
                     .build())
         .withMessageEndingWith(": allowed at most 500");
+  }
+
+  @Test
+  void manyPartsAtHand_areRefusedWithTheFieldOfTheirKind() {
+    Setting own = TwoHundred.ALL_ROUND;
+    PartsAtHand none = PartsAtHand.unknown();
+    Map<String, ThrowingCallable> kinds =
+        Map.of(
+            "pilotJets", () -> none.withPilotJets(many(own.pilotJet())),
+            "cutaways", () -> none.withCutaways(many(own.cutaway())),
+            "needleJets", () -> none.withNeedleJets(many(own.needleJet())),
+            "needles", () -> none.withNeedles(many(own.needle())),
+            "mainJets", () -> none.withMainJets(many(own.mainJet())));
+    kinds.forEach(
+        (field, kind) ->
+            assertThatExceptionOfType(InvalidValueException.class)
+                .isThrownBy(kind)
+                .satisfies(e -> assertThat(e.field()).isEqualTo(field)));
+  }
+
+  private static <P> List<P> many(P part) {
+    return Collections.nCopies(501, part);
+  }
+
+  /** Each part of the family stands on the sheet of each machine. */
+  @Test
+  void catalogueOfMoreNeedlesThanASheetTakes_isRefusedWithTheFamily() {
+    Catalogue least = Shop.CATALOGUE.withParts(needles(497));
+    assertThat(KitValidator.of(least).validate(Shop.kit(), KitDepth.SETTING).passes()).isTrue();
+    assertThatExceptionOfType(InvalidValueException.class)
+        .isThrownBy(() -> Shop.CATALOGUE.withParts(needles(498)))
+        .withMessage("501 parts for family slide 30 of the kind needle: allowed at most 500")
+        .satisfies(e -> assertThat(e.field()).isEqualTo("families[0].takes"));
+  }
+
+  private static List<Part> needles(int count) {
+    return IntStream.range(0, count)
+        .mapToObj(
+            i ->
+                Part.builder()
+                    .id("more " + i)
+                    .description("one of many")
+                    .series("needles")
+                    .shape(new PartShape.NeedleShape(TwoHundred.NEEDLE.withId("more " + i)))
+                    .build())
+        .toList();
+  }
+
+  /** A remark on each text would take minutes to place, and nobody would read them. */
+  @Test
+  void reviewOfAFileOfUnknownTexts_stopsAt200Remarks() {
+    String texts =
+        IntStream.range(0, 50).mapToObj(i -> "'k" + i + "'").collect(Collectors.joining(","));
+    String any = repeated(19, "{'measure': 'engine.induction.kind', 'oneOf': [" + texts + "]}");
+    List<RuleRemark> remarks =
+        RuleFile.read(rules(100, "'require': {'any': [" + any + "]}")).review();
+    assertThat(remarks).hasSize(200);
+    assertThat(remarks.get(199).pointer()).isEqualTo("/rules/0/require/any/3/oneOf/49");
+    assertThat(remarks.get(199).line()).isEqualTo(1);
+  }
+
+  /** Each rule is within its limits; all of them together are not. */
+  @Test
+  void rulesOfManyConditionsOrExamplesTogether_areRefusedAtTheFirstTooMany() {
+    String ninety = repeated(90, "{'measure': 'engine.displacement', 'atLeast': '100 cm³'}");
+    String conditions = rules(23, "'require': {'all': [" + ninety + "]}");
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> RuleFile.read(conditions))
+        .withMessage(
+            "$.rules[21]: 2002 conditions of the rules up to this one: allowed at most 2000");
+    String twenty = repeated(20, "{'on': 'plain', 'expect': 'passed'}");
+    String examples =
+        rules(
+            21,
+            "'require': {'measure': 'engine.displacement', 'atLeast': '100 cm³'}, 'examples': ["
+                + twenty
+                + "]");
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(() -> RuleFile.read(examples))
+        .withMessage("$.rules[20]: 420 examples of the rules up to this one: allowed at most 400");
+    assertThat(
+            RuleFile.read(examples.replace("{\"on\": \"plain\", \"expect\": \"passed\"},", ""))
+                .rules())
+        .hasSize(21);
+  }
+
+  private static String repeated(int times, String text) {
+    return String.join(",", Collections.nCopies(times, text));
+  }
+
+  private static String rules(int count, String judging) {
+    String all =
+        IntStream.range(0, count)
+            .mapToObj(
+                i ->
+                    "{'id': 'r"
+                        + i
+                        + "', 'title': 't', 'rationale': 'r', 'severity': 'note', "
+                        + judging
+                        + ", 'message': 'm', 'remedy': 'y'}")
+            .collect(Collectors.joining(",\n"));
+    return ("{'format': 'jetting rule file', 'schemaVersion': 1, 'name': 'n', 'version': '1',"
+            + " 'rules': ["
+            + all
+            + "]}")
+        .replace('\'', '"');
+  }
+
+  @Test
+  void outcomeOfManyFindings_isRefusedAndBreaksItsRule() {
+    Finding finding =
+        Finding.above("setting", Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE)
+            .says("x", "y");
+    assertThatExceptionOfType(InvalidValueException.class)
+        .isThrownBy(() -> Outcome.of(Collections.nCopies(1001, finding)))
+        .withMessage("1001 findings of an outcome: allowed at most 1000");
+    Rule many =
+        Rule.named("many").judging(setting -> Outcome.of(Collections.nCopies(1001, finding)));
+    assertThat(many.evaluate(SETTING).status()).isEqualTo(Outcome.Status.BROKEN);
+  }
+
+  /** The same finding named again and again would be compared with itself again and again. */
+  @Test
+  void reportThatRanksAFindingTwice_isRefused() {
+    String json = Documents.read("report.golden.json");
+    String ranks = json.substring(json.indexOf("\n  \"findings\": ["));
+    String first = ranks.substring(ranks.indexOf('{'), ranks.indexOf('}') + 1);
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(
+            () -> ReportJson.read(json.replace(ranks, ranks.replace(first, first + "," + first))))
+        .withMessageEndingWith(": allowed those of the results, each as often as there");
   }
 
   @Test

@@ -41,6 +41,7 @@ enum FuzzedKind {
       LimitsJson::read,
       LimitsJson::write,
       () -> Stream.of(LimitsJson.write(StandardRulebook.rulebook().assumptions()))),
+  WAIVERS(WaiversJson::read, WaiversJson::write, () -> Stream.of(WaiversJsonTest.DOCUMENT)),
   KIT_WAIVERS(
       KitWaiversJson::read, KitWaiversJson::write, () -> Stream.of(KitWaiversJsonTest.DOCUMENT)),
   KIT_VALIDATION(

@@ -44,6 +44,7 @@ class HostileTextTest {
         new Kind("example-catalogue.json", CatalogueJson::read),
         new Kind("example-kit.json", KitJson::read),
         new Kind("example-rules.json", RuleFile::read),
+        new Kind("waivers", WaiversJsonTest.DOCUMENT, WaiversJson::read),
         new Kind("waivers of kits", KitWaiversJsonTest.DOCUMENT, KitWaiversJson::read),
         new Kind("limits", LimitsJsonTest.DOCUMENT, LimitsJson::read));
   }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
 
 class WaiversJsonTest {
 
-  private static final String DOCUMENT =
+  static final String DOCUMENT =
       """
       {
         "format": "jetting waivers",

@@ -61,6 +61,39 @@ class RowsTest {
     assertThat(rod.needle().tapers().get(1).start().millimetres()).isEqualTo(20);
   }
 
+  /** A million blanks between two tapers are gone through once, and a million digits not at all. */
+  @Test
+  void cellOfAMillionCharacters_isReadOrRefusedAtOnce() {
+    Map<String, String> row = needle();
+    row.put("tapers", "4.7 mm 0.029" + " ".repeat(1_000_000) + "; 20 mm 0.05 ; ;");
+    PartShape.NeedleShape rod = (PartShape.NeedleShape) PARTS.read(3, row).shape();
+    assertThat(rod.needle().tapers())
+        .extracting(taper -> taper.rate())
+        .containsExactly(0.029, 0.05);
+
+    row.put("tapers", "4.7 mm 0.029" + " ".repeat(1_000_000) + "x");
+    assertThatExceptionOfType(RowException.class).isThrownBy(() -> PARTS.read(3, row));
+    assertThatExceptionOfType(RowException.class)
+        .isThrownBy(
+            () ->
+                PARTS.read(
+                    4,
+                    Map.of(
+                        "id",
+                        "main 128",
+                        "series",
+                        "mains",
+                        "bore",
+                        "1.28 mm",
+                        "price",
+                        "0." + "0".repeat(1_000_000))))
+        .satisfies(
+            e -> {
+              assertThat(e.column()).isEqualTo("price");
+              assertThat(e.getMessage()).hasSizeLessThan(300);
+            });
+  }
+
   @Test
   void blankCells_areAsThoseThatAreNotThere() {
     Map<String, String> row = new HashMap<>();

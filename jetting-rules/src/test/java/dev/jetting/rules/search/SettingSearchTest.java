@@ -24,12 +24,15 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
@@ -344,6 +347,30 @@ class SettingSearchTest {
                 assertThat(e.getCause()).isSameAs(fault);
               });
     }
+  }
+
+  /** A language without checked exceptions throws them undeclared; none may look like an end. */
+  @Test
+  void callbackThatThrowsACheckedException_endsTheSearchAndIsNamed() {
+    IOException fault = new IOException("no such file");
+    ExecutorService threads = Executors.newFixedThreadPool(3);
+    try {
+      for (Run run : List.of(Run.alone(), Run.on(4, threads))) {
+        assertThatExceptionOfType(CallbackException.class)
+            .isThrownBy(
+                () ->
+                    SEARCH.best(
+                        3, run.until(() -> SettingSearchTest.<RuntimeException>undeclared(fault))))
+            .withCause(fault);
+      }
+    } finally {
+      threads.shutdownNow();
+    }
+  }
+
+  @SuppressWarnings("unchecked") // no cast is made
+  private static <E extends Exception> boolean undeclared(Exception fault) throws E {
+    throw (E) fault;
   }
 
   @Test

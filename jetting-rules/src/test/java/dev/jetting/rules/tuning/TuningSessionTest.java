@@ -10,6 +10,7 @@ import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.json.JsonInputException;
 import dev.jetting.rules.json.SessionJson;
 import dev.jetting.rules.risk.RiskModel;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.TemperatureDifference;
@@ -35,6 +36,34 @@ class TuningSessionTest {
     assertThat(longer.undone().undone()).isEqualTo(BEGUN.observing(RICH));
     assertThat(longer.undone().undone().undone()).isEqualTo(BEGUN);
     assertThat(BEGUN.undone()).isEqualTo(BEGUN);
+  }
+
+  /** A step is assessed on the sheet; what the sheet could not say was refused only then. */
+  @Test
+  void step_beyondTheRangesOfASheet_isRefusedWithItsField() {
+    Setup huge = BEGUN.now().setup().withSetting(ALL_ROUND.withMainJet(JetBore.ofMillimetres(9)));
+    assertThatExceptionOfType(InvalidValueException.class)
+        .isThrownBy(() -> BEGUN.changing(SMALLER).changing(huge))
+        .withMessage("steps[2].setup.setting.mainJet 9 mm: allowed 0.3 mm to 5 mm")
+        .satisfies(e -> assertThat(e.field()).isEqualTo("steps[2].setup.setting.mainJet"));
+
+    String json = SessionJson.write(BEGUN.changing(SMALLER));
+    int last = json.lastIndexOf("\"mainJet\": \"1.3 mm\"");
+    assertThatExceptionOfType(JsonInputException.class)
+        .isThrownBy(
+            () ->
+                SessionJson.read(
+                    json.substring(0, last) + json.substring(last).replaceFirst("1.3 mm", "9 mm")))
+        .withMessage("$.steps[1].setup.setting.mainJet: 9 mm: allowed 0.3 mm to 5 mm");
+  }
+
+  @Test
+  void step_onADayOnWhichTheFuelIsUnknown_isRefused() {
+    Setup boiling = SMALLER.withFuelWarmerBy(TemperatureDifference.ofKelvin(80));
+    assertThatExceptionOfType(InvalidValueException.class)
+        .isThrownBy(() -> BEGUN.changing(boiling))
+        .withMessageStartingWith("temperature of the fuel on the day of the setup ")
+        .satisfies(e -> assertThat(e.field()).isEqualTo("steps[1].setup"));
   }
 
   @Test
