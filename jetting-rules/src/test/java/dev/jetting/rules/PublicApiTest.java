@@ -65,6 +65,7 @@ class PublicApiTest {
           "KitValidation",
           "MachineResult",
           "MixturePoint",
+          "MovedSetting",
           "NextChange",
           "NextTest",
           "Overrun",

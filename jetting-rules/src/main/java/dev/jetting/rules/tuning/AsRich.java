@@ -11,6 +11,7 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.tuning.Alternatives.Alternative;
 import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.ThrottleOpening;
@@ -26,7 +27,8 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  * The parts that make a setting as rich in other air, or with another fuel, as it is at home. Each
  * is chosen where it acts, in the order of the trade: the main jet at full throttle, the clip at
  * half, the screw at idle. Where clip or screw do not reach, a needle jet or a pilot jet goes
- * along. A leaner part has to leave the openings beside it as rich as well.
+ * along, and a slide with less cutaway where an eighth is still too lean. A leaner part has to
+ * leave the openings beside it as rich as well.
  *
  * <p>Main jet and clip are chosen by the air alone, whatever size the others came to. So a denser
  * air asks for no leaner one of these. Idle is not as regular: the leanest air for it is not the
@@ -46,7 +48,16 @@ record AsRich(Setup home, Setup there, PartsAtHand parts) {
   private static final double MAIN_TRIFLE = 0.01;
 
   private static final double CLIP_TRIFLE = 0.02;
-  private static final double SCREW_TRIFLE = 0.03;
+  private static final double CLIP_HAIR = 0.005;
+  private static final double TRIFLE = 0.03;
+
+  /**
+   * Richer at idle than this, in ln λ, is more than a quarter turn (assumed): another pilot jet.
+   */
+  private static final double RICH = 0.06;
+
+  /** Nobody files or buys a slide for less than this in ln λ (assumed). */
+  private static final double WORTH_A_SLIDE = 0.06;
 
   /** Where the main jet acts, first the opening that decides; then the same of clip and screw. */
   private static final List<ThrottleOpening> WIDE =
@@ -74,53 +85,85 @@ record AsRich(Setup home, Setup there, PartsAtHand parts) {
   /** What is changed, one part after the other. */
   List<Alternative> changes() {
     Setting fitted = there.setting();
-    Setting ideal = fitted.withMainJet(idealMain(fitted));
+    Setting to = slide(small(middle(wide(fitted))));
     List<Alternative> changes = new ArrayList<>();
-    JetBore main = best(WIDE, MAIN_TRIFLE, mains(fitted), fitted::withMainJet);
-    Setting now = fitted.withMainJet(main);
-    add(changes, new Alternative(MeteringPart.MAIN_JET, TradeStyle.main(main), now));
-    // Where no main jet at hand is rich enough, clip and needle jet make up for it.
-    boolean reaches = leaner(ThrottleOpening.FULL, now) <= MAIN_TRIFLE;
-    Setting base = reaches ? ideal : now;
-    ClipPosition clip = best(MIDDLE, CLIP_TRIFLE, clips(fitted), base::withClip);
-    now = now.withClip(clip);
-    add(changes, new Alternative(MeteringPart.CLIP, TradeStyle.clip(clip), now));
-    Setting hung = base.withClip(clip);
-    if (leaner(Held.HALF, hung) > CLIP_TRIFLE) {
-      NeedleJet jet = best(MIDDLE, CLIP_TRIFLE, needleJets(fitted), hung::withNeedleJet);
-      now = now.withNeedleJet(jet);
-      String what = "needle jet " + TradeStyle.diameter(jet.bore());
-      add(changes, new Alternative(MeteringPart.NEEDLE_JET, what, now));
-    }
-    Screw screw = best(SMALL, SCREW_TRIFLE, screws(fitted), fitted::withScrew);
-    Setting set = fitted.withScrew(screw);
-    if (leaner(ThrottleOpening.CLOSED, set) > SCREW_TRIFLE) {
-      JetBore pilot = best(SMALL, SCREW_TRIFLE, pilots(fitted), set::withPilotJet);
-      now = now.withPilotJet(pilot);
-      add(changes, new Alternative(MeteringPart.PILOT_JET, TradeStyle.pilot(pilot), now));
-      screw = best(SMALL, SCREW_TRIFLE, screws(fitted), fitted.withPilotJet(pilot)::withScrew);
-    }
-    now = now.withScrew(screw);
-    String turned = TradeStyle.screw(screw.kind(), screw.turns());
-    add(changes, new Alternative(MeteringPart.SCREW, turned, now));
+    Setting now = fitted.withMainJet(to.mainJet());
+    add(changes, MeteringPart.MAIN_JET, TradeStyle.main(to.mainJet()), now);
+    now = now.withNeedleJet(to.needleJet());
+    String jet = "needle jet " + TradeStyle.diameter(to.needleJet().bore());
+    add(changes, MeteringPart.NEEDLE_JET, jet, now);
+    now = now.withClip(to.clip());
+    add(changes, MeteringPart.CLIP, TradeStyle.clip(to.clip()), now);
+    now = now.withPilotJet(to.pilotJet());
+    add(changes, MeteringPart.PILOT_JET, TradeStyle.pilot(to.pilotJet()), now);
+    now = now.withScrew(to.screw());
+    Screw screw = to.screw();
+    add(changes, MeteringPart.SCREW, TradeStyle.screw(screw.kind(), screw.turns()), now);
+    add(changes, MeteringPart.CUTAWAY, TradeStyle.cutaway(to.cutaway()), to);
     return changes;
   }
 
-  private void add(List<Alternative> changes, Alternative next) {
+  private void add(List<Alternative> changes, MeteringPart part, String what, Setting to) {
     Setting before =
         changes.isEmpty() ? there.setting() : changes.get(changes.size() - 1).setting();
-    if (!next.setting().equals(before)) {
-      changes.add(next);
+    if (!to.equals(before)) {
+      changes.add(new Alternative(part, what, to));
     }
   }
 
+  private Setting wide(Setting now) {
+    return now.withMainJet(best(WIDE, MAIN_TRIFLE, 0, mains(now), now::withMainJet));
+  }
+
+  private Setting middle(Setting now) {
+    // Where no main jet at hand is rich enough, clip and needle jet make up for it.
+    boolean reaches = !isLeaner(ThrottleOpening.FULL, MAIN_TRIFLE, now);
+    Setting hung = hung(reaches ? now.withMainJet(idealMain(now)) : now);
+    if (isLeaner(Held.HALF, CLIP_TRIFLE, hung) || isLeaner(Held.QUARTER, TRIFLE, hung)) {
+      boolean half = leaner(Held.HALF, hung) > leaner(Held.QUARTER, hung);
+      List<ThrottleOpening> leanest = List.of(half ? Held.HALF : Held.QUARTER);
+      hung = hung(hung.withNeedleJet(best(leanest, 0, 0, needleJets(hung), hung::withNeedleJet)));
+    }
+    return now.withNeedleJet(hung.needleJet()).withClip(hung.clip());
+  }
+
+  private Setting hung(Setting now) {
+    return now.withClip(best(MIDDLE, CLIP_TRIFLE, CLIP_HAIR, clips(now), now::withClip));
+  }
+
+  private Setting small(Setting now) {
+    Setting set = set(now);
+    double leaner = leaner(ThrottleOpening.CLOSED, set);
+    return leaner > TRIFLE || leaner < -RICH
+        ? set(set.withPilotJet(best(SMALL, 0, 0, pilots(set), set::withPilotJet)))
+        : set;
+  }
+
+  private Setting set(Setting now) {
+    return now.withScrew(best(SMALL, TRIFLE, 0, screws(now), now::withScrew));
+  }
+
+  private Setting slide(Setting now) {
+    return isLeaner(Held.EIGHTH, WORTH_A_SLIDE, now)
+        ? now.withCutaway(best(List.of(Held.EIGHTH), 0, 0, cutaways(now), now::withCutaway))
+        : now;
+  }
+
+  private boolean isLeaner(ThrottleOpening held, double trifle, Setting setting) {
+    return leaner(held, setting) > trifle;
+  }
+
   /**
-   * The leanest that is as rich as at home; where none is, the richest. What is fitted, the first
-   * of the choices, may be a trifle leaner. One that is leaner than that is as rich at all the
-   * openings, others at the first.
+   * The leanest that is as rich as at home, or a hair leaner; where none is, the richest. What is
+   * fitted, the first of the choices, may be a trifle leaner. One that is leaner than that is as
+   * rich at all the openings, others at the first.
    */
   private <P> P best(
-      List<ThrottleOpening> held, double trifle, List<P> choices, Function<P, Setting> with) {
+      List<ThrottleOpening> held,
+      double trifle,
+      double hair,
+      List<P> choices,
+      Function<P, Setting> with) {
     ThrottleOpening first = held.get(0);
     List<Choice<P>> weighed =
         choices.stream().map(part -> weighed(part, first, with.apply(part))).toList();
@@ -132,7 +175,7 @@ record AsRich(Setup home, Setup there, PartsAtHand parts) {
                 return choice.leaner <= trifle;
               }
               return choice.leaner < own.leaner
-                  ? choice.leaner <= 0
+                  ? choice.leaner <= hair
                   : held.stream().allMatch(each -> leaner(each, choice.setting) <= 0);
             })
         .max(comparingDouble(Choice::leaner))
@@ -146,7 +189,7 @@ record AsRich(Setup home, Setup there, PartsAtHand parts) {
   }
 
   /** By how much a setting is leaner there than what was finished is at home, in ln λ. */
-  private double leaner(ThrottleOpening held, Setting setting) {
+  double leaner(ThrottleOpening held, Setting setting) {
     return lnLambda(there.withSetting(setting), held) - lnLambda(home, held);
   }
 
@@ -192,6 +235,14 @@ record AsRich(Setup home, Setup there, PartsAtHand parts) {
             Stream.of(fitted.needleJet()),
             parts.needleJets().stream()
                 .filter(jet -> jet.bore().compareTo(fitted.needleJet().bore()) > 0))
+        .toList();
+  }
+
+  /** Those that are no leaner. */
+  private List<Cutaway> cutaways(Setting fitted) {
+    return Stream.concat(
+            Stream.of(fitted.cutaway()),
+            parts.cutaways().stream().filter(slide -> slide.compareTo(fitted.cutaway()) < 0))
         .toList();
   }
 

@@ -33,6 +33,9 @@ final class Findings {
   /** Leaner than when it was read by more than this in ln λ, an opening is unread (assumed). */
   private static final double STILL_READ = 0.04;
 
+  /** Air or fuel that changes ln λ at full throttle by no more than this is the same (assumed). */
+  private static final double SAME_AIR = 0.01;
+
   private final Tuner tuner;
   private final TuningSession session;
   private final Calibration proof;
@@ -249,13 +252,23 @@ final class Findings {
   }
 
   /**
-   * Whether the session was on a setting before, in just the air and with the fuel of now. What was
-   * left is not gone back to without a sign, richer or leaner: two readings that contradict each
-   * other would send a rider to and fro for ever.
+   * Whether the session was on a setting before, in air and with fuel in which it was as rich.
+   * Going back to it is for who makes it richer: two readings that contradict each other would send
+   * a rider to and fro for ever.
    */
   boolean wasLeft(Setting setting) {
     Setup there = session.last().setup().withSetting(setting);
-    return session.steps().stream().anyMatch(step -> step.setup().equals(there));
+    return session.steps().stream()
+        .map(TuningStep::setup)
+        .anyMatch(left -> left.setting().equals(setting) && isAsRich(left, there));
+  }
+
+  private static boolean isAsRich(Setup left, Setup there) {
+    return left.equals(there) || Math.abs(lnLambdaAtFull(left) - lnLambdaAtFull(there)) <= SAME_AIR;
+  }
+
+  private static double lnLambdaAtFull(Setup setup) {
+    return StrictMath.log(MixtureModel.of(setup).at(ThrottleOpening.FULL).lambda().value());
   }
 
   /** Whether the opening was read, not lean, on this setting or on one that is no richer there. */

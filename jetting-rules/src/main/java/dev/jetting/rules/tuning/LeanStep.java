@@ -9,7 +9,7 @@ import java.util.List;
 
 /**
  * The refusals of the trade for a step towards lean: one size at a time, and never back to what a
- * sign asked to leave.
+ * sign asked to leave. Nor does it go back to a setting that was left.
  */
 final class LeanStep {
 
@@ -18,11 +18,13 @@ final class LeanStep {
 
   private final Setting now;
   private final PartsAtHand parts;
+  private final SettingScorer scorer;
   private final Findings findings;
 
-  LeanStep(SetupSheet sheet, Findings findings) {
+  LeanStep(SetupSheet sheet, SettingScorer scorer, Findings findings) {
     now = sheet.setup().setting();
     parts = sheet.parts();
+    this.scorer = scorer;
     this.findings = findings;
   }
 
@@ -31,7 +33,7 @@ final class LeanStep {
         && isOneSize(now.pilotJet(), to.pilotJet(), parts.pilotJets())
         && isOneSize(to)
         && findings.keepsWhatWasAsked(to)
-        && !findings.wasLeft(to);
+        && (!findings.wasLeft(to) || scorer.leansAtMost(SignedChange.NO_LEANER, to));
   }
 
   /** A bigger jet, or the next smaller one. */

@@ -1,14 +1,19 @@
 package dev.jetting.rules.tuning;
 
 import dev.jetting.core.air.Air;
+import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
+import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.tuning.Alternatives.Alternative;
+import dev.jetting.units.Lambda;
+import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -20,6 +25,12 @@ final class SettingMover {
 
   private static final int MOST_CHANGES = 20;
 
+  /** An opening that stays leaner than at home by more than this in ln λ is named (assumed). */
+  private static final double WORTH_NAMING = 0.04;
+
+  /** Where richer parts soon leave an engine that does not run. */
+  private static final List<ThrottleOpening> SMALL = List.of(ThrottleOpening.CLOSED, Held.EIGHTH);
+
   private SettingMover() {}
 
   static MovedSetting move(
@@ -28,19 +39,31 @@ final class SettingMover {
         there.air().equals(sheet.setup().air())
             ? sheet.withSetup(there)
             : sheet.toBuilder().setup(there).riding(onlyIn(there.air(), sheet.riding())).build();
+    AsRich asRich = new AsRich(sheet.setup(), there, sheet.parts());
     List<NextChange> changes = new ArrayList<>();
-    for (Alternative change : new AsRich(sheet.setup(), there, sheet.parts()).changes()) {
+    for (Alternative change : asRich.changes()) {
       ChangeChooser chooser = new ChangeChooser(now, riskModel, calibration);
       changes.add(chooser.change(change, NextChange.Reason.AS_RICH));
       now = with(now, change.setting());
     }
-    Optional<MovedSetting> safe = safe(now, there.setting(), changes, riskModel, calibration);
-    SetupSheet asRich = now;
-    return safe.orElseGet(() -> new MovedSetting(asRich.setup(), changes, false));
+    Optional<List<NextChange>> safe = safe(now, there.setting(), changes, riskModel, calibration);
+    List<NextChange> all = safe.orElse(changes);
+    Setting last = all.isEmpty() ? there.setting() : all.get(all.size() - 1).setting();
+    return new MovedSetting(
+        there.withSetting(last), all, safe.isPresent(), leftLeaner(asRich, last));
   }
 
-  /** Made safer step by step; empty where no parts at hand make it safe. */
-  private static Optional<MovedSetting> safe(
+  /** The openings that a rider holds which are leaner than at home, the leanest first. */
+  private static List<MovedSetting.LeftLeaner> leftLeaner(AsRich asRich, Setting setting) {
+    return Held.MARKS.stream()
+        .map(held -> new MovedSetting.LeftLeaner(held, asRich.leaner(held, setting)))
+        .filter(left -> left.lnLambda() > WORTH_NAMING)
+        .sorted(Comparator.comparingDouble(MovedSetting.LeftLeaner::lnLambda).reversed())
+        .toList();
+  }
+
+  /** What makes it safe, step by step; empty where no parts at hand do. */
+  private static Optional<List<NextChange>> safe(
       SetupSheet sheet,
       Setting ridden,
       List<NextChange> before,
@@ -50,7 +73,9 @@ final class SettingMover {
     List<NextChange> changes = new ArrayList<>(before);
     ChangeChooser chooser = new ChangeChooser(now, ridden, riskModel, calibration);
     while (!chooser.accepts()) {
-      Optional<NextChange> safer = chooser.safer(to -> true);
+      Setup from = now.setup();
+      Optional<NextChange> safer =
+          chooser.safer(to -> runs(from.withSetting(to), from, riskModel, calibration));
       if (safer.isEmpty() || changes.size() == MOST_CHANGES) {
         return Optional.empty();
       }
@@ -58,7 +83,20 @@ final class SettingMover {
       now = with(now, safer.get().setting());
       chooser = new ChangeChooser(now, ridden, riskModel, calibration);
     }
-    return Optional.of(new MovedSetting(now.setup(), changes, true));
+    return Optional.of(changes);
+  }
+
+  /** Whether idle and an eighth are not too rich to run, or no richer than before. */
+  private static boolean runs(Setup to, Setup from, RiskModel riskModel, Calibration calibration) {
+    CalibratedModel then = calibration.on(MixtureModel.of(to));
+    CalibratedModel now = calibration.on(MixtureModel.of(from));
+    return SMALL.stream()
+        .allMatch(
+            held -> {
+              Lambda rich = riskModel.limits().rich(held, to.engine().need());
+              return !then.expected(held).isLessThan(rich)
+                  || !then.expected(held).isLessThan(now.expected(held));
+            });
   }
 
   private static SetupSheet with(SetupSheet sheet, Setting setting) {

@@ -134,7 +134,7 @@ final class SignedChange {
   }
 
   private boolean isSafeStepTowardsLean(Setting to) {
-    return new LeanStep(sheet, findings).allows(to)
+    return new LeanStep(sheet, scorer, findings).allows(to)
         && scorer.leansAtMost(LeanStep.MOST_LEANING, to)
         && scorer.excess(to, 0).isPresent();
   }

@@ -265,7 +265,7 @@ final class StepChooser {
     if (!isRead() || wasConfirming()) {
       return Optional.empty();
     }
-    LeanStep step = new LeanStep(now, findings);
+    LeanStep step = new LeanStep(now, changes.scorer(), findings);
     return changes
         .nearer(to -> step.allows(to) && tests.keepsUnreadable(to))
         .flatMap(change -> towardsLean(change, Optional.empty()));

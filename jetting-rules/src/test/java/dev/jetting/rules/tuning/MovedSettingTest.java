@@ -2,6 +2,7 @@ package dev.jetting.rules.tuning;
 
 import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import dev.jetting.core.air.Air;
 import dev.jetting.core.fuel.Fuel;
@@ -55,6 +56,64 @@ class MovedSettingTest {
     Fuel fuel = Fuel.E85.withPremix(PremixRatio.ofPetrolToOil(50));
     MovedSetting moved = moved(SHEET.setup().withFuel(fuel));
     assertThat(moved.setup().setting().mainJet()).isGreaterThan(ALL_ROUND.mainJet());
+  }
+
+  /** What no part at hand makes as rich as it was is named, however small the risk. */
+  @Test
+  void of_eachMove_namesEachOpeningThatStaysLeaner() {
+    Fuel fuel = Fuel.E85.withPremix(PremixRatio.ofPetrolToOil(50));
+    SetupSheet bare = SHEET.withParts(PartsAtHand.unknown());
+    int named = 0;
+    for (SetupSheet sheet : List.of(SHEET, bare)) {
+      for (Setup there :
+          List.of(
+              sheet.setup().withFuel(fuel),
+              sheet.setup().withAir(air(0, -15)),
+              sheet.setup().withAir(air(1500, 25)))) {
+        MovedSetting moved = TUNER.move(sheet, there, RISK.untried());
+        for (ThrottleOpening mark : Held.MARKS) {
+          double leaner = leaner(moved.setup(), mark);
+          named += leaner > 0.04 ? 1 : 0;
+          assertThat(moved.leftLeaner())
+              .filteredOn(left -> left.throttle().equals(mark))
+              .hasSize(leaner > 0.04 ? 1 : 0)
+              .allSatisfy(left -> assertThat(left.lnLambda()).isCloseTo(leaner, within(1e-12)));
+        }
+        assertThat(moved.leftLeaner())
+            .isSortedAccordingTo(
+                Comparator.comparingDouble(MovedSetting.LeftLeaner::lnLambda).reversed());
+      }
+    }
+    assertThat(named).isPositive();
+  }
+
+  @Test
+  void of_fuelWithMuchEthanolAndTooNarrowNeedleJets_saysWhichOpeningToReadFirst() {
+    Fuel fuel = Fuel.E85.withPremix(PremixRatio.ofPetrolToOil(50));
+    assertThat(moved(SHEET.setup().withFuel(fuel)).leftLeaner().get(0).message().text())
+        .matches(
+            "At 1/4 throttle it stays \\d+ % leaner than where it was finished. Read that opening first\\.");
+  }
+
+  /** Of two grooves that serve at half the lower: the higher drowns an eighth. */
+  @Test
+  void of_frost_leavesAnEighthThatRuns() {
+    Setup there = SHEET.setup().withAir(air(0, -15));
+    assertThat(leaner(moved(there).setup(), ThrottleOpening.ofEighths(1))).isBetween(-0.05, 0.04);
+  }
+
+  /** Nobody makes an engine safe on which it does not run. */
+  @Test
+  void of_frostWithoutParts_doesNotDrownTheIdle() {
+    SetupSheet bare = SHEET.withParts(PartsAtHand.unknown());
+    for (int celsius = -25; celsius <= 10; celsius += 5) {
+      Setup there = bare.setup().withAir(air(0, celsius));
+      Setup moved = TUNER.move(bare, there, RISK.untried()).setup();
+      double rich = RISK.limits().rich(ThrottleOpening.CLOSED, moved.engine().need()).value();
+      assertThat(MixtureModel.of(moved).at(ThrottleOpening.CLOSED).lambda().value())
+          .isGreaterThanOrEqualTo(
+              Math.min(rich, MixtureModel.of(there).at(ThrottleOpening.CLOSED).lambda().value()));
+    }
   }
 
   /** The coldest day of the place stays where it is, whatever is in the tank. */
