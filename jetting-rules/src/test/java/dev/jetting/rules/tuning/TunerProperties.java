@@ -8,6 +8,7 @@ import dev.jetting.rules.Present;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.arbitraries.PlausibleArbitraries;
+import dev.jetting.rules.risk.RiddenSpeeds;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
@@ -265,18 +266,23 @@ class TunerProperties {
     return taken.get(taken.size() - 1);
   }
 
-  /** From the library's start, on any machine that a tuner would believe, with a typical drawer. */
+  /**
+   * From the library's start, on any machine that a tuner would believe, with a typical drawer, on
+   * hills and mountains.
+   */
   @Provide
   Arbitrary<Led> led() {
     return combine(
             PlausibleArbitraries.sheets().map(Drawer::with),
             Arbitraries.of(0.01, 0.1).map(Probability::of),
+            Arbitraries.of(1.5, 3.0).map(RiddenSpeeds::new),
             Arbitraries.of(Instrument.WIDEBAND, Instrument.PLUG),
             Arbitraries.longs())
         .as(
-            (plausible, accepted, instrument, seed) -> {
+            (plausible, accepted, speeds, instrument, seed) -> {
               SetupSheet sheet =
-                  plausible.withRiding(plausible.riding().withAcceptedRisk(accepted));
+                  plausible.withRiding(
+                      plausible.riding().withAcceptedRisk(accepted).withSpeeds(speeds));
               Tuner tuner = Tuner.readingWith(Set.of(instrument));
               Setting start = tuner.start(sheet).setting();
               return new Led(tuner, sheet.withSetup(sheet.setup().withSetting(start)), seed);
