@@ -2,10 +2,12 @@ package dev.jetting.rules.tuning;
 
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Needle;
+import dev.jetting.core.parts.NeedleJet;
 import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.units.ClipPosition;
+import dev.jetting.units.Diameter;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.TradeStyle;
@@ -45,11 +47,16 @@ final class Alternatives {
         near(setting.pilotJet(), parts.pilotJets()),
         TradeStyle::pilot,
         setting::withPilotJet);
-    add(all, MeteringPart.CUTAWAY, parts.cutaways(), TradeStyle::cutaway, setting::withCutaway);
+    add(
+        all,
+        MeteringPart.CUTAWAY,
+        nextTwo(setting.cutaway(), parts.cutaways()),
+        TradeStyle::cutaway,
+        setting::withCutaway);
     add(
         all,
         MeteringPart.NEEDLE_JET,
-        parts.needleJets(),
+        needleJets(setting.needleJet(), parts.needleJets()),
         jet -> "needle jet " + TradeStyle.diameter(jet.bore()),
         setting::withNeedleJet);
     add(
@@ -92,13 +99,25 @@ final class Alternatives {
         .toList();
   }
 
-  private static long sizesBetween(JetBore own, JetBore jet, List<JetBore> jets) {
+  /** The next two sizes to either side. */
+  private static <S extends Comparable<S>> List<S> nextTwo(S own, List<S> sizes) {
+    return sizes.stream().filter(size -> sizesBetween(own, size, sizes) < TWO_SIZES).toList();
+  }
+
+  private static List<NeedleJet> needleJets(NeedleJet own, List<NeedleJet> jets) {
+    List<Diameter> bores = jets.stream().map(NeedleJet::bore).toList();
     return jets.stream()
+        .filter(jet -> sizesBetween(own.bore(), jet.bore(), bores) < TWO_SIZES)
+        .toList();
+  }
+
+  private static <S extends Comparable<S>> long sizesBetween(S own, S size, List<S> sizes) {
+    return sizes.stream()
         .distinct()
         .filter(
             other ->
-                (other.compareTo(own) > 0 && other.compareTo(jet) < 0)
-                    || (other.compareTo(own) < 0 && other.compareTo(jet) > 0))
+                (other.compareTo(own) > 0 && other.compareTo(size) < 0)
+                    || (other.compareTo(own) < 0 && other.compareTo(size) > 0))
         .count();
   }
 
@@ -141,7 +160,7 @@ final class Alternatives {
     double most = setting.carburettor().pilot().mostTurns().turns();
     List<Screw> near = new ArrayList<>();
     for (double other : new double[] {turns - 0.25, turns + 0.25}) {
-      if (other >= 0.5 && other <= most) {
+      if (ScrewReach.isWithinOrNearer(other, turns) && other <= most) {
         near.add(new Screw(screw.kind(), ScrewTurns.of(other)));
       }
     }

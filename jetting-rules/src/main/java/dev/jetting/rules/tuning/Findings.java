@@ -13,6 +13,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
@@ -27,13 +28,22 @@ final class Findings {
   /** From this number of standard deviations on, a reading disagrees (assumed). */
   private static final double DISAGREES = 3;
 
+  /** A reading that contradicts itself so often is not settled by another one (assumed). */
+  private static final int OFTEN_ENOUGH = 4;
+
   /** From this number on, the other readings make a sign of harm very unlikely (assumed). */
   private static final double UNLIKELY = 2.5;
 
-  /** Leaner than when it was read by more than this in ln λ, an opening is unread (assumed). */
-  private static final double STILL_READ = 0.04;
+  /** Made richer for harm so often, an opening is not made right by another jet (assumed). */
+  private static final int HURT_FOR_GOOD = 2;
 
-  /** Air or fuel that changes ln λ at full throttle by no more than this is the same (assumed). */
+  /** Richer than when it was read by more than this in ln λ, an idle is unread (assumed). */
+  private static final double STILL_IDLES = 0.08;
+
+  /** Leaner than when it was read by more than this in ln λ, an opening is unread (assumed). */
+  static final double STILL_READ = 0.04;
+
+  /** Air or fuel that changes ln λ by no more than this is the same (assumed). */
   private static final double SAME_AIR = 0.01;
 
   private final Tuner tuner;
@@ -158,15 +168,31 @@ final class Findings {
   Optional<ReadingGroup> toReadAgain() {
     return groups.stream()
         .filter(this::isOnThisSetup)
-        .filter(group -> !group.isSettled() || (odd.contains(group) && !group.isRepeated()))
+        .filter(
+            group ->
+                (!group.isSettled() && !isJumping(group))
+                    || (odd.contains(group) && !group.isRepeated()))
         .findFirst();
   }
 
-  /** A reading that was repeated and still disagrees with all the rest. */
+  /** A reading that was repeated and still disagrees with all the rest, or with itself. */
   Optional<ReadingGroup> toLookInto() {
-    return odd.stream()
-        .filter(group -> isOnThisSetup(group) && group.isRepeated() && !isLookedInto(group))
+    return Stream.concat(
+            groups.stream().filter(Findings::isJumping),
+            odd.stream().filter(ReadingGroup::isRepeated))
+        .filter(group -> isOnThisSetup(group) && !isLookedInto(group))
         .findFirst();
+  }
+
+  /** A reading that still contradicts itself although somebody looked for a fault. */
+  Optional<ReadingGroup> unsettled() {
+    return groups.stream()
+        .filter(group -> isOnThisSetup(group) && isJumping(group) && isLookedInto(group))
+        .findFirst();
+  }
+
+  private static boolean isJumping(ReadingGroup group) {
+    return !group.isSettled() && group.readings().size() >= OFTEN_ENOUGH;
   }
 
   private boolean isOnThisSetup(ReadingGroup group) {
@@ -183,8 +209,22 @@ final class Findings {
     return groups.stream()
         .filter(group -> group.observations().contains(sign.observation()))
         .filter(group -> group.readings().get(0).setup().equals(sign.setup()))
-        .filter(group -> again || !group.isSettled() || unlikely.contains(group.standing()))
+        .filter(
+            group ->
+                again || !group.isSettled() || unlikely.contains(group.standing()) || wasFine(sign))
         .anyMatch(group -> !isLookedInto(group, faultsBehind(sign)));
+  }
+
+  /** Whether the opening was read, not lean, on a setup that is no richer there. */
+  private boolean wasFine(Sign sign) {
+    return seen()
+        .takeWhile(seen -> !seen.observation.equals(sign.observation()))
+        .filter(seen -> SignReader.isConclusive(seen.observation))
+        .filter(seen -> sign.isAt(Held.nearest(seen.observation.throttle())))
+        .filter(seen -> !(seen.observation.evidence() instanceof Evidence.Overrun))
+        .filter(this::isTrusted)
+        .filter(seen -> new SignReader(tuner).sign(seen.setup, seen.observation).isEmpty())
+        .anyMatch(seen -> sign.lnLambda(seen.setup) >= sign.lnLambda(sign.setup()) - SAME_AIR);
   }
 
   /** The faults that may be behind a sign of harm: lean ones, whatever was expected there. */
@@ -198,7 +238,20 @@ final class Findings {
         .takeWhile(earlier -> !earlier.equals(sign))
         .filter(earlier -> earlier.kind() == Sign.Kind.STOP)
         .filter(earlier -> earlier.place() == sign.place())
-        .anyMatch(earlier -> !earlier.isOpen(sign.setup().setting()));
+        .anyMatch(earlier -> !earlier.isOpen(sign.setup()));
+  }
+
+  /** Whether harm came back at an opening that had been made richer for harm twice. */
+  boolean isHurtForGood(Sign sign) {
+    return signs.stream()
+            .takeWhile(earlier -> !earlier.equals(sign))
+            .filter(earlier -> earlier.kind() == Sign.Kind.STOP)
+            .filter(earlier -> earlier.place() == sign.place())
+            .filter(earlier -> !earlier.isOpen(sign.setup()))
+            .map(earlier -> earlier.setup().setting())
+            .distinct()
+            .count()
+        >= HURT_FOR_GOOD;
   }
 
   /** The open signs of a mixture that is too rich, the latest of each opening, idle first. */
@@ -236,7 +289,7 @@ final class Findings {
 
   /** The signs of a kind that the setting as it is does not answer, the latest first. */
   List<Sign> open(Sign.Kind kind) {
-    Setting now = session.last().setup().setting();
+    Setup now = session.last().setup();
     List<Sign> open = new ArrayList<>();
     for (Sign sign : signs) {
       if (sign.kind() == kind && sign.isOpen(now)) {
@@ -248,7 +301,8 @@ final class Findings {
 
   /** Whether a setting answers every sign that asked for a richer mixture. */
   boolean keepsWhatWasAsked(Setting setting) {
-    return signs.stream().filter(Sign::isLean).noneMatch(sign -> sign.isOpen(setting));
+    Setup to = session.last().setup().withSetting(setting);
+    return signs.stream().filter(Sign::isLean).noneMatch(sign -> sign.isOpen(to));
   }
 
   /**
@@ -281,16 +335,28 @@ final class Findings {
     return latestOverrun().filter(this::stillHolds).isPresent();
   }
 
-  /** Whether an opening was read on the very setting that is in. */
+  /** Whether an opening was read on the very setting that is in, in such air, with such fuel. */
   boolean isReadOnThisSetting(ThrottleOpening held) {
+    Setup now = session.last().setup();
     return latest(held)
-        .filter(read -> read.setup.setting().equals(session.last().setup().setting()))
+        .filter(read -> read.setup.setting().equals(now.setting()) && isAsRich(read.setup, now))
         .isPresent();
   }
 
+  /** By how much in ln λ an opening is leaner now than when it was read; empty where it was not. */
+  OptionalDouble leanedSinceRead(ThrottleOpening held) {
+    return latest(held).stream().mapToDouble(this::leanedSince).findFirst();
+  }
+
+  /** Whether something lean was seen at an opening, so that it has to be read once it is richer. */
+  boolean wasLean(ThrottleOpening held) {
+    return signs.stream().anyMatch(sign -> sign.isLean() && sign.isAt(held));
+  }
+
   private boolean stillHolds(Seen seen) {
-    Sign there = new Sign(seen.setup, seen.observation, Sign.Kind.LEAN);
-    Setting now = session.last().setup().setting();
+    double leaned = leanedSince(seen);
+    boolean idle = seen.observation.throttle().equals(ThrottleOpening.CLOSED);
+    boolean overrun = seen.observation.evidence() instanceof Evidence.Overrun;
     boolean lean =
         signs.stream()
             .anyMatch(
@@ -298,7 +364,12 @@ final class Findings {
                     sign.isLean()
                         && sign.observation().equals(seen.observation)
                         && sign.setup().equals(seen.setup));
-    return !lean && there.lnLambda(now) - there.lnLambda(seen.setup.setting()) <= STILL_READ;
+    return !lean && leaned <= STILL_READ && (!idle || overrun || leaned >= -STILL_IDLES);
+  }
+
+  private double leanedSince(Seen seen) {
+    Sign there = new Sign(seen.setup, seen.observation, Sign.Kind.LEAN);
+    return there.lnLambda(session.last().setup()) - there.lnLambda(seen.setup);
   }
 
   private record Seen(Setup setup, Observation observation) {}

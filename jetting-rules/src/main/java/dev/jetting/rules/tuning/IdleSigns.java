@@ -49,6 +49,24 @@ final class IdleSigns {
         .findFirst();
   }
 
+  /** What is no matter of the mixture, was looked into, and shows again. */
+  Optional<Observation> stillThere() {
+    return session.steps().stream()
+        .flatMap(step -> step.observations().stream())
+        .filter(seen -> answer(seen).isPresent())
+        .reduce((earlier, later) -> later)
+        .filter(seen -> answer(seen).filter(this::isStillThere).isPresent());
+  }
+
+  private boolean isStillThere(IdleAnswer answer) {
+    long times =
+        session.steps().stream()
+            .flatMap(step -> step.observations().stream())
+            .filter(seen -> answer(seen).equals(Optional.of(answer)))
+            .count();
+    return !answer.isOfMixture() && times > 1 && isLookedInto(Optional.of(answer));
+  }
+
   /** The faults that show so, the likeliest first; none for what is no sign of any. */
   static List<Fault> faults(Observation seen) {
     return List.copyOf(answer(seen).map(IdleSigns::likelier).orElse(Map.of()).keySet());

@@ -2,6 +2,7 @@ package dev.jetting.rules.tuning;
 
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.text.Argument;
+import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -75,19 +76,34 @@ public sealed interface NextStep {
    * found, {@link TuningSession#checking} records what was looked at. An engine on which one was
    * mended is another engine and begins another session.
    *
-   * @param observation what does not fit
+   * @param observation what asks for it; the last one where all together do
+   * @param why why it asks for it
    * @param faults what may be behind it, and which check settles each; at least one
    */
-  record LookForFault(Observation observation, List<Fault> faults) implements NextStep {
+  record LookForFault(Observation observation, Why why, List<Fault> faults) implements NextStep {
+
+    /** Why a fault is looked for. */
+    public enum Why {
+      /** The reading does not fit what else was read, or contradicts itself. */
+      MISFIT,
+      /** Harm came back at an opening that had been made richer for it. */
+      CAME_BACK,
+      /** The idle shows something that no jet is the first cause of. */
+      IDLE,
+      /** All that was read looks more like a fault than like a setting. */
+      TOGETHER
+    }
 
     /**
      * Copies the list.
      *
-     * @param observation what does not fit
+     * @param observation what asks for it; the last one where all together do
+     * @param why why it asks for it
      * @param faults what may be behind it, and which check settles each
      */
     public LookForFault {
       Objects.requireNonNull(observation, "observation");
+      Objects.requireNonNull(why, "why");
       faults = List.copyOf(faults);
     }
   }
@@ -205,24 +221,52 @@ public sealed interface NextStep {
   }
 
   /**
+   * An end: a fault was looked for and not found, and what asked for it is still there. Not to be
+   * ridden until it is found; an engine on which it was mended begins another session.
+   *
+   * @param observation what is still there
+   * @param faults what may be behind it, and which check settles each
+   */
+  record FaultLeft(Observation observation, List<Fault> faults) implements NextStep {
+
+    /**
+     * Copies the list.
+     *
+     * @param observation what is still there
+     * @param faults what may be behind it, and which check settles each
+     */
+    public FaultLeft {
+      Objects.requireNonNull(observation, "observation");
+      faults = List.copyOf(faults);
+    }
+  }
+
+  /**
    * An end: too lean, and no part at hand makes it richer there.
    *
    * @param sign what was observed; empty where it is too lean by the model
+   * @param worst where it is too lean by the model; empty on the overrun, and where a sign says it
    * @param faults what may be behind it, where richer parts did not end it; empty otherwise
    * @param parts parts to get
    */
-  record NotToBeRidden(Optional<Sign> sign, List<Fault> faults, List<Argument> parts)
+  record NotToBeRidden(
+      Optional<Sign> sign,
+      Optional<ThrottleOpening> worst,
+      List<Fault> faults,
+      List<Argument> parts)
       implements NextStep {
 
     /**
      * Copies the lists.
      *
      * @param sign what was observed; empty where it is too lean by the model
+     * @param worst where it is too lean by the model
      * @param faults what may be behind it, where richer parts did not end it; empty otherwise
      * @param parts parts to get
      */
     public NotToBeRidden {
       Objects.requireNonNull(sign, "sign");
+      Objects.requireNonNull(worst, "worst");
       faults = List.copyOf(faults);
       parts = List.copyOf(parts);
     }
@@ -263,6 +307,7 @@ public sealed interface NextStep {
         || this instanceof LeftRich
         || this instanceof Reserved
         || this instanceof Refused
+        || this instanceof FaultLeft
         || this instanceof NotToBeRidden;
   }
 }

@@ -36,6 +36,15 @@ record ScrewReach(double richest, double leanest) {
     return screw.turns() >= LEAST_TURNS && screw.turns() <= MOST_TURNS;
   }
 
+  /** Whether a screw stands within its range, or nearer to it than it stood. */
+  static boolean isWithinOrNearer(double turns, double before) {
+    return beyond(turns) < beyond(before) || beyond(turns) == 0;
+  }
+
+  private static double beyond(double turns) {
+    return Math.max(0, Math.max(LEAST_TURNS - turns, turns - MOST_TURNS));
+  }
+
   /** The setting with its screw within the range, as near as can be to where it stands. */
   static Setting within(Setting setting) {
     return at(setting.screw().turns().turns(), setting);

@@ -29,6 +29,8 @@ import java.util.stream.Stream;
  */
 public final class SessionText {
 
+  private static final Message ON_OVERRUN = Message.of("session.parked.overrun");
+
   private final StringBuilder text = new StringBuilder();
 
   private final Wording wording;
@@ -157,6 +159,7 @@ public final class SessionText {
     } else if (step instanceof NextStep.MakeRicher richer) {
       heading(Message.of("session.richer").with("part", richer.change().to()));
       item(capital("session.richer.why", richer.sign().observation()));
+      seized(richer.sign().observation());
       items("session.richer.how-far", "session.richer.then");
       lambdas(richer.change());
     } else if (step instanceof NextStep.Change next) {
@@ -187,13 +190,30 @@ public final class SessionText {
   }
 
   private void look(NextStep.LookForFault look) {
-    heading(observed("session.fault", look.observation()));
-    items(
-        look.observation().evidence() instanceof Evidence.Idle
-            ? "session.fault.idle"
-            : "session.fault.stop");
+    heading(
+        look.why() == NextStep.LookForFault.Why.TOGETHER
+            ? Message.of("session.fault.together")
+            : observed("session.fault", look.observation()));
+    item(Words.of("session.fault.why", look.why()));
+    seized(look.observation());
+    beside(look.observation());
     look.faults().forEach(fault -> item(fault("session.fault.may-be", fault)));
     items("session.fault.found", "session.fault.not-found");
+  }
+
+  private void seized(Observation observation) {
+    if (observation.evidence().equals(new Evidence.Felt(Symptom.SEIZES))) {
+      items("session.seized");
+    }
+  }
+
+  /** What looks lean and is neither the setting nor one of the faults of an engine. */
+  private void beside(Observation observation) {
+    if (observation.evidence() instanceof Evidence.Wideband) {
+      items("session.fault.sensor");
+    } else if (observation.evidence().equals(new Evidence.Felt(Symptom.PINGS))) {
+      items("session.fault.octane");
+    }
   }
 
   private static Message fault(String key, Fault fault) {
@@ -219,7 +239,11 @@ public final class SessionText {
   private void end(NextStep step) {
     if (step instanceof NextStep.NotToBeRidden parked) {
       heading(Message.of("session.parked"));
-      parked.sign().ifPresent(sign -> item(capital("session.parked.sign", sign.observation())));
+      parked
+          .sign()
+          .ifPresentOrElse(
+              sign -> item(capital("session.parked.sign", sign.observation())),
+              () -> item(parked.worst().map(SessionText::tooLean).orElse(ON_OVERRUN)));
       if (!parked.faults().isEmpty()) {
         items("session.parked.fault");
         parked.faults().forEach(fault -> item(fault("session.fault.may-be", fault)));
@@ -228,6 +252,12 @@ public final class SessionText {
           parked.parts().isEmpty()
               ? Message.of("session.parked.report")
               : Message.of("session.parked.buy").with("parts", Argument.items(parked.parts())));
+    } else if (step instanceof NextStep.FaultLeft left) {
+      heading(observed("session.fault-left", left.observation()));
+      seized(left.observation());
+      beside(left.observation());
+      left.faults().forEach(fault -> item(fault("session.fault.may-be", fault)));
+      items("session.fault-left.then");
     } else if (step instanceof NextStep.LeftRich rich) {
       heading(Message.of("session.left-rich"));
       rich.signs().forEach(sign -> item(capital("session.left-rich.sign", sign.observation())));
@@ -254,6 +284,12 @@ public final class SessionText {
       refused.dangers().forEach(this::danger);
       items("session.refused.then");
     }
+  }
+
+  private static Message tooLean(ThrottleOpening worst) {
+    return worst.equals(ThrottleOpening.CLOSED)
+        ? Message.of("session.parked.idle")
+        : Message.of("session.parked.at").with("throttle", Argument.throttle(worst));
   }
 
   private void danger(RankedFinding found) {

@@ -1,17 +1,13 @@
 package dev.jetting.rules.tuning;
 
 import dev.jetting.core.air.Air;
-import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
-import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.tuning.Alternatives.Alternative;
-import dev.jetting.units.Lambda;
-import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -27,9 +23,6 @@ final class SettingMover {
 
   /** An opening that stays leaner than at home by more than this in ln λ is named (assumed). */
   private static final double WORTH_NAMING = 0.04;
-
-  /** Where richer parts soon leave an engine that does not run. */
-  private static final List<ThrottleOpening> SMALL = List.of(ThrottleOpening.CLOSED, Held.EIGHTH);
 
   private SettingMover() {}
 
@@ -73,9 +66,7 @@ final class SettingMover {
     List<NextChange> changes = new ArrayList<>(before);
     ChangeChooser chooser = new ChangeChooser(now, ridden, riskModel, calibration);
     while (!chooser.accepts()) {
-      Setup from = now.setup();
-      Optional<NextChange> safer =
-          chooser.safer(to -> runs(from.withSetting(to), from, riskModel, calibration));
+      Optional<NextChange> safer = chooser.safer(chooser.scorer()::runs);
       if (safer.isEmpty() || changes.size() == MOST_CHANGES) {
         return Optional.empty();
       }
@@ -84,19 +75,6 @@ final class SettingMover {
       chooser = new ChangeChooser(now, ridden, riskModel, calibration);
     }
     return Optional.of(changes);
-  }
-
-  /** Whether idle and an eighth are not too rich to run, or no richer than before. */
-  private static boolean runs(Setup to, Setup from, RiskModel riskModel, Calibration calibration) {
-    CalibratedModel then = calibration.on(MixtureModel.of(to));
-    CalibratedModel now = calibration.on(MixtureModel.of(from));
-    return SMALL.stream()
-        .allMatch(
-            held -> {
-              Lambda rich = riskModel.limits().rich(held, to.engine().need());
-              return !then.expected(held).isLessThan(rich)
-                  || !then.expected(held).isLessThan(now.expected(held));
-            });
   }
 
   private static SetupSheet with(SetupSheet sheet, Setting setting) {

@@ -10,6 +10,7 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
@@ -24,6 +25,9 @@ import java.util.OptionalDouble;
 final class SettingScorer {
 
   private static final List<ThrottleOpening> OPENINGS = AssessedSetting.openings();
+
+  /** Where richer parts soon leave an engine that does not run. */
+  private static final List<ThrottleOpening> SMALL = List.of(ThrottleOpening.CLOSED, Held.EIGHTH);
 
   /**
    * A rise of the risk that is none, by what is accepted (assumed): most parts have a hair of a say
@@ -137,6 +141,19 @@ final class SettingScorer {
     return atMost(most, all == 0 ? 0 : sum / all);
   }
 
+  /** Whether idle and an eighth are not too rich to run, or no richer than the sheet's. */
+  boolean runs(Setting setting) {
+    CalibratedModel now = calibration.on(model(setting(), sheet.setup().air()));
+    CalibratedModel then = calibration.on(model(setting, sheet.setup().air()));
+    return SMALL.stream()
+        .allMatch(
+            held -> {
+              Lambda rich = riskModel.limits().rich(held, sheet.setup().engine().need());
+              Lambda lambda = then.expected(held);
+              return !lambda.isLessThan(rich) || !lambda.isLessThan(now.expected(held));
+            });
+  }
+
   /** Whether a setting is nowhere leaner than the sheet's by more than {@code most} in ln λ. */
   boolean leansAtMost(double most, Setting setting) {
     CalibratedModel now = calibration.on(model(setting(), sheet.setup().air()));
@@ -152,7 +169,7 @@ final class SettingScorer {
     return value <= most ? OptionalDouble.of(value) : OptionalDouble.empty();
   }
 
-  private double overrunExcess(Setting setting) {
+  double overrunExcess(Setting setting) {
     SetupSheet other = sheet.withSetup(sheet.setup().withSetting(setting));
     double limit = riskModel.limits().overrun(sheet.setup().engine().need()).value();
     double lambda = AssessedSetting.leanestOverrun(other, calibration).lambda().value();

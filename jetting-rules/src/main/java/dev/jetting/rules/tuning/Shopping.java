@@ -3,11 +3,13 @@ package dev.jetting.rules.tuning;
 import dev.jetting.core.mixture.CustomarySteps;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.JetBore;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -20,16 +22,19 @@ final class Shopping {
   static List<Argument> richer(SetupSheet sheet, List<MeteringPart> parts, CustomarySteps steps) {
     Setting setting = sheet.setup().setting();
     return parts.stream()
-        .map(part -> richer(setting, part, steps.of(part)))
+        .map(part -> richer(setting, sheet.parts(), part, steps.of(part)))
         .filter(names -> !names.isEmpty())
         .findFirst()
         .orElse(List.of());
   }
 
-  private static List<Argument> richer(Setting setting, MeteringPart part, double step) {
+  private static List<Argument> richer(
+      Setting setting, PartsAtHand parts, MeteringPart part, double step) {
     return switch (part) {
-      case MAIN_JET -> bigger(setting.mainJet(), step).map(Argument::mainJet).toList();
-      case PILOT_JET -> bigger(setting.pilotJet(), step).map(Argument::pilotJet).toList();
+      case MAIN_JET ->
+          bigger(setting.mainJet(), parts.mainJets(), step).map(Argument::mainJet).toList();
+      case PILOT_JET ->
+          bigger(setting.pilotJet(), parts.pilotJets(), step).map(Argument::pilotJet).toList();
       case NEEDLE_JET ->
           List.of(
               Argument.needleJet(
@@ -45,9 +50,21 @@ final class Shopping {
     };
   }
 
-  private static Stream<JetBore> bigger(JetBore own, double step) {
+  /** The next three beyond those at hand, which were not enough, by the steps of the drawer. */
+  private static Stream<JetBore> bigger(JetBore own, List<JetBore> atHand, double step) {
+    List<Double> sizes =
+        Stream.concat(Stream.of(own), atHand.stream())
+            .map(JetBore::millimetres)
+            .distinct()
+            .sorted(Comparator.reverseOrder())
+            .toList();
+    double apart = sizes.size() > 1 ? sizes.get(0) - sizes.get(1) : step;
     return Stream.of(1, 2, 3)
-        .map(sizes -> JetBore.ofMillimetres(hundredth(own.millimetres() + sizes * step)));
+        .map(more -> JetBore.ofMillimetres(halfHundredth(sizes.get(0) + more * apart)));
+  }
+
+  private static double halfHundredth(double millimetres) {
+    return Math.rint(200 * millimetres) / 200;
   }
 
   private static double hundredth(double millimetres) {

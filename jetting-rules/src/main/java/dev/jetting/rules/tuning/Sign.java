@@ -2,7 +2,6 @@ package dev.jetting.rules.tuning;
 
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
-import dev.jetting.core.parts.Setting;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Objects;
 
@@ -28,8 +27,8 @@ public record Sign(Setup setup, Observation observation, Kind kind) {
   /** In ln λ: about two sizes of a main jet (assumed). */
   private static final double TWO_SIZES = 0.06;
 
-  /** In ln λ: about a size of a main jet (assumed). */
-  private static final double ONE_SIZE = 0.025;
+  /** In ln λ: the least that a size of a jet, or a groove, does where it acts (assumed). */
+  private static final double ONE_SIZE = 0.01;
 
   /** In ln λ: less is no change (assumed). */
   private static final double A_CHANGE = 0.005;
@@ -69,17 +68,17 @@ public record Sign(Setup setup, Observation observation, Kind kind) {
         : Held.MARKS.indexOf(Held.nearest(observation.throttle()));
   }
 
-  /** Whether a setting has not yet answered it. */
-  boolean isOpen(Setting setting) {
-    return missing(setting) > 0;
+  /** Whether a setup, in its own air and with its own fuel, has not yet answered it. */
+  boolean isOpen(Setup to) {
+    return missing(to) > 0;
   }
 
   /**
-   * By how much, in ln λ by the model at that opening, a setting falls short of what the sign asks
+   * By how much, in ln λ by the model at that opening, a setup falls short of what the sign asks
    * for; zero or less where it has answered it.
    */
-  double missing(Setting setting) {
-    double leaner = lnLambda(setting) - lnLambda(setup.setting());
+  double missing(Setup to) {
+    double leaner = lnLambda(to) - lnLambda(setup);
     return switch (kind) {
       case STOP -> leaner + TWO_SIZES;
       case LEAN -> leaner + ONE_SIZE;
@@ -87,9 +86,9 @@ public record Sign(Setup setup, Observation observation, Kind kind) {
     };
   }
 
-  /** ln λ by the model with a setting, at the opening and in the air of the observation. */
-  double lnLambda(Setting setting) {
-    MixtureModel model = MixtureModel.of(setup.withSetting(setting));
+  /** ln λ of a setup by the model, where it was observed. */
+  double lnLambda(Setup to) {
+    MixtureModel model = MixtureModel.of(to);
     return StrictMath.log(
         isOverrun()
             ? model.overrun().lambda().value()

@@ -19,18 +19,24 @@ final class SignReader {
     return kind(setup, observation).map(kind -> new Sign(setup, observation, kind));
   }
 
-  /** Whether an observation says something of the mixture where it was made. */
+  /**
+   * Whether an observation says enough of the mixture where it was made. A plug says little at
+   * small openings, and a clean answer nothing at wide ones.
+   */
   static boolean isConclusive(Observation observation) {
     Evidence evidence = observation.evidence();
     if (evidence instanceof Evidence.Overrun) {
       return false;
     }
     if (evidence instanceof Evidence.Idle idle) {
-      return idle.answer() == IdleAnswer.UNMOVED || idle.answer().isOfMixture();
+      return idle.answer().isOfMixture();
+    }
+    boolean small = Held.nearest(observation.throttle()).compareTo(Held.SMALL) <= 0;
+    if (small && evidence instanceof Evidence.Colour) {
+      return false;
     }
     boolean clean = evidence.equals(new Evidence.Felt(Symptom.CLEAN));
-    boolean wide = Held.nearest(observation.throttle()).compareTo(Held.SMALL) > 0;
-    return !evidence.equals(new Evidence.Felt(Symptom.CRISP)) && !(clean && wide);
+    return !evidence.equals(new Evidence.Felt(Symptom.CRISP)) && (small || !clean);
   }
 
   private Optional<Sign.Kind> kind(Setup setup, Observation observation) {
@@ -73,8 +79,8 @@ final class SignReader {
   private static Optional<Sign.Kind> kind(IdleAnswer answer) {
     return switch (answer) {
       case FASTER_RICHER, BEYOND_RICH -> Optional.of(Sign.Kind.LEAN);
-      case BEYOND_LEAN -> Optional.of(Sign.Kind.RICH);
-      case BEST, FASTER_LEANER, UNMOVED, RACES, RUNS_ON -> Optional.empty();
+      case BEYOND_LEAN, FASTER_LEANER -> Optional.of(Sign.Kind.RICH);
+      case BEST, UNMOVED, RACES, RUNS_ON -> Optional.empty();
     };
   }
 

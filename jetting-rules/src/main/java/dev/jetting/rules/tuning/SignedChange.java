@@ -3,6 +3,7 @@ package dev.jetting.rules.tuning;
 import static java.util.Comparator.comparingDouble;
 
 import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.tuning.Alternatives.Alternative;
@@ -10,6 +11,7 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
 
@@ -45,16 +47,24 @@ final class SignedChange {
     this.findings = findings;
   }
 
-  /** The change that makes an opening richer, and none leaner; empty if no part at hand does. */
+  /**
+   * The change that makes an opening richer, and none leaner; empty if no part at hand does. One on
+   * which the engine would not run comes last: it harms no piston.
+   */
   Optional<Alternative> richer(Sign sign) {
-    double missing = sign.missing(scorer.setting());
-    double now = sign.lnLambda(scorer.setting());
+    return richer(sign, scorer::runs).or(() -> richer(sign, to -> true));
+  }
+
+  private Optional<Alternative> richer(Sign sign, Predicate<Setting> allowed) {
+    double missing = sign.missing(sheet.setup());
+    double now = sign.lnLambda(sheet.setup());
     return richer(
         TradeOrder.at(sign),
-        sign.kind() == Sign.Kind.LEAN || TradeOrder.isNeedleAndMain(sign),
-        sign::lnLambda,
+        sign.kind() == Sign.Kind.STOP && TradeOrder.isNeedleAndMain(sign),
+        to -> sign.lnLambda(with(to)),
         lean -> now - lean >= Math.min(ACTS, missing),
-        lean -> now - lean >= missing + ROUNDING);
+        lean -> now - lean >= missing + ROUNDING,
+        allowed);
   }
 
   /**
@@ -70,7 +80,8 @@ final class SignedChange {
         false,
         to -> riskWith(to, worst, hypotheses),
         risk -> risk < WORTH * now,
-        risk -> risk <= accepted);
+        risk -> risk <= accepted,
+        scorer::runs);
   }
 
   private record Acting(Alternative to, double lean) {}
@@ -84,13 +95,15 @@ final class SignedChange {
    * @param lean how lean a setting is at the opening
    * @param acts whether that is less than now
    * @param enough whether that is as little as is asked for
+   * @param allowed which settings may be chosen
    */
   private Optional<Alternative> richer(
       List<MeteringPart> order,
       boolean passingOver,
       ToDoubleFunction<Setting> lean,
       DoublePredicate acts,
-      DoublePredicate enough) {
+      DoublePredicate enough,
+      Predicate<Setting> allowed) {
     Optional<Acting> furthest = Optional.empty();
     for (MeteringPart part : order) {
       List<Acting> acting =
@@ -98,6 +111,7 @@ final class SignedChange {
               .map(to -> new Acting(to, lean.applyAsDouble(to.setting())))
               .filter(to -> acts.test(to.lean))
               .filter(to -> scorer.leansAtMost(NO_LEANER, to.to.setting()))
+              .filter(to -> allowed.test(to.to.setting()))
               .toList();
       Optional<Acting> least =
           acting.stream().filter(to -> enough.test(to.lean)).max(comparingDouble(Acting::lean));
@@ -113,9 +127,11 @@ final class SignedChange {
   }
 
   private double riskWith(Setting setting, ThrottleOpening throttle, Hypotheses hypotheses) {
-    return hypotheses
-        .leanRisk(sheet.withSetup(sheet.setup().withSetting(setting)), throttle)
-        .value();
+    return hypotheses.leanRisk(sheet.withSetup(with(setting)), throttle).value();
+  }
+
+  private Setup with(Setting setting) {
+    return sheet.setup().withSetting(setting);
   }
 
   /** The change by one size that makes an opening leaner and stays safe; empty if there is none. */
@@ -123,9 +139,9 @@ final class SignedChange {
     for (MeteringPart part : TradeOrder.at(sign)) {
       Optional<Alternative> found =
           alternatives(part)
-              .filter(to -> !sign.isOpen(to.setting()))
+              .filter(to -> !sign.isOpen(with(to.setting())))
               .filter(to -> isSafeStepTowardsLean(to.setting()))
-              .min(comparingDouble(to -> sign.lnLambda(to.setting())));
+              .min(comparingDouble(to -> sign.lnLambda(with(to.setting()))));
       if (found.isPresent()) {
         return found;
       }

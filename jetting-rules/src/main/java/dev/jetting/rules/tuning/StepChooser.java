@@ -3,17 +3,23 @@ package dev.jetting.rules.tuning;
 import com.google.common.base.Suppliers;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.CustomarySteps;
+import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -96,13 +102,21 @@ final class StepChooser {
   }
 
   private Optional<NextStep> stopped() {
-    return findings.open(Sign.Kind.STOP).stream()
-        .findFirst()
-        .map(
-            sign ->
-                findings.isUnexplained(sign)
-                    ? new NextStep.LookForFault(sign.observation(), Findings.faultsBehind(sign))
-                    : richer(sign, change -> new NextStep.MakeRicher(sign, change)));
+    return findings.open(Sign.Kind.STOP).stream().findFirst().map(this::stopped);
+  }
+
+  private NextStep stopped(Sign sign) {
+    List<Fault> behind = Findings.faultsBehind(sign);
+    if (findings.isUnexplained(sign)) {
+      NextStep.LookForFault.Why why =
+          findings.isHurtAgain(sign)
+              ? NextStep.LookForFault.Why.CAME_BACK
+              : NextStep.LookForFault.Why.MISFIT;
+      return new NextStep.LookForFault(sign.observation(), why, behind);
+    }
+    return findings.isHurtForGood(sign)
+        ? new NextStep.FaultLeft(sign.observation(), behind)
+        : richer(sign, change -> new NextStep.MakeRicher(sign, change));
   }
 
   private Optional<NextStep> lean() {
@@ -119,6 +133,7 @@ final class StepChooser {
             () ->
                 new NextStep.NotToBeRidden(
                     Optional.of(sign),
+                    Optional.empty(),
                     findings.isHurtAgain(sign) ? Findings.faultsBehind(sign) : List.of(),
                     Shopping.richer(now, TradeOrder.at(sign), steps())));
   }
@@ -128,17 +143,34 @@ final class StepChooser {
   }
 
   private Optional<NextStep> checks() {
-    boolean observed = session.steps().stream().anyMatch(step -> !step.observations().isEmpty());
-    List<Check> open =
-        Arrays.stream(Check.values()).filter(check -> !session.checks().contains(check)).toList();
-    return observed || open.isEmpty() ? Optional.empty() : Optional.of(new NextStep.TickOff(open));
+    Set<Check> done = checked();
+    List<Check> open = Arrays.stream(Check.values()).filter(c -> !done.contains(c)).toList();
+    return open.isEmpty() ? Optional.empty() : Optional.of(new NextStep.TickOff(open));
+  }
+
+  private Set<Check> checked() {
+    Set<Check> done = EnumSet.noneOf(Check.class);
+    done.addAll(session.checks());
+    session.steps().forEach(step -> done.addAll(step.checks()));
+    return done;
   }
 
   /** What an idle shows that no jet is the first cause of. */
   private Optional<NextStep> idle() {
-    return new IdleSigns(session)
+    IdleSigns idles = new IdleSigns(session);
+    return idles
         .toLookInto()
-        .map(seen -> new NextStep.LookForFault(seen, IdleSigns.faults(seen)));
+        .<NextStep>map(seen -> look(seen, NextStep.LookForFault.Why.IDLE, IdleSigns.faults(seen)))
+        .or(
+            () ->
+                idles
+                    .stillThere()
+                    .map(seen -> new NextStep.FaultLeft(seen, IdleSigns.faults(seen))));
+  }
+
+  private static NextStep look(
+      Observation seen, NextStep.LookForFault.Why why, List<Fault> faults) {
+    return new NextStep.LookForFault(seen, why, faults);
   }
 
   private Optional<NextStep> reading() {
@@ -149,7 +181,17 @@ final class StepChooser {
             () ->
                 findings
                     .toLookInto()
-                    .map(group -> new NextStep.LookForFault(group.last(), findings.faults(group))));
+                    .map(
+                        group ->
+                            look(
+                                group.last(),
+                                NextStep.LookForFault.Why.MISFIT,
+                                findings.faults(group))))
+        .or(
+            () ->
+                findings
+                    .unsettled()
+                    .map(group -> new NextStep.FaultLeft(group.last(), findings.faults(group))));
   }
 
   /** A fault that is more likely than none, by the readings as a whole. */
@@ -158,11 +200,11 @@ final class StepChooser {
       return Optional.empty();
     }
     List<Fault> likely = hypotheses.get().likely(WORTH_NAMING);
-    boolean looked =
-        likely.stream().allMatch(fault -> session.last().checks().contains(fault.settledBy()));
-    return looked
+    Set<Check> looked = EnumSet.noneOf(Check.class);
+    session.steps().forEach(step -> looked.addAll(step.checks()));
+    return likely.stream().allMatch(fault -> looked.contains(fault.settledBy()))
         ? Optional.empty()
-        : Optional.of(new NextStep.LookForFault(lastObservation(), likely));
+        : Optional.of(look(lastObservation(), NextStep.LookForFault.Why.TOGETHER, likely));
   }
 
   private Observation lastObservation() {
@@ -188,9 +230,11 @@ final class StepChooser {
     if (changes.accepts()) {
       return Optional.empty();
     }
+    Predicate<Setting> richer = to -> changes.scorer().leansAtMost(SignedChange.NO_LEANER, to);
     Optional<NextStep> safer =
         changes
-            .safer(to -> changes.scorer().leansAtMost(SignedChange.NO_LEANER, to))
+            .safer(richer.and(changes.scorer()::runs))
+            .or(() -> changes.safer(richer))
             .map(change -> new NextStep.Change(change, Optional.empty()));
     return safer.isPresent() || changes.scorer().isAcceptedOnTheLevel(now.setup().setting())
         ? safer
@@ -199,8 +243,13 @@ final class StepChooser {
 
   /** Before anything is ridden: what the rulebook refuses, and no reading answers. */
   private Optional<NextStep> refused() {
-    boolean observed = session.steps().stream().anyMatch(step -> !step.observations().isEmpty());
-    return observed ? Optional.empty() : inDanger();
+    Set<String> unread =
+        dangers(now, findings.known()).stream()
+            .map(RankedFinding::ruleId)
+            .collect(Collectors.toSet());
+    return unread.isEmpty() || dangers(now).stream().noneMatch(d -> unread.contains(d.ruleId()))
+        ? Optional.empty()
+        : inDanger();
   }
 
   /** A part at hand that settles the dangers that the rulebook finds, or else the end. */
@@ -217,17 +266,25 @@ final class StepChooser {
   }
 
   private List<RankedFinding> dangers(SetupSheet sheet) {
-    Report report =
-        tuner.rulebook().evaluate(AssessedSetting.of(sheet, tuner.riskModel(), calibration));
+    return dangers(sheet, calibration);
+  }
+
+  private List<RankedFinding> dangers(SetupSheet sheet, Calibration learnt) {
+    Report report = tuner.rulebook().evaluate(AssessedSetting.of(sheet, tuner.riskModel(), learnt));
     return report.findings().stream()
         .filter(found -> report.verdict().dangers().contains(found.ruleId()))
         .toList();
   }
 
   private NextStep notAccepted() {
-    ThrottleOpening worst = changes.scorer().worst(now.setup().setting()).mixture().throttle();
+    RiskPoint worst = changes.scorer().worst(now.setup().setting());
+    Optional<ThrottleOpening> where =
+        worst.riddenRisk().isMoreThan(now.riding().acceptedRisk())
+            ? Optional.of(worst.mixture().throttle())
+            : Optional.empty();
+    List<MeteringPart> order = where.map(TradeOrder::at).orElse(TradeOrder.OVERRUN);
     return new NextStep.NotToBeRidden(
-        Optional.empty(), List.of(), Shopping.richer(now, TradeOrder.at(worst), steps()));
+        Optional.empty(), where, List.of(), Shopping.richer(now, order, steps()));
   }
 
   private Optional<NextStep> test() {
@@ -277,7 +334,11 @@ final class StepChooser {
    */
   private Optional<NextStep> towardsLean(NextChange change, Optional<Sign> because) {
     SetupSheet then = now.withSetup(now.setup().withSetting(change.setting()));
-    if (!hypotheses.get().accept(then) || !dangers(then).isEmpty()) {
+    boolean accepted =
+        because.isPresent()
+            ? hypotheses.get().riskLeft(then).isAccepted()
+            : hypotheses.get().accept(then);
+    if (!accepted || !dangers(then).isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(

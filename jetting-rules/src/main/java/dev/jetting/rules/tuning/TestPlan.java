@@ -48,7 +48,7 @@ final class TestPlan {
 
   /** The test that is due on the setting as it is; empty where all is answered. */
   Optional<NextTest> due() {
-    return Held.OPENINGS.stream()
+    return Held.MARKS.stream()
         .filter(held -> isNeeded(held) && !findings.isAnswered(held))
         .findFirst()
         .or(this::leanedMost)
@@ -83,15 +83,28 @@ final class TestPlan {
         || (unread && swinging(session.now(), List.of(mark))[0] > accepted.value());
   }
 
-  /** A mark that a step takes towards lean and that nobody has read on a setting as lean. */
+  /**
+   * A mark that a step takes towards lean and that nobody has read since another step did, or that
+   * would be unread after it.
+   */
   Optional<NextTest> beforeLeaning(Setting to) {
     MixtureModel before = MixtureModel.of(session.last().setup());
     MixtureModel after = MixtureModel.of(session.last().setup().withSetting(to));
     return Stream.concat(Held.OPENINGS.stream(), Stream.of(Held.SMALL))
-        .filter(mark -> leaner(before, after, mark) > LEANED_THERE)
-        .filter(mark -> !findings.isAnswered(mark))
+        .filter(mark -> isUnreadBefore(mark, leaner(before, after, mark)))
         .findFirst()
         .map(this::at);
+  }
+
+  private boolean isUnreadBefore(ThrottleOpening mark, double leaner) {
+    if (leaner <= LEANED) {
+      return false;
+    }
+    if (!findings.isAnswered(mark)) {
+      return leaner > LEANED_THERE || findings.leanedSinceRead(mark).isPresent();
+    }
+    double leaned = findings.leanedSinceRead(mark).orElseThrow();
+    return leaned > LEANED_THERE && leaned + leaner > Findings.STILL_READ;
   }
 
   /** The test that takes a reading again. */
@@ -106,7 +119,9 @@ final class TestPlan {
   }
 
   private boolean isNeeded(ThrottleOpening held) {
-    return Held.REQUIRED.contains(held) || isWorthTesting(held);
+    return Held.REQUIRED.contains(held)
+        || findings.wasLean(held)
+        || (Held.OPENINGS.contains(held) && isWorthTesting(held));
   }
 
   private boolean isWorthTesting(ThrottleOpening held) {

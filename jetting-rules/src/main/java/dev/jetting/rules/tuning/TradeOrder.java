@@ -15,12 +15,24 @@ final class TradeOrder {
   private static final double SMALL = 3 / 16.0;
   private static final double SHUT = 1 / 16.0;
 
+  /** Where the overrun is too lean. */
+  static final List<MeteringPart> OVERRUN = List.of(MeteringPart.PILOT_JET, MeteringPart.SCREW);
+
   private TradeOrder() {}
 
   static List<MeteringPart> at(Sign sign) {
-    return sign.isOverrun()
-        ? List.of(MeteringPart.PILOT_JET, MeteringPart.SCREW)
+    if (sign.isOverrun()) {
+      return sign.isLean() ? OVERRUN : List.of(MeteringPart.SCREW, MeteringPart.PILOT_JET);
+    }
+    return isBeyondScrew(sign.observation().evidence())
+        ? List.of(MeteringPart.PILOT_JET, MeteringPart.CUTAWAY)
         : at(sign.observation().throttle());
+  }
+
+  /** The screw's range has shown that it does not reach. */
+  private static boolean isBeyondScrew(Evidence evidence) {
+    return evidence instanceof Evidence.Idle idle
+        && (idle.answer() == IdleAnswer.BEYOND_RICH || idle.answer() == IdleAnswer.BEYOND_LEAN);
   }
 
   /** Whether it was observed under load where needle and main jet act together: above half. */

@@ -36,8 +36,11 @@ public final class Tuner {
     this.riskModel = Objects.requireNonNull(riskModel, "riskModel");
     this.meanings = Objects.requireNonNull(meanings, "meanings");
     this.rulebook = Objects.requireNonNull(rulebook, "rulebook");
-    if (instruments.isEmpty()) {
-      throw new IllegalArgumentException("instruments of a tuner: allowed at least one");
+    if (Set.of(Instrument.FEEL).containsAll(instruments)) {
+      throw new IllegalArgumentException(
+          "instruments of a tuner "
+              + instruments
+              + ": allowed at least one besides feel, which reads no full throttle");
     }
     this.instruments = Sets.immutableEnumSet(instruments);
   }
@@ -45,9 +48,10 @@ public final class Tuner {
   /**
    * Creates a tuner with the library's assumed risk model and meanings, and its standard rulebook.
    *
-   * @param instruments what the rider reads the engine with; at least one
+   * @param instruments what the rider reads the engine with; at least one besides feel, which every
+   *     rider has and which reads no full throttle
    * @return the tuner
-   * @throws IllegalArgumentException if there is no instrument
+   * @throws IllegalArgumentException if there is none
    */
   public static Tuner readingWith(Set<Instrument> instruments) {
     return new Tuner(

@@ -182,8 +182,8 @@ class SessionTextTest {
     }
     assertThat(looked).isTrue();
     assertThat(text(session))
-        .contains("Not to be ridden: too lean")
-        .contains("Richer parts did not end it. Look for a fault before you buy a part.")
+        .contains("Not to be ridden: a white plug at full throttle, and no fault was found")
+        .contains("Find it before another jet is changed.")
         .contains("It may be a fuel supply that does not keep up. Check: ");
   }
 

@@ -4,6 +4,7 @@ import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.jetting.core.mixture.MeteringPart;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.tuning.Alternatives.Alternative;
@@ -22,16 +23,40 @@ class SignedChangeTest {
   private static final SetupSheet SHEET = Workshop.sheet(ALL_ROUND);
   private static final ThrottleOpening FIVE_EIGHTHS = ThrottleOpening.ofEighths(5);
 
-  /** A clip does little at five eighths: the main jet does what the sign asks for, by itself. */
+  /** Surging between a quarter and three quarters: a groove richer (common practice, no source). */
   @Test
-  void richer_leanAtFiveEighths_isOnePartThatIsEnough() {
-    Sign sign = sign(FIVE_EIGHTHS, Sign.Kind.LEAN);
-    assertThat(firstActing(sign)).isPresent().get().matches(clip -> sign.isOpen(clip.setting()));
+  void richer_leanInTheMiddle_isAGroove() {
+    for (int eighths = 2; eighths <= 4; eighths++) {
+      Sign sign = sign(ThrottleOpening.ofEighths(eighths), Sign.Kind.LEAN);
+      Alternative richer = changes().richer(sign).orElseThrow();
+      assertThat(richer.setting()).isEqualTo(ALL_ROUND.withClip(richer.setting().clip()));
+      assertThat(richer.setting().clip().grooveFromTop())
+          .isEqualTo(ALL_ROUND.clip().grooveFromTop() + 1);
+    }
+  }
+
+  /** A clip does little at five eighths: after harm the main jet does what the sign asks for. */
+  @Test
+  void richer_harmAtFiveEighths_isOnePartThatIsEnough() {
+    Sign sign = sign(FIVE_EIGHTHS, Sign.Kind.STOP);
+    assertThat(firstActing(sign))
+        .isPresent()
+        .get()
+        .matches(clip -> sign.isOpen(with(clip.setting())));
 
     Alternative richer = changes().richer(sign).orElseThrow();
 
-    assertThat(sign.isOpen(richer.setting())).isFalse();
+    assertThat(sign.isOpen(with(richer.setting()))).isFalse();
     assertThat(TradeOrder.at(sign)).contains(richer.part());
+  }
+
+  /** What the engine would not run on is no remedy while another part is. */
+  @Test
+  void richer_atAnEighth_doesNotDrownTheIdle() {
+    Sign sign = sign(ThrottleOpening.ofEighths(1), Sign.Kind.LEAN);
+    ChangeChooser chooser =
+        new ChangeChooser(SHEET, TUNER.riskModel(), TUNER.calibration(Sessions.begin(SHEET)));
+    assertThat(chooser.scorer().runs(changes().richer(sign).orElseThrow().setting())).isTrue();
   }
 
   /**
@@ -43,14 +68,14 @@ class SignedChangeTest {
     for (Sign.Kind kind : List.of(Sign.Kind.LEAN, Sign.Kind.STOP)) {
       for (ThrottleOpening mark : Held.MARKS) {
         Sign sign = sign(mark, kind);
-        boolean any = kind == Sign.Kind.LEAN || TradeOrder.isNeedleAndMain(sign);
+        boolean any = kind == Sign.Kind.STOP && TradeOrder.isNeedleAndMain(sign);
         Optional<MeteringPart> first = firstActing(sign).map(Alternative::part);
         boolean one =
             inOrder(sign)
                 .filter(to -> any || first.equals(Optional.of(to.part())))
-                .anyMatch(to -> !sign.isOpen(to.setting()));
+                .anyMatch(to -> !sign.isOpen(with(to.setting())));
         Optional<Alternative> richer = changes().richer(sign);
-        assertThat(richer.filter(to -> !sign.isOpen(to.setting())).isPresent())
+        assertThat(richer.filter(to -> !sign.isOpen(with(to.setting()))).isPresent())
             .as("%s at %s", kind, mark)
             .isEqualTo(one);
       }
@@ -65,9 +90,8 @@ class SignedChangeTest {
   }
 
   private static Optional<Alternative> firstActing(Sign sign) {
-    Setting now = SHEET.setup().setting();
     return inOrder(sign)
-        .filter(to -> sign.lnLambda(now) - sign.lnLambda(to.setting()) > 0.01)
+        .filter(to -> sign.lnLambda(SHEET.setup()) - sign.lnLambda(with(to.setting())) > 0.01)
         .findFirst();
   }
 
@@ -77,6 +101,10 @@ class SignedChangeTest {
     return TradeOrder.at(sign).stream()
         .flatMap(part -> all.stream().filter(to -> to.part() == part))
         .filter(to -> leansNothing(to.setting()));
+  }
+
+  private static Setup with(Setting setting) {
+    return SHEET.setup().withSetting(setting);
   }
 
   private static boolean leansNothing(Setting to) {

@@ -3,6 +3,7 @@ package dev.jetting.rules.tuning;
 import static net.jqwik.api.Combinators.combine;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Present;
 import dev.jetting.rules.Report;
@@ -109,7 +110,7 @@ class TunerProperties {
         for (TuningStep step : taken.session.steps()) {
           for (Observation seen : harm(led.tuner, step)) {
             Sign there = new Sign(step.setup(), seen, Sign.Kind.STOP);
-            assertThat(there.lnLambda(taken.setting()) - there.lnLambda(step.setup().setting()))
+            assertThat(there.lnLambda(taken.session.now().setup()) - there.lnLambda(step.setup()))
                 .isLessThanOrEqualTo(-0.06);
           }
         }
@@ -139,8 +140,9 @@ class TunerProperties {
     for (Taken taken : all) {
       if (taken.step instanceof NextStep.MakeRicher richer) {
         Setting to = richer.change().setting();
-        assertThat(richer.sign().lnLambda(to))
-            .isLessThan(richer.sign().lnLambda(taken.setting()) - 0.004);
+        Setup now = taken.session.now().setup();
+        assertThat(richer.sign().lnLambda(now.withSetting(to)))
+            .isLessThan(richer.sign().lnLambda(now) - 0.004);
         assertThat(leanedMost(led.sheet, taken.setting(), to)).isLessThanOrEqualTo(0.003);
       }
     }
@@ -239,7 +241,9 @@ class TunerProperties {
         all.stream().filter(taken -> Sessions.test(taken.step).isPresent()).limit(1);
     Taken end = last(all);
     boolean parked =
-        end.step instanceof NextStep.NotToBeRidden || end.step instanceof NextStep.Refused;
+        end.step instanceof NextStep.NotToBeRidden
+            || end.step instanceof NextStep.FaultLeft
+            || end.step instanceof NextStep.Refused;
     Stream.concat(first, parked ? Stream.empty() : Stream.of(end))
         .forEach(taken -> theReportRefusesNothing(led, taken));
   }

@@ -110,7 +110,9 @@ final class ByLibrary {
   }
 
   private static Said.Ending ending(NextStep step) {
-    if (step instanceof NextStep.NotToBeRidden || step instanceof NextStep.Refused) {
+    if (step instanceof NextStep.NotToBeRidden
+        || step instanceof NextStep.FaultLeft
+        || step instanceof NextStep.Refused) {
       return Said.Ending.NOT_TO_BE_RIDDEN;
     }
     if (step instanceof NextStep.LeftRich) {

@@ -77,6 +77,18 @@ record StepWords(Words words, TuningSession session, Tuner tuner) {
     if (step instanceof NextStep.Reserved reserved) {
       return reserved(reserved);
     }
+    if (step instanceof NextStep.FaultLeft left) {
+      return checks(
+          StepView.Kind.PARKED,
+          "step.fault-left",
+          message(
+              "step.fault-left.why",
+              "seen",
+              seen(left.observation()),
+              "faults",
+              any(left.faults())),
+          settling(left.faults()));
+    }
     return step instanceof NextStep.NotToBeRidden parked
         ? parked(parked)
         : said(StepView.Kind.PARKED, "step.parked", message("step.ended"));
