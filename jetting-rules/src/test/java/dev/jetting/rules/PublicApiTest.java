@@ -67,6 +67,7 @@ class PublicApiTest {
           "MixturePoint",
           "MovedSetting",
           "NextChange",
+          "NextStep.NotToBeRidden",
           "NextTest",
           "Overrun",
           "PartEffect",

@@ -8,6 +8,7 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.Riding;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.tuning.Alternatives.Alternative;
+import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -24,6 +25,9 @@ final class SettingMover {
   /** An opening that stays leaner than at home by more than this in ln λ is named (assumed). */
   private static final double WORTH_NAMING = 0.04;
 
+  /** Idle that is richer than it was by less in ln λ still idles (assumed: two quarter turns). */
+  private static final double LITTLE = 0.12;
+
   private SettingMover() {}
 
   static MovedSetting move(
@@ -39,7 +43,7 @@ final class SettingMover {
       changes.add(chooser.change(change, NextChange.Reason.AS_RICH));
       now = with(now, change.setting());
     }
-    Optional<List<NextChange>> safe = safe(now, there.setting(), changes, riskModel, calibration);
+    Optional<List<NextChange>> safe = safe(now, asRich, changes, riskModel, calibration);
     List<NextChange> all = safe.orElse(changes);
     Setting last = all.isEmpty() ? there.setting() : all.get(all.size() - 1).setting();
     return new MovedSetting(
@@ -58,23 +62,33 @@ final class SettingMover {
   /** What makes it safe, step by step; empty where no parts at hand do. */
   private static Optional<List<NextChange>> safe(
       SetupSheet sheet,
-      Setting ridden,
+      AsRich asRich,
       List<NextChange> before,
       RiskModel riskModel,
       Calibration calibration) {
     SetupSheet now = sheet;
     List<NextChange> changes = new ArrayList<>(before);
-    ChangeChooser chooser = new ChangeChooser(now, ridden, riskModel, calibration);
+    ChangeChooser chooser =
+        new ChangeChooser(now, asRich.there().setting(), riskModel, calibration);
     while (!chooser.accepts()) {
-      Optional<NextChange> safer = chooser.safer(chooser.scorer()::runs);
+      Optional<NextChange> safer = safer(chooser, asRich);
       if (safer.isEmpty() || changes.size() == MOST_CHANGES) {
         return Optional.empty();
       }
       changes.add(safer.get());
       now = with(now, safer.get().setting());
-      chooser = new ChangeChooser(now, ridden, riskModel, calibration);
+      chooser = new ChangeChooser(now, asRich.there().setting(), riskModel, calibration);
     }
     return Optional.of(changes);
+  }
+
+  /**
+   * One on which the engine runs goes first; then one that makes idle little richer than it was.
+   */
+  private static Optional<NextChange> safer(ChangeChooser chooser, AsRich asRich) {
+    return chooser
+        .safer(chooser.scorer()::runs)
+        .or(() -> chooser.safer(to -> asRich.leaner(ThrottleOpening.CLOSED, to) >= -LITTLE));
   }
 
   private static SetupSheet with(SetupSheet sheet, Setting setting) {

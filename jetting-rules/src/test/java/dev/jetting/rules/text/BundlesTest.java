@@ -23,6 +23,7 @@ import dev.jetting.rules.tuning.Check;
 import dev.jetting.rules.tuning.Fault;
 import dev.jetting.rules.tuning.IdleAnswer;
 import dev.jetting.rules.tuning.NextChange;
+import dev.jetting.rules.tuning.NextStep;
 import dev.jetting.rules.tuning.PlugColour;
 import dev.jetting.rules.tuning.RunDown;
 import dev.jetting.rules.tuning.Symptom;
@@ -141,6 +142,7 @@ class BundlesTest {
             names("check.", Check.values()),
             names("fault.", Fault.values()),
             names("reason.", NextChange.Reason.values()),
+            names("session.fault.why.", NextStep.LookForFault.Why.values()),
             names("seen.", Symptom.values()),
             names("seen.plug.", PlugColour.values()),
             names("seen.idle.", IdleAnswer.values()),
