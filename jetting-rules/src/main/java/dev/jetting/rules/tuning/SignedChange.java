@@ -134,13 +134,16 @@ final class SignedChange {
     return sheet.setup().withSetting(setting);
   }
 
-  /** The change by one size that makes an opening leaner and stays safe; empty if there is none. */
-  Optional<Alternative> leaner(Sign sign) {
+  /**
+   * The change by one size that makes an opening leaner and stays safe, among those that are
+   * allowed; empty if there is none.
+   */
+  Optional<Alternative> leaner(Sign sign, Predicate<Setting> allowed) {
     for (MeteringPart part : TradeOrder.at(sign)) {
       Optional<Alternative> found =
           alternatives(part)
               .filter(to -> !sign.isOpen(with(to.setting())))
-              .filter(to -> isSafeStepTowardsLean(to.setting()))
+              .filter(to -> isSafeStepTowardsLean(to.setting()) && allowed.test(to.setting()))
               .min(comparingDouble(to -> sign.lnLambda(with(to.setting()))));
       if (found.isPresent()) {
         return found;

@@ -313,9 +313,19 @@ final class StepChooser {
 
   private Optional<NextStep> leaner(Sign sign) {
     return signed
-        .leaner(sign)
+        .leaner(sign, to -> !isMild(sign) || keepsRoom(to))
         .map(to -> changes.change(to, NextChange.Reason.SIGN))
         .flatMap(change -> towardsLean(change, Optional.of(sign)));
+  }
+
+  /** A screw is turned by ear: it asks for no more than the model would. */
+  private static boolean isMild(Sign sign) {
+    return sign.observation().evidence().equals(new Evidence.Idle(IdleAnswer.FASTER_LEANER));
+  }
+
+  private boolean keepsRoom(Setting to) {
+    return changes.scorer().keepsInHand(to, ChangeChooser.SHARE_FOR_NEARER)
+        && tests.keepsUnreadable(to);
   }
 
   private Optional<NextStep> nearer() {
