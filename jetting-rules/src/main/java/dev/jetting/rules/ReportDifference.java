@@ -1,6 +1,5 @@
 package dev.jetting.rules;
 
-import static java.util.Comparator.comparingDouble;
 import static java.util.stream.Collectors.joining;
 
 import com.google.common.collect.ImmutableSet;
@@ -138,17 +137,21 @@ public record ReportDifference(
 
   /** The finding, of those of the same rule on the same subject, whose band has most in common. */
   private static Optional<RankedFinding> match(RankedFinding now, List<RankedFinding> alike) {
-    return alike.stream()
-        .filter(was -> was.finding().band().common(now.finding().band()).isPresent())
-        .max(comparingDouble(was -> width(was, now)));
+    Optional<RankedFinding> best = Optional.empty();
+    double widest = -1;
+    for (RankedFinding was : alike) {
+      double width = common(was.finding().band(), now.finding().band());
+      if (width >= 0 && width > widest) {
+        best = Optional.of(was);
+        widest = width;
+      }
+    }
+    return best;
   }
 
-  private static double width(RankedFinding was, RankedFinding now) {
-    return was.finding()
-        .band()
-        .common(now.finding().band())
-        .map(common -> common.to().share() - common.from().share())
-        .orElse(-1.0);
+  /** The share of the throttle range that two bands have in common; below 0 if they are apart. */
+  private static double common(ThrottleBand a, ThrottleBand b) {
+    return Math.min(a.to().share(), b.to().share()) - Math.max(a.from().share(), b.from().share());
   }
 
   private static Optional<Kind> kind(Optional<RankedFinding> was, RankedFinding now) {

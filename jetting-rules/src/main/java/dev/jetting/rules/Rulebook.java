@@ -331,7 +331,12 @@ public final class Rulebook {
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    "rule id " + id + ": allowed one of rulebook " + name + ", " + rules));
+                    "rule id "
+                        + OneLine.shown(id, LONGEST_SHOWN)
+                        + ": allowed one of rulebook "
+                        + name
+                        + ", "
+                        + rules));
   }
 
   /** {@return name and version, and how it differs from the rules of its name} */

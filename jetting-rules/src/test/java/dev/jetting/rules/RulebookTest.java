@@ -55,6 +55,20 @@ class RulebookTest {
     assertThat(book.without("pass").with(SMALL).rule("small-danger")).contains(SMALL);
   }
 
+  /** A shop's form may pass on what a visitor typed. */
+  @Test
+  void without_idThatSteersATerminal_isQuotedOnOneLine() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () -> StandardRulebook.rulebook().without("a\u202e\u001b[2J\n" + "x".repeat(200)))
+        .satisfies(
+            e ->
+                assertThat(e.getMessage())
+                    .startsWith("rule id a\\u202e\\u001b[2J\\u000axxx")
+                    .doesNotContainPattern("[\\p{Cntrl}\\p{Cf}]")
+                    .doesNotContain("x".repeat(80)));
+  }
+
   @Test
   void of_formerIdOfOneIsIdOfAnother_isRefused() {
     Rule renamed = Rule.named("new-name").formerly("pass").judging(setting -> Outcome.passed());
