@@ -27,13 +27,17 @@ import java.util.stream.Stream;
  *
  * <ol>
  *   <li>After a sign that the engine is being hurt, nothing but what makes that opening richer.
- *   <li>The checks before the first test.
+ *       Where the engine was read there and was not lean, a fault is looked for first. Where harm
+ *       comes back a third time, the session ends.
+ *   <li>The checks of the trade, once.
  *   <li>An idle that races, does not answer to the screw or wants more than it has, and an engine
- *       that runs on, ask to look for a fault.
+ *       that runs on, ask to look for a fault. What is still there afterwards ends the session.
  *   <li>A reading that does not fit is taken again; one that still does not fit, or a fault that is
- *       more likely than none, asks to look for it.
+ *       more likely than none, asks to look for it. One that goes on contradicting itself ends the
+ *       session.
  *   <li>A lean sign makes its opening richer; a setting that is not accepted is made safer.
- *   <li>Before the first ride, and before an end: no danger that the rulebook finds.
+ *   <li>Before each ride: no danger that the rulebook finds and no reading answers. Before an end:
+ *       none at all.
  *   <li>A step towards lean for full throttle, once idle and full throttle were read: the main jet
  *       comes before the openings below it.
  *   <li>The test that is due.
