@@ -10,6 +10,7 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
+import dev.jetting.rules.risk.ThrottleSeries;
 import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.rules.risk.WorstSpot.Day;
 import dev.jetting.rules.tuning.Meanings;
@@ -215,6 +216,11 @@ public record AssessedSetting(
   /** {@return where the lean risk is greatest, over all days, openings and ridden speeds} */
   public WorstSpot worst() {
     return WorstSpot.of(Map.of(Day.TODAY, profile, Day.COLDEST, coldest, Day.HOTTEST, hottest));
+  }
+
+  /** {@return the mixture over the throttle in the air of the day as rows for a chart, with CSV} */
+  public ThrottleSeries series() {
+    return ThrottleSeries.of(profile, sheet.setup().engine().need());
   }
 
   /** {@return the setup} */

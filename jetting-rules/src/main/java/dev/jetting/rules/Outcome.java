@@ -111,7 +111,7 @@ public record Outcome(
    * @return the outcome
    */
   public static Outcome passed(Margin margin) {
-    return passed(List.of(margin));
+    return passed(List.of(Objects.requireNonNull(margin, "margin")));
   }
 
   /**
@@ -162,7 +162,7 @@ public record Outcome(
    * @return the outcome
    */
   public static Outcome notApplicable(String why) {
-    return notApplicable(Message.plain(why));
+    return notApplicable(Message.plain(Objects.requireNonNull(why, "why")));
   }
 
   /**
@@ -182,7 +182,7 @@ public record Outcome(
    * @return the outcome
    */
   public static Outcome notEvaluated(String missing) {
-    return notEvaluated(Message.plain(missing));
+    return notEvaluated(Message.plain(Objects.requireNonNull(missing, "missing")));
   }
 
   /**
@@ -192,6 +192,7 @@ public record Outcome(
    * @return the outcome
    */
   public static Outcome notEvaluated(Message missing) {
+    Objects.requireNonNull(missing, "missing");
     return of(Status.NOT_EVALUATED, List.of(), missing);
   }
 

@@ -7,6 +7,7 @@ import dev.jetting.units.Cutaway;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.Sentence;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * The parts that the rider owns or can buy for this carburettor. An empty list means unknown, not
@@ -86,7 +87,7 @@ public record PartsAtHand(
    * @throws IllegalArgumentException if it does not fit the rest
    */
   public PartsAtHand withPilotJets(List<JetBore> pilotJets) {
-    return toBuilder().pilotJets(pilotJets).build();
+    return toBuilder().pilotJets(Objects.requireNonNull(pilotJets, "pilotJets")).build();
   }
 
   /**
@@ -97,7 +98,7 @@ public record PartsAtHand(
    * @throws IllegalArgumentException if it does not fit the rest
    */
   public PartsAtHand withCutaways(List<Cutaway> cutaways) {
-    return toBuilder().cutaways(cutaways).build();
+    return toBuilder().cutaways(Objects.requireNonNull(cutaways, "cutaways")).build();
   }
 
   /**
@@ -108,7 +109,7 @@ public record PartsAtHand(
    * @throws IllegalArgumentException if it does not fit the rest
    */
   public PartsAtHand withNeedleJets(List<NeedleJet> needleJets) {
-    return toBuilder().needleJets(needleJets).build();
+    return toBuilder().needleJets(Objects.requireNonNull(needleJets, "needleJets")).build();
   }
 
   /**
@@ -119,7 +120,7 @@ public record PartsAtHand(
    * @throws IllegalArgumentException if it does not fit the rest
    */
   public PartsAtHand withNeedles(List<Needle> needles) {
-    return toBuilder().needles(needles).build();
+    return toBuilder().needles(Objects.requireNonNull(needles, "needles")).build();
   }
 
   /**
@@ -130,7 +131,7 @@ public record PartsAtHand(
    * @throws IllegalArgumentException if it does not fit the rest
    */
   public PartsAtHand withMainJets(List<JetBore> mainJets) {
-    return toBuilder().mainJets(mainJets).build();
+    return toBuilder().mainJets(Objects.requireNonNull(mainJets, "mainJets")).build();
   }
 
   /** Names each component of a list of parts, so that none takes the place of another. */

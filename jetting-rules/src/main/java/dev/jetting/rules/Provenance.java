@@ -17,6 +17,7 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.JetFlow;
 import dev.jetting.units.Sentence;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -188,6 +189,7 @@ public final class Provenance {
    *     above 2 with the proven exhaust
    */
   public Engine provenEngine(Engine now) {
+    Objects.requireNonNull(now, "now");
     Engine then = engine.orElse(now);
     return Engine.builder()
         .id(then.id())
@@ -223,6 +225,7 @@ public final class Provenance {
    * @throws IllegalArgumentException if its parts do not go together
    */
   public Setting provenSetting(Setting now) {
+    Objects.requireNonNull(now, "now");
     Setting then = setting.orElse(now);
     if (carburettor.isPresent() && !carburettor.get().equals(then.carburettor())) {
       then = then.withCarburettor(carburettor.get());

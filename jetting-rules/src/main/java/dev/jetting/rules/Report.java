@@ -26,9 +26,9 @@ import java.util.stream.Stream;
  * What a rulebook says of a setting. The same setting and rulebook give the same report, byte for
  * byte.
  *
- * <p>The numbers of its profiles have three to six digits, which is more than the model knows.
- * Openings and lean risks keep all of theirs. What each part does is stated for the air of the day
- * alone.
+ * <p>The numbers of its profiles have three to six digits, which is more than the model knows. Lean
+ * risks are rounded down, and openings keep all of their digits. What each part does is stated for
+ * the air of the day alone, to a ten-thousandth of ln λ.
  *
  * @param schemaVersion version of the report's form, {@link #SCHEMA_VERSION}
  * @param model name and version of the mixture model
@@ -174,11 +174,15 @@ public record Report(
     SetupSheet sheet = setting.sheet();
     Lambda overrunLimit = riskModel.limits().overrun(setting.setup().engine().need());
     List<RuleResult> byRule =
-        results.stream().sorted(Comparator.comparing(RuleResult::ruleId)).toList();
+        ReportDigits.results(
+            results.stream().sorted(Comparator.comparing(RuleResult::ruleId)).toList());
+    RiskProfile today = ReportDigits.today(setting.profile());
+    RiskProfile coldest = ReportDigits.otherDay(setting.coldest());
+    RiskProfile hottest = ReportDigits.otherDay(setting.hottest());
     Grounds grounds =
         new Grounds(
             sheet.riding().acceptedRisk(),
-            List.of(setting.profile(), setting.coldest(), setting.hottest()),
+            List.of(today, coldest, hottest),
             setting.overrun(),
             overrunLimit,
             byRule,
@@ -189,10 +193,10 @@ public record Report(
         rulebook.edition(),
         grounds.verdict(waivers.day()),
         sheet,
-        ReportDigits.today(setting.profile()),
+        today,
         setting.profile().mean(sheet.riding().profile()),
-        ReportDigits.otherDay(setting.coldest()),
-        ReportDigits.otherDay(setting.hottest()),
+        coldest,
+        hottest,
         setting.overrun(),
         overrunLimit,
         byRule,
@@ -318,6 +322,7 @@ public record Report(
    * @return a line each; empty for the usual sheet
    */
   public List<String> notices(Wording wording) {
+    Objects.requireNonNull(wording, "wording");
     return Stream.of(
             Premises.of(sheet).stream(),
             Premises.of(assumptions).stream(),

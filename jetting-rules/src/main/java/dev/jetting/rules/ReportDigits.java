@@ -10,20 +10,25 @@ import dev.jetting.units.Lambda;
 import dev.jetting.units.Length;
 import dev.jetting.units.MassFlow;
 import dev.jetting.units.Pressure;
+import dev.jetting.units.Probability;
 import dev.jetting.units.number.Decimals;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 
 /**
- * The numbers of a profile as a report states them. A λ, a spread or a speed has six digits, a flow
- * or a depression four, and what a part does has three. That is more than the model knows, and a
- * page prints the same. Openings and lean risks keep all of their digits, because the verdict
- * follows from them.
+ * The numbers of a profile as a report states them. A λ or a spread has five digits, a speed or a
+ * lean risk six, and a flow or a depression three. What a part does has four decimals. That is more
+ * than the model knows, and a page prints the same. A risk is rounded down, so that what a waived
+ * finding measured covers it. Openings keep all of their digits.
  */
 final class ReportDigits {
 
-  private static final int PRINTED = 6;
-  private static final int INSIDE = 4;
-  private static final int EFFECT = 3;
+  private static final int PRINTED = 5;
+  private static final int INSIDE = 3;
+  private static final int EFFECT_DECIMALS = 4;
+  private static final int EXACT = 6;
 
   private ReportDigits() {}
 
@@ -46,7 +51,7 @@ final class ReportDigits {
         rounded(point.spread()),
         rounded(point.leanLimit()),
         rounded(point.richLimit()),
-        point.leanRisk(),
+        rounded(point.leanRisk()),
         uphill(point.uphill()),
         effects);
   }
@@ -72,24 +77,59 @@ final class ReportDigits {
         rounded(uphill.speed()),
         rounded(uphill.modelled()),
         rounded(uphill.spread()),
-        uphill.leanRisk());
+        rounded(uphill.leanRisk()));
   }
 
   private static List<PartEffect> effects(List<PartEffect> effects) {
     return PartEffect.sharing(
         effects.stream()
-            .map(
-                e ->
-                    new PartEffect(
-                        e.part(),
-                        Decimals.rounded(e.richer(), EFFECT),
-                        Decimals.rounded(e.leaner(), EFFECT),
-                        0))
+            .map(e -> new PartEffect(e.part(), effect(e.richer()), effect(e.leaner()), 0))
             .toList());
   }
 
+  /** With the margins of what passed; findings keep their numbers, which waivers accept. */
+  static List<RuleResult> results(List<RuleResult> results) {
+    return results.stream().map(result -> result.withOutcome(outcome(result.outcome()))).toList();
+  }
+
+  private static Outcome outcome(Outcome outcome) {
+    return new Outcome(
+        outcome.status(),
+        outcome.findings(),
+        outcome.why(),
+        outcome.branches().stream()
+            .map(branch -> new Outcome.Branch(branch.ruleId(), outcome(branch.outcome())))
+            .toList(),
+        outcome.margin().map(ReportDigits::margin));
+  }
+
+  private static Margin margin(Margin margin) {
+    return new Margin(
+        margin.subject(),
+        rounded(margin.measured()),
+        rounded(margin.limit()),
+        rounded(margin.left()),
+        margin.band());
+  }
+
+  private static Measure rounded(Measure measure) {
+    return new Measure(Decimals.rounded(measure.value(), EXACT), measure.unit());
+  }
+
+  private static Probability rounded(Probability risk) {
+    BigDecimal exact = new BigDecimal(Decimals.shortest(risk.value()));
+    return Probability.of(exact.round(new MathContext(EXACT, RoundingMode.FLOOR)).doubleValue());
+  }
+
+  private static double effect(double change) {
+    return new BigDecimal(Decimals.shortest(change))
+            .setScale(EFFECT_DECIMALS, RoundingMode.HALF_EVEN)
+            .doubleValue()
+        + 0.0; // −0.0 becomes 0.0
+  }
+
   private static EngineSpeed rounded(EngineSpeed speed) {
-    return EngineSpeed.ofRpm(rounded(speed.rpm()));
+    return EngineSpeed.ofRpm(Decimals.rounded(speed.rpm(), EXACT));
   }
 
   private static Pressure rounded(Pressure pressure) {

@@ -42,6 +42,11 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Rule {
 
+  /**
+   * Beyond it a percentage was taken for a share, or a rule that is not wanted should be left out.
+   */
+  private static final double MOST_TIMES = 20;
+
   private static final int LONGEST_SHOWN = 79;
 
   private static final Pattern ID = Pattern.compile("[a-z0-9]++(?:-[a-z0-9]++)*+");
@@ -284,7 +289,7 @@ public final class Rule {
    * @return true if it is
    */
   public boolean answersTo(String asked) {
-    return id().equals(asked) || formerIds().contains(asked);
+    return id().equals(Objects.requireNonNull(asked, "asked")) || formerIds().contains(asked);
   }
 
   /** {@return one line for people} */
@@ -359,11 +364,11 @@ public final class Rule {
    * This rule with another number in the place of one of its limits.
    *
    * @param name name of the limit
-   * @param other the number, in the same unit, with where it comes from; more than 0 where the
-   *     limit is
+   * @param other the number, in the same unit, with where it comes from; where the limit is more
+   *     than 0, a twentieth to twenty times of it
    * @return the changed rule, of the same id
    * @throws IllegalArgumentException if the rule has no limit of this name, or the number is in
-   *     another unit or of another sign
+   *     another unit or out of range
    */
   public Rule withLimit(String name, Coefficient other) {
     Coefficient limit = limits().get(name);
@@ -376,7 +381,10 @@ public final class Rule {
               + ": allowed "
               + limits().keySet());
     }
-    if (!limit.unit().equals(other.unit()) || (limit.value() > 0 && !(other.value() > 0))) {
+    double least = Decimals.rounded(limit.value() / MOST_TIMES, 3);
+    double most = Decimals.rounded(limit.value() * MOST_TIMES, 3);
+    boolean far = limit.value() > 0 && !(other.value() >= least && other.value() <= most);
+    if (!limit.unit().equals(other.unit()) || far) {
       throw new IllegalArgumentException(
           "limit "
               + name
@@ -385,7 +393,9 @@ public final class Rule {
               + " "
               + OneLine.shown(other.unit(), LONGEST_SHOWN)
               + ": allowed a number "
-              + (limit.value() > 0 ? "above 0 " : "")
+              + (limit.value() > 0
+                  ? "from " + Decimals.shortest(least) + " to " + Decimals.shortest(most) + " "
+                  : "")
               + "in the unit "
               + limit.unit());
     }
@@ -400,7 +410,7 @@ public final class Rule {
    * @return the changed rule, of the same id
    */
   public Rule definedBy(String text) {
-    return new Rule(draft, judge, text);
+    return new Rule(draft, judge, Objects.requireNonNull(text, "text"));
   }
 
   /** The text that the judge was made from; empty for a judge that is known as code only. */

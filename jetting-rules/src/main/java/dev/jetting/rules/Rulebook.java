@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -93,6 +94,7 @@ public final class Rulebook {
    * @return the changed rulebook
    */
   public Rulebook assuming(Map<String, Coefficient> more) {
+    Objects.requireNonNull(more, "more");
     return new Rulebook(name, version, rules, joined(assumptions, more), origin);
   }
 
@@ -138,11 +140,11 @@ public final class Rulebook {
    * }</pre>
    *
    * @param name name of the limit, one of {@link #assumptions()} that a rule has
-   * @param other the number, in the same unit, with where it comes from; more than 0 where the
-   *     limit is
+   * @param other the number, in the same unit, with where it comes from; where the limit is more
+   *     than 0, a twentieth to twenty times of it
    * @return the changed rulebook
    * @throws IllegalArgumentException if no rule has a limit of this name, or the number is in
-   *     another unit or of another sign
+   *     another unit or out of range
    */
   public Rulebook withLimit(String name, Coefficient other) {
     if (rules.stream().noneMatch(rule -> rule.limits().containsKey(name))) {
@@ -197,6 +199,7 @@ public final class Rulebook {
    * @return the rule, empty if there is none
    */
   public Optional<Rule> rule(String id) {
+    Objects.requireNonNull(id, "id");
     return rules.stream().filter(rule -> rule.answersTo(id)).findFirst();
   }
 

@@ -52,6 +52,7 @@ public record SetupSheet(
    *     days
    */
   public SetupSheet {
+    Objects.requireNonNull(title, "title");
     PlainLine.checked("title", "title of a setup sheet", title, LONGEST_TITLE);
     Objects.requireNonNull(setup, "setup");
     Objects.requireNonNull(riding, "riding");
@@ -115,6 +116,7 @@ public record SetupSheet(
    * @return the changed sheet
    */
   public SetupSheet withTitle(String other) {
+    Objects.requireNonNull(other, "other");
     return new SetupSheet(other, setup, riding, parts, provenance, typical);
   }
 
@@ -169,6 +171,7 @@ public record SetupSheet(
    * @return the changed sheet
    */
   public SetupSheet withTypical(Set<MachineValue> other) {
+    Objects.requireNonNull(other, "other");
     return new SetupSheet(title, setup, riding, parts, provenance, other);
   }
 

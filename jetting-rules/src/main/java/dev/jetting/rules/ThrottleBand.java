@@ -5,6 +5,7 @@ import dev.jetting.rules.text.Message;
 import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Sentence;
 import dev.jetting.units.ThrottleOpening;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -54,6 +55,7 @@ public record ThrottleBand(ThrottleOpening from, ThrottleOpening to) {
    * @return the band that holds it alone
    */
   public static ThrottleBand at(ThrottleOpening throttle) {
+    Objects.requireNonNull(throttle, "throttle");
     return new ThrottleBand(throttle, throttle);
   }
 

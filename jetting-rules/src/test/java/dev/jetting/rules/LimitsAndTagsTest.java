@@ -75,9 +75,17 @@ class LimitsAndTagsTest {
         .hasMessageContaining("limit \"most turns\"")
         .hasMessageContaining(TURNS);
     assertThatThrownBy(() -> STANDARD.withLimit(TURNS, Coefficient.assumed(1, "mm", "x")))
-        .hasMessageContaining("1 mm: allowed a number above 0 in the unit turns");
+        .hasMessageContaining("1 mm: allowed a number from 0.025 to 10 in the unit turns");
     assertThatThrownBy(() -> STANDARD.withLimit(TURNS, Coefficient.assumed(0, "turns", "x")))
-        .hasMessageContaining("above 0");
+        .hasMessageContaining("from 0.025 to 10");
+  }
+
+  /** 25 % is 0.25; as 25 the rule would never fail again. */
+  @Test
+  void withLimit_ofPercentForAShare_isRefused() {
+    String share = "share of the charge that a carburettor may cost";
+    assertThatThrownBy(() -> STANDARD.withLimit(share, Coefficient.assumed(25, "1", "x")))
+        .hasMessage("limit " + share + " 25 1: allowed a number from 0.0125 to 5 in the unit 1");
   }
 
   @Test

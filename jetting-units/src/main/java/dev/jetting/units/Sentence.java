@@ -129,6 +129,7 @@ public final class Sentence {
    * @return the sentence; a plain one where the library has no such key
    */
   public static Sentence name(String name) {
+    Objects.requireNonNull(name, "name");
     String key = AREA + "name." + NO_LETTER.matcher(name).replaceAll("-");
     return English.TEMPLATES.containsKey(key) ? of(key) : plain(name);
   }
@@ -297,6 +298,7 @@ public final class Sentence {
     if (value instanceof Double number) {
       return Text.number(number);
     }
+    Objects.requireNonNull(value, "value");
     return value instanceof List<?> list
         ? list.stream().map(Sentence::shown).collect(Collectors.joining(", "))
         : String.valueOf(value);

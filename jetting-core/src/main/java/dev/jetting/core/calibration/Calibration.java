@@ -9,6 +9,7 @@ import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
@@ -120,6 +121,7 @@ public final class Calibration {
    * @return the calibration before any reading
    */
   public static Calibration untried(Spreads spreads) {
+    Objects.requireNonNull(spreads, "spreads");
     return new Calibration(spreads, Optional.empty(), List.of());
   }
 

@@ -70,7 +70,7 @@ public record Induction(String id, InductionKind kind, Coefficient opens, Coeffi
    * @return a builder that still needs the angles at which the valve opens and closes
    */
   public static Builder rotaryValve(String id) {
-    return builder().id(id).kind(InductionKind.ROTARY_VALVE);
+    return builder().id(Objects.requireNonNull(id, "id")).kind(InductionKind.ROTARY_VALVE);
   }
 
   /**

@@ -147,7 +147,7 @@ public final class FuelComponent {
    * @throws IllegalArgumentException if the id has another form
    */
   public static Builder builder(String id) {
-    return new Builder(id);
+    return new Builder(Objects.requireNonNull(id, "id"));
   }
 
   /** {@return a builder that starts with everything of this component} */

@@ -5,6 +5,7 @@ import dev.jetting.units.Sentence;
 import dev.jetting.units.number.Decimals;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 
 /**
  * The step in which a tuner changes each part: what makes the parts comparable.
@@ -65,7 +66,7 @@ public final class CustomarySteps {
    * @return the step in the part's own unit
    */
   public double of(MeteringPart part) {
-    return sizes.getOrDefault(part, 0.0);
+    return sizes.getOrDefault(Objects.requireNonNull(part, "part"), 0.0);
   }
 
   /** Two sets are equal when all their steps are. */

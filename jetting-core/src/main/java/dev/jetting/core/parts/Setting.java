@@ -204,7 +204,7 @@ public record Setting(
    * @return the changed setting
    */
   public Setting withFloats(Floats other) {
-    return toBuilder().floats(Optional.of(other)).build();
+    return toBuilder().floats(Optional.of(Objects.requireNonNull(other, "other"))).build();
   }
 
   /** {@return a builder of a setting, nothing of it set} */

@@ -72,6 +72,6 @@ public final class KitWaiversJson {
    *     equal one
    */
   public static String write(List<KitWaiver> waivers) {
-    return CODEC.write(KitWaiversForm.of(waivers));
+    return CODEC.write(KitWaiversForm.of(Objects.requireNonNull(waivers, "waivers")));
   }
 }

@@ -84,6 +84,7 @@ public final class LimitsJson {
    * @return the document, by name, lines ended by {@code \n}
    */
   public static String write(Map<String, Coefficient> limits) {
+    Objects.requireNonNull(limits, "limits");
     return CODEC.write(
         new LimitsForm(LimitsForm.FORMAT, LimitsForm.VERSION, new TreeMap<>(limits)));
   }

@@ -1,8 +1,12 @@
 package dev.jetting.rules.json;
 
+import static java.util.stream.Collectors.counting;
+import static java.util.stream.Collectors.groupingBy;
+
 import dev.jetting.core.mixture.Overrun;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Outcome;
 import dev.jetting.rules.Plan;
 import dev.jetting.rules.ProofUse;
 import dev.jetting.rules.RankedFinding;
@@ -24,10 +28,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * A report in JSON, each thing in it once.
  *
+ * @param pages where the page of a rule stands, with {@code {ruleId}} for its id; left out where no
+ *     two pages stand alike
  * @param findings what was found, the most dangerous first, by where it stands in the results
  */
 record ReportForm(
@@ -42,13 +49,72 @@ record ReportForm(
     DayForm hottestDay,
     Overrun overrun,
     Lambda overrunLimit,
-    List<RuleResult> results,
+    Optional<String> pages,
+    List<ResultForm> results,
     List<RankForm> findings,
     List<UnusedWaiver> unusedWaivers,
     Optional<Plan> plan,
     Optional<ProofUse> proof,
     Map<String, Coefficient> assumptions,
     List<String> cautions) {
+
+  /**
+   * A rule with its outcome, in JSON.
+   *
+   * @param ruleId id of the rule
+   * @param title its title
+   * @param severity how much its findings matter
+   * @param outcome its outcome
+   * @param tags its tags, in their order; left out where it has none
+   * @param link where its page stands, empty if it has none; left out where {@code pages} says it
+   */
+  record ResultForm(
+      String ruleId,
+      String title,
+      Severity severity,
+      Outcome outcome,
+      Optional<List<String>> tags,
+      Optional<String> link) {
+
+    private static final String ID = "{ruleId}";
+
+    static ResultForm of(RuleResult result, Optional<String> pages) {
+      return new ResultForm(
+          result.ruleId(),
+          result.title(),
+          result.severity(),
+          result.outcome(),
+          Optional.of(result.tags()).filter(tags -> !tags.isEmpty()),
+          Optional.of(result.link()).filter(link -> !link.equals(page(pages, result.ruleId()))));
+    }
+
+    RuleResult result(Optional<String> pages) {
+      return new RuleResult(
+          ruleId,
+          title,
+          severity,
+          outcome,
+          tags.orElse(List.of()),
+          link.orElseGet(() -> page(pages, ruleId)));
+    }
+
+    private static String page(Optional<String> pages, String ruleId) {
+      return pages.map(all -> all.replace(ID, ruleId)).orElse("");
+    }
+
+    /** What most links have in common, where two or more do. */
+    static Optional<String> pages(List<RuleResult> results) {
+      return results.stream()
+          .filter(result -> result.link().contains(result.ruleId()))
+          .map(result -> result.link().replace(result.ruleId(), ID))
+          .collect(groupingBy(page -> page, TreeMap::new, counting()))
+          .entrySet()
+          .stream()
+          .filter(page -> page.getValue() > 1)
+          .max(Map.Entry.comparingByValue())
+          .map(Map.Entry::getKey);
+    }
+  }
 
   /**
    * A finding by its place among the results, in JSON.
@@ -93,6 +159,7 @@ record ReportForm(
 
   static ReportForm of(Report report) {
     GridForm today = GridForm.of(report.profile().points());
+    Optional<String> pages = ResultForm.pages(report.results());
     return new ReportForm(
         report.schemaVersion(),
         report.model(),
@@ -105,7 +172,8 @@ record ReportForm(
         DayForm.of(report.hottestDay(), today),
         report.overrun(),
         report.overrunLimit(),
-        report.results(),
+        pages,
+        report.results().stream().map(result -> ResultForm.of(result, pages)).toList(),
         RankForm.of(report),
         report.unusedWaivers(),
         report.plan(),
@@ -116,6 +184,7 @@ record ReportForm(
 
   Report report() {
     GridForm today = GridForm.of(profile.points());
+    List<RuleResult> outcomes = results.stream().map(result -> result.result(pages)).toList();
     Map<String, List<Finding>> found = new HashMap<>();
     results.forEach(result -> found.putIfAbsent(result.ruleId(), result.outcome().findings()));
     return new Report(
@@ -130,7 +199,7 @@ record ReportForm(
         day("hottestDay", hottestDay, today),
         overrun,
         overrunLimit,
-        results,
+        outcomes,
         findings.stream().map(finding -> finding.ranked(found)).toList(),
         unusedWaivers,
         plan,

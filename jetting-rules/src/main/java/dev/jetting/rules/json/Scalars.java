@@ -16,6 +16,9 @@ import java.util.List;
 /** Plain numbers and texts, taken as they are written and as nothing else. */
 final class Scalars {
 
+  /** Up to here a double holds every whole number, which is shorter without its point. */
+  private static final double LARGEST_WHOLE = 1e15;
+
   /** A longer id would swamp every message that names its part. */
   static final int LONGEST_ID = 60;
 
@@ -115,7 +118,11 @@ final class Scalars {
       ReadablePrinter.onOneLine(out, true);
       out.writeStartArray();
       for (double value : values) {
-        out.writeNumber(value);
+        if (value == Math.rint(value) && Math.abs(value) <= LARGEST_WHOLE) {
+          out.writeNumber((long) value);
+        } else {
+          out.writeNumber(value);
+        }
       }
       out.writeEndArray();
       ReadablePrinter.onOneLine(out, false);

@@ -94,6 +94,6 @@ public final class SheetEdits {
    * @return the text in quotation marks, escaped
    */
   public static String text(String value) {
-    return MAPPER.getNodeFactory().textNode(value).toString();
+    return MAPPER.getNodeFactory().textNode(Objects.requireNonNull(value, "value")).toString();
   }
 }

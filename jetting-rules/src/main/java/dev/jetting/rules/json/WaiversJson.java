@@ -78,6 +78,6 @@ public final class WaiversJson {
    *     equal one
    */
   public static String write(List<Waiver> waivers) {
-    return CODEC.write(WaiversForm.of(waivers));
+    return CODEC.write(WaiversForm.of(Objects.requireNonNull(waivers, "waivers")));
   }
 }

@@ -10,6 +10,7 @@ import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
@@ -127,6 +128,7 @@ public record RiskProfile(List<RiskPoint> points) {
    * @return the points by rising throttle; none if all is well
    */
   public List<RiskPoint> above(Probability accepted) {
+    Objects.requireNonNull(accepted, "accepted");
     return points.stream().filter(p -> p.leanRisk().compareTo(accepted) > 0).toList();
   }
 

@@ -39,6 +39,7 @@ public final class RulePages {
    * @return the page in Markdown; empty if the standard rulebook has no such rule
    */
   public static Optional<String> page(String ruleId) {
+    Objects.requireNonNull(ruleId, "ruleId");
     return StandardRulebook.rulebook().rule(ruleId).map(RulePages::page);
   }
 

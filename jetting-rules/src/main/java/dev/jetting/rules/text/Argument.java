@@ -352,6 +352,7 @@ public sealed interface Argument {
    * @return "needle 2.04 thick"
    */
   static Argument needle(String id) {
+    Objects.requireNonNull(id, "id");
     return words(Message.of("needle").with("id", name(id)));
   }
 
@@ -544,7 +545,7 @@ public sealed interface Argument {
    * @return "the intake, the fuel"
    */
   static Argument items(List<? extends Argument> items) {
-    return new Items(List.copyOf(items));
+    return new Items(List.copyOf(Objects.requireNonNull(items, "items")));
   }
 
   private static void checkUnit(double value, String unit) {

@@ -130,7 +130,7 @@ public record Message(String key, String template, Map<String, Argument> argumen
    * @throws IllegalArgumentException if it has more than 10 000 characters
    */
   public static Message plain(String text) {
-    return new Message("", text, Map.of());
+    return new Message("", Objects.requireNonNull(text, "text"), Map.of());
   }
 
   /**

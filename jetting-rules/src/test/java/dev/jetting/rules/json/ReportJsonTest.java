@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.engine.RpmCurve;
 import dev.jetting.core.mixture.Overrun;
@@ -16,17 +17,22 @@ import dev.jetting.core.parts.Carburettor;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.core.parts.Needle;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Ceiling;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Report;
-import dev.jetting.rules.RuleResult;
 import dev.jetting.rules.RulebookChange;
 import dev.jetting.rules.RulebookEdition;
+import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.ThrottleBand;
+import dev.jetting.rules.TwoHundred;
 import dev.jetting.rules.Verdict;
 import dev.jetting.rules.WaivedDanger;
 import dev.jetting.rules.Waiver;
+import dev.jetting.rules.advice.Adviser;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.text.Message;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringReader;
@@ -99,7 +105,7 @@ class ReportJsonTest {
         Arguments.of("/profile/effects/0", PartEffect.class),
         Arguments.of("/coldestDay", DayForm.class),
         Arguments.of("/overrun", Overrun.class),
-        Arguments.of("/results/0", RuleResult.class),
+        Arguments.of("/results/0", ReportForm.ResultForm.class),
         Arguments.of("/results/1/outcome", OutcomeForm.class),
         Arguments.of("/findings/1", ReportForm.RankForm.class),
         Arguments.of("/findings/1/waiver/accepted", Ceiling.class),
@@ -201,7 +207,7 @@ class ReportJsonTest {
           """
           "schemaVersion": 1 => "schemaVersion": 2 => $.schemaVersion: 2: allowed 1
           "schemaVersion": 1, => '' => $.schemaVersion: missing: allowed 1
-          "model": => "modle": => $.modle: unknown field "modle", perhaps "model": allowed schemaVersion, model, rulebook, verdict, sheet, profile, meanRisk, coldestDay, hottestDay, overrun, overrunLimit, results, findings, unusedWaivers, plan, proof, assumptions, cautions
+          "model": => "modle": => $.modle: unknown field "modle", perhaps "model": allowed schemaVersion, model, rulebook, verdict, sheet, profile, meanRisk, coldestDay, hottestDay, overrun, overrunLimit, pages, results, findings, unusedWaivers, plan, proof, assumptions, cautions
           "meanRisk": 0.125 => "meanRisk": 1.125 => $.meanRisk: probability 1.125: allowed from 0 to 1
           "chargeShare": [0.875, => "chargeShare": ["0.875", => $.profile.mixture.chargeShare[0]: "0.875": allowed a finite number
           "chargeShare": [0.875, => "chargeShare": [2.875, => $.profile: share of the charge 2.875: allowed 0 to 2
@@ -237,6 +243,35 @@ class ReportJsonTest {
 
     assertThat(sorted.indexOf("\"results\"")).isLessThan(sorted.indexOf("\"sheet\""));
     assertThat(ReportJson.read(sorted)).isEqualTo(Reports.handmade());
+  }
+
+  /** A report had 368 000 bytes before its profiles were columns; a page loads it over the air. */
+  @Test
+  void writeLine_ofAWholeReport_isAnEighthOfWhatItWas() {
+    SetupSheet sheet = TwoHundred.sheet(TwoHundred.STANDARD, TwoHundred.ALL_ROUND);
+    Report report = Adviser.of(StandardRulebook.rulebook()).advise(AssessedSetting.of(sheet));
+    String line = ReportJson.writeLine(report);
+
+    assertThat(line.getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(368_000 / 8);
+    assertThat(ReportJson.read(line)).isEqualTo(report);
+  }
+
+  /** What is left out of a message is the library's; a shop's own words stay. */
+  @Test
+  void write_words_onlyWhereTheyAreNotTheLibrarys() throws IOException {
+    JsonMapper mapper = JsonMapper.builder().addModule(new JettingModule()).build();
+    Message own = Message.of("rule.screw-range.remedy");
+    Message shops = Message.of("rule.screw-range.remedy", "Ask in the shop.");
+    Message plain = Message.plain("as it is");
+
+    assertThat(mapper.writeValueAsString(own)).isEqualTo("{\"key\":\"rule.screw-range.remedy\"}");
+    assertThat(mapper.writeValueAsString(shops)).contains("Ask in the shop.");
+    for (Message message : List.of(own, shops, plain)) {
+      assertThat(mapper.readValue(mapper.writeValueAsString(message), Message.class))
+          .isEqualTo(message);
+    }
+    assertThatThrownBy(() -> mapper.readValue("{\"key\": \"no.such\"}", Message.class))
+        .hasMessageContaining("allowed a key of this library");
   }
 
   @Test

@@ -38,8 +38,8 @@ class ShortReportJsonTest {
   void write_seriesHasANumberForEachOpening() throws IOException {
     JsonNode series = page(Wording.english()).get("series");
 
-    assertThat(series.at("/throttle").toString()).isEqualTo("[0.0,1.0]");
-    assertThat(series.at("/speed/values").toString()).isEqualTo("[4000.0,4000.0]");
+    assertThat(series.at("/throttle").toString()).isEqualTo("[0,1]");
+    assertThat(series.at("/speed/values").toString()).isEqualTo("[4000,4000]");
     assertThat(series.at("/leanRisk").toString()).isEqualTo("[0.001,0.25]");
     assertThat(series.at("/leanEnd/0").doubleValue())
         .isBetween(0.9, REPORT.today().points().get(0).leanEnd() + 0.001);

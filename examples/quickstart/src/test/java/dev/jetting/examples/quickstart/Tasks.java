@@ -1,5 +1,6 @@
 package dev.jetting.examples.quickstart;
 
+import dev.jetting.core.mixture.Circuit;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.RankedFinding;
@@ -19,6 +20,7 @@ import dev.jetting.rules.kit.KitDepth;
 import dev.jetting.rules.kit.KitValidation;
 import dev.jetting.rules.kit.KitValidator;
 import dev.jetting.rules.render.ReportText;
+import dev.jetting.rules.risk.ThrottleSeries;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.text.Wording;
 import dev.jetting.rules.tuning.Instrument;
@@ -131,6 +133,20 @@ final class Tasks {
             rulebook.evaluate(AssessedSetting.of(before)),
             rulebook.evaluate(AssessedSetting.of(after)));
     return difference.text(Wording.of(Locale.ITALIAN));
+  }
+
+  // end of step
+
+  // step
+  static String chart(SetupSheet sheet) {
+    AssessedSetting setting = AssessedSetting.of(sheet);
+    for (ThrottleSeries.Row row : setting.series().rows()) {
+      double inTheMiddle = row.shares().getOrDefault(Circuit.NEEDLE, 0.0);
+      if (inTheMiddle > 0.5 && row.leanRisk().value() > 0.1) {
+        return "Lean on the needle at " + row.throttle() + "\n" + setting.series().csv();
+      }
+    }
+    return setting.series().csv();
   }
 
   // end of step

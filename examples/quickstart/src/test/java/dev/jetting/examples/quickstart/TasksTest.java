@@ -47,7 +47,7 @@ class TasksTest {
         parts(STEP, "src/test/java/dev/jetting/examples/quickstart/Tasks.java").stream()
             .map(step -> step.stripTrailing().stripIndent() + "\n")
             .toList();
-    assertThat(steps).hasSize(8);
+    assertThat(steps).hasSize(9);
     assertThat(parts(BLOCK, "TASKS.md")).isEqualTo(steps);
   }
 
@@ -116,6 +116,14 @@ class TasksTest {
                 .withSetting(before.setup().setting().withMainJet(RiderInput.mainJet("#80"))));
     assertThat(Tasks.compare(before, before)).isNotEqualTo(Tasks.compare(before, after));
     assertThat(Tasks.compare(before, after)).contains("magr");
+  }
+
+  @Test
+  void chart_namesTheLeanNeedle_andHasARowForEachOpening() throws IOException {
+    assertThat(Tasks.chart(sheet("lean-in-the-middle"))).startsWith("Lean on the needle at ");
+    assertThat(Tasks.chart(sheet("rich-start")))
+        .startsWith("throttle_percent,speed_rpm,lambda,")
+        .hasLineCount(AssessedSetting.openings().size() + 1);
   }
 
   @Test
