@@ -33,7 +33,7 @@ class TrialTest {
               assertThat(row.leanAtEnd()).isLessThanOrEqualTo(1);
               assertThat(row.words().wentOn()).isZero();
               boolean one = row.engines() == 1;
-              assertThat(row.tests()).isLessThan(new BigDecimal(one ? 45 : 25));
+              assertThat(row.tests()).isLessThan(new BigDecimal(one ? 60 : 30));
               assertThat(row.changes()).isLessThan(new BigDecimal(one ? 15 : 8));
             });
   }
