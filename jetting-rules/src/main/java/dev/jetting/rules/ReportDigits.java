@@ -12,9 +12,6 @@ import dev.jetting.units.MassFlow;
 import dev.jetting.units.Pressure;
 import dev.jetting.units.Probability;
 import dev.jetting.units.number.Decimals;
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.List;
 
 /**
@@ -27,7 +24,7 @@ final class ReportDigits {
 
   private static final int PRINTED = 5;
   private static final int INSIDE = 3;
-  private static final int EFFECT_DECIMALS = 4;
+  private static final double EFFECT = 1e4;
   private static final int EXACT = 6;
 
   private ReportDigits() {}
@@ -117,15 +114,11 @@ final class ReportDigits {
   }
 
   private static Probability rounded(Probability risk) {
-    BigDecimal exact = new BigDecimal(Decimals.shortest(risk.value()));
-    return Probability.of(exact.round(new MathContext(EXACT, RoundingMode.FLOOR)).doubleValue());
+    return Probability.of(Decimals.roundedDown(risk.value(), EXACT));
   }
 
   private static double effect(double change) {
-    return new BigDecimal(Decimals.shortest(change))
-            .setScale(EFFECT_DECIMALS, RoundingMode.HALF_EVEN)
-            .doubleValue()
-        + 0.0; // −0.0 becomes 0.0
+    return Math.rint(change * EFFECT) / EFFECT + 0.0; // −0.0 becomes 0.0
   }
 
   private static EngineSpeed rounded(EngineSpeed speed) {

@@ -10,7 +10,6 @@ import dev.jetting.rules.json.ReportJson;
 import dev.jetting.rules.render.ReportMarkdown;
 import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.risk.RiskModel;
-import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.search.Choices;
 import dev.jetting.rules.search.FoundSetting;
 import dev.jetting.rules.search.Run;
@@ -19,6 +18,7 @@ import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
+import dev.jetting.units.number.Decimals;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -80,11 +80,12 @@ class TypicalSheetTest {
     Report report = Adviser.of(StandardRulebook.rulebook()).advise(AssessedSetting.of(SHEET));
 
     assertThat(report.plan()).isPresent();
+    // A report has the risks with six digits, rounded down.
     assertThat(report.profile().points())
-        .extracting(RiskPoint::leanRisk)
+        .extracting(point -> point.leanRisk().value())
         .isEqualTo(
             AssessedSetting.of(SHEET).profile().points().stream()
-                .map(RiskPoint::leanRisk)
+                .map(point -> Decimals.roundedDown(point.leanRisk().value(), 6))
                 .toList());
   }
 

@@ -16,9 +16,6 @@ import java.util.List;
 /** Plain numbers and texts, taken as they are written and as nothing else. */
 final class Scalars {
 
-  /** Up to here a double holds every whole number, which is shorter without its point. */
-  private static final double LARGEST_WHOLE = 1e15;
-
   /** A longer id would swamp every message that names its part. */
   static final int LONGEST_ID = 60;
 
@@ -118,8 +115,8 @@ final class Scalars {
       ReadablePrinter.onOneLine(out, true);
       out.writeStartArray();
       for (double value : values) {
-        if (value == Math.rint(value) && Math.abs(value) <= LARGEST_WHOLE) {
-          out.writeNumber((long) value);
+        if (value == (int) value) {
+          out.writeNumber((int) value);
         } else {
           out.writeNumber(value);
         }

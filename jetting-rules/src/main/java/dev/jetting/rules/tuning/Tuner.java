@@ -36,6 +36,7 @@ public final class Tuner {
     this.riskModel = Objects.requireNonNull(riskModel, "riskModel");
     this.meanings = Objects.requireNonNull(meanings, "meanings");
     this.rulebook = Objects.requireNonNull(rulebook, "rulebook");
+    Objects.requireNonNull(instruments, "instruments");
     if (Set.of(Instrument.FEEL).containsAll(instruments)) {
       throw new IllegalArgumentException(
           "instruments of a tuner "

@@ -46,6 +46,7 @@ class CoverageTest {
 
   private static RiskModel withoutSpreads() {
     Coefficient none = Coefficient.assumed(0, "1", "an engine exactly as the model");
+    Coefficient exact = Coefficient.assumed(0, "mm", "parts exactly of their size");
     Coefficient length = ModelUncertainty.assumed().residualLength();
     return new RiskModel(
         RISK.limits(),
@@ -56,10 +57,10 @@ class CoverageTest {
             .air(none)
             .residual(none)
             .residualLength(length)
-            .pilotJetTolerance(none)
-            .mainJetTolerance(none)
-            .needleJetTolerance(none)
-            .needleTolerance(none)
+            .pilotJetTolerance(exact)
+            .mainJetTolerance(exact)
+            .needleJetTolerance(exact)
+            .needleTolerance(exact)
             .guessed(Set.of())
             .build(),
         RISK.steps());

@@ -144,6 +144,38 @@ public final class Decimals {
         : Math.rint(value / POWERS_OF_TEN[-places]) * POWERS_OF_TEN[-places];
   }
 
+  /**
+   * Returns the number rounded towards zero to a count of significant digits.
+   *
+   * @param value any finite number from 0 up
+   * @param digits how many, 1 to 15
+   * @return a double that reads as such a decimal, and is no more than the number
+   * @throws IllegalArgumentException if {@code value} is NaN, infinite or below 0
+   */
+  public static double roundedDown(double value, int digits) {
+    requireFinite(value);
+    if (value < 0) {
+      throw new IllegalArgumentException("value " + value + ": allowed 0 or more");
+    }
+    if (value == 0) {
+      return value;
+    }
+    int places = digits - 1 - (int) Math.floor(StrictMath.log10(value));
+    if (places < 0 || places >= POWERS_OF_TEN.length) {
+      BigDecimal exact = new BigDecimal(value);
+      int last = exact.precision() - exact.scale() - digits;
+      BigDecimal nearest = exact.setScale(-last, RoundingMode.HALF_EVEN);
+      double read = nearest.doubleValue();
+      return read > value
+          ? nearest.subtract(BigDecimal.ONE.scaleByPowerOfTen(last)).doubleValue()
+          : read;
+    }
+    // The nearest, which is the number itself where that is such a decimal, or else the one below.
+    double whole = Math.rint(value * POWERS_OF_TEN[places]);
+    double down = whole / POWERS_OF_TEN[places];
+    return down > value ? (whole - 1) / POWERS_OF_TEN[places] : down;
+  }
+
   private static BigDecimal shortestDecimal(double value) {
     BigDecimal written = asWritten(value);
     if (written != null) {

@@ -101,4 +101,23 @@ class DecimalsProperties {
     assertThat(written.subtract(exact).abs()).isLessThanOrEqualTo(half.add(slack));
     assertThat(Decimals.rounded(rounded, digits)).isEqualTo(rounded);
   }
+
+  /** Never more than the number, not a whole last digit less, and the same again. */
+  @Property(tries = 5000)
+  void roundedDown_isTheDecimalBelow_ofSoManyDigits(
+      @ForAll("finite") double value, @ForAll @IntRange(min = 1, max = 14) int digits) {
+    Assume.that(Math.abs(value) < 1e300 && Math.abs(value) > 1e-300);
+    double number = Math.abs(value);
+
+    double down = Decimals.roundedDown(number, digits);
+
+    BigDecimal exact = new BigDecimal(number);
+    BigDecimal last = BigDecimal.valueOf(1, digits - exact.precision() + exact.scale());
+    BigDecimal slack = new BigDecimal(Math.ulp(number));
+    BigDecimal written = new BigDecimal(Decimals.shortest(down)).stripTrailingZeros();
+    assertThat(written.precision()).isLessThanOrEqualTo(digits);
+    assertThat(down).isLessThanOrEqualTo(number);
+    assertThat(exact.subtract(written)).isLessThan(last.add(slack));
+    assertThat(Decimals.roundedDown(down, digits)).isEqualTo(down);
+  }
 }
