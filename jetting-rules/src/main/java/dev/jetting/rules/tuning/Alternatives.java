@@ -7,7 +7,6 @@ import dev.jetting.core.parts.Screw;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.units.ClipPosition;
-import dev.jetting.units.Diameter;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ScrewTurns;
 import dev.jetting.units.TradeStyle;
@@ -50,13 +49,13 @@ final class Alternatives {
     add(
         all,
         MeteringPart.CUTAWAY,
-        nextTwo(setting.cutaway(), parts.cutaways()),
+        nextTwo(setting.cutaway(), parts.cutaways(), cutaway -> cutaway),
         TradeStyle::cutaway,
         setting::withCutaway);
     add(
         all,
         MeteringPart.NEEDLE_JET,
-        needleJets(setting.needleJet(), parts.needleJets()),
+        nextTwo(setting.needleJet(), parts.needleJets(), NeedleJet::bore),
         jet -> "needle jet " + TradeStyle.diameter(jet.bore()),
         setting::withNeedleJet);
     add(
@@ -99,15 +98,12 @@ final class Alternatives {
         .toList();
   }
 
-  /** The next two sizes to either side. */
-  private static <S extends Comparable<S>> List<S> nextTwo(S own, List<S> sizes) {
-    return sizes.stream().filter(size -> sizesBetween(own, size, sizes) < TWO_SIZES).toList();
-  }
-
-  private static List<NeedleJet> needleJets(NeedleJet own, List<NeedleJet> jets) {
-    List<Diameter> bores = jets.stream().map(NeedleJet::bore).toList();
-    return jets.stream()
-        .filter(jet -> sizesBetween(own.bore(), jet.bore(), bores) < TWO_SIZES)
+  /** Those of the next two sizes to either side. */
+  private static <P, S extends Comparable<S>> List<P> nextTwo(
+      P own, List<P> parts, Function<P, S> size) {
+    List<S> sizes = parts.stream().map(size).toList();
+    return parts.stream()
+        .filter(part -> sizesBetween(size.apply(own), size.apply(part), sizes) < TWO_SIZES)
         .toList();
   }
 

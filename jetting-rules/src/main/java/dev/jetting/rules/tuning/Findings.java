@@ -234,24 +234,26 @@ final class Findings {
 
   /** Whether the engine was hurt at the same opening before, and what that asked for was done. */
   boolean isHurtAgain(Sign sign) {
-    return signs.stream()
-        .takeWhile(earlier -> !earlier.equals(sign))
-        .filter(earlier -> earlier.kind() == Sign.Kind.STOP)
-        .filter(earlier -> earlier.place() == sign.place())
-        .anyMatch(earlier -> !earlier.isOpen(sign.setup()));
+    return timesAnswered(sign) > 0;
   }
 
   /** Whether harm came back at an opening that had been made richer for harm twice. */
   boolean isHurtForGood(Sign sign) {
+    return timesAnswered(sign) >= HURT_FOR_GOOD;
+  }
+
+  /**
+   * On how many settings the engine was hurt there before, all of them leaner by what was asked.
+   */
+  private long timesAnswered(Sign sign) {
     return signs.stream()
-            .takeWhile(earlier -> !earlier.equals(sign))
-            .filter(earlier -> earlier.kind() == Sign.Kind.STOP)
-            .filter(earlier -> earlier.place() == sign.place())
-            .filter(earlier -> !earlier.isOpen(sign.setup()))
-            .map(earlier -> earlier.setup().setting())
-            .distinct()
-            .count()
-        >= HURT_FOR_GOOD;
+        .takeWhile(earlier -> !earlier.equals(sign))
+        .filter(earlier -> earlier.kind() == Sign.Kind.STOP)
+        .filter(earlier -> earlier.place() == sign.place())
+        .filter(earlier -> !earlier.isOpen(sign.setup()))
+        .map(earlier -> earlier.setup().setting())
+        .distinct()
+        .count();
   }
 
   /** The open signs of a mixture that is too rich, the latest of each opening, idle first. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What idles have shown that no jet is the first cause of: which faults to look for, and how much
@@ -43,28 +44,24 @@ final class IdleSigns {
 
   /** A sign that nobody has looked into since. */
   Optional<Observation> toLookInto() {
-    return session.steps().stream()
-        .flatMap(step -> step.observations().stream())
-        .filter(seen -> !isLookedInto(answer(seen)))
-        .findFirst();
+    return seen().filter(seen -> !isLookedInto(answer(seen))).findFirst();
   }
 
   /** What is no matter of the mixture, was looked into, and shows again. */
   Optional<Observation> stillThere() {
-    return session.steps().stream()
-        .flatMap(step -> step.observations().stream())
+    return seen()
         .filter(seen -> answer(seen).isPresent())
         .reduce((earlier, later) -> later)
         .filter(seen -> answer(seen).filter(this::isStillThere).isPresent());
   }
 
   private boolean isStillThere(IdleAnswer answer) {
-    long times =
-        session.steps().stream()
-            .flatMap(step -> step.observations().stream())
-            .filter(seen -> answer(seen).equals(Optional.of(answer)))
-            .count();
+    long times = seen().filter(seen -> answer(seen).equals(Optional.of(answer))).count();
     return !answer.isOfMixture() && times > 1 && isLookedInto(Optional.of(answer));
+  }
+
+  private Stream<Observation> seen() {
+    return session.steps().stream().flatMap(step -> step.observations().stream());
   }
 
   /** The faults that show so, the likeliest first; none for what is no sign of any. */

@@ -15,7 +15,8 @@ import java.util.Optional;
 public sealed interface NextStep {
 
   /**
-   * Checks to do before the first test, and to tick off with {@link TuningSession#checking}.
+   * Checks to do before the first test, or as soon as they are missed, and to tick off with {@link
+   * TuningSession#checking}.
    *
    * @param checks those not yet done
    */

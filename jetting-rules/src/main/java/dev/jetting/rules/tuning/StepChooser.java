@@ -116,7 +116,7 @@ final class StepChooser {
           findings.isHurtAgain(sign)
               ? NextStep.LookForFault.Why.CAME_BACK
               : NextStep.LookForFault.Why.MISFIT;
-      return new NextStep.LookForFault(sign.observation(), why, behind);
+      return look(sign.observation(), why, behind);
     }
     return findings.isHurtForGood(sign)
         ? new NextStep.FaultLeft(sign.observation(), behind)
@@ -153,8 +153,13 @@ final class StepChooser {
   }
 
   private Set<Check> checked() {
-    Set<Check> done = EnumSet.noneOf(Check.class);
+    Set<Check> done = checkedSinceTheFirstTest();
     done.addAll(session.checks());
+    return done;
+  }
+
+  private Set<Check> checkedSinceTheFirstTest() {
+    Set<Check> done = EnumSet.noneOf(Check.class);
     session.steps().forEach(step -> done.addAll(step.checks()));
     return done;
   }
@@ -204,8 +209,7 @@ final class StepChooser {
       return Optional.empty();
     }
     List<Fault> likely = hypotheses.get().likely(WORTH_NAMING);
-    Set<Check> looked = EnumSet.noneOf(Check.class);
-    session.steps().forEach(step -> looked.addAll(step.checks()));
+    Set<Check> looked = checkedSinceTheFirstTest();
     return likely.stream().allMatch(fault -> looked.contains(fault.settledBy()))
         ? Optional.empty()
         : Optional.of(look(lastObservation(), NextStep.LookForFault.Why.TOGETHER, likely));
@@ -247,26 +251,30 @@ final class StepChooser {
 
   /** Before anything is ridden: what the rulebook refuses, and no reading answers. */
   private Optional<NextStep> refused() {
+    List<RankedFinding> dangers = dangers(now);
+    if (dangers.isEmpty()) {
+      return Optional.empty();
+    }
     Set<String> unread =
         dangers(now, findings.known()).stream()
             .map(RankedFinding::ruleId)
             .collect(Collectors.toSet());
-    return unread.isEmpty() || dangers(now).stream().noneMatch(d -> unread.contains(d.ruleId()))
+    return dangers.stream().noneMatch(danger -> unread.contains(danger.ruleId()))
         ? Optional.empty()
-        : inDanger();
+        : Optional.of(settling(dangers));
   }
 
   /** A part at hand that settles the dangers that the rulebook finds, or else the end. */
   private Optional<NextStep> inDanger() {
     List<RankedFinding> dangers = dangers(now);
-    if (dangers.isEmpty()) {
-      return Optional.empty();
-    }
-    Optional<NextStep> settling =
-        changes
-            .richer(to -> dangers(now.withSetup(now.setup().withSetting(to))).isEmpty())
-            .map(change -> new NextStep.Change(change, Optional.empty()));
-    return settling.or(() -> Optional.of(new NextStep.Refused(dangers)));
+    return dangers.isEmpty() ? Optional.empty() : Optional.of(settling(dangers));
+  }
+
+  private NextStep settling(List<RankedFinding> dangers) {
+    return changes
+        .richer(to -> dangers(now.withSetup(now.setup().withSetting(to))).isEmpty())
+        .<NextStep>map(change -> new NextStep.Change(change, Optional.empty()))
+        .orElseGet(() -> new NextStep.Refused(dangers));
   }
 
   private List<RankedFinding> dangers(SetupSheet sheet) {

@@ -42,7 +42,7 @@ class SessionTextTest {
     assertThat(text)
         .contains("Setting: main 126, pilot 55, ")
         .contains("Lean risk on the worst day: ", "10 % accepted.")
-        .contains("Before the first test, check and tick off\n- Air leak: ")
+        .contains("Before the next test, check and tick off\n- Air leak: ")
         .doesNotContain("What the readings say");
   }
 

@@ -77,6 +77,14 @@ class WorkshopStoriesTest {
     return lead(tuner, Sessions.begin(START), WorkshopStoriesTest::honest);
   }
 
+  /** Honest, except that each idle shows the same. */
+  private static Story idling(Evidence shown) {
+    return lead(
+        PLUG,
+        Sessions.begin(START),
+        (now, test) -> test.kind() == NextTest.Kind.IDLE ? shown : honest(now, test));
+  }
+
   private static Observation at(TuningSession session, double share, Evidence seen) {
     ThrottleOpening throttle = ThrottleOpening.ofShare(share);
     return new Observation(throttle, session.now().setup().engine().loadLine().at(throttle), seen);
@@ -211,12 +219,7 @@ class WorkshopStoriesTest {
   @ParameterizedTest
   @EnumSource(names = {"UNMOVED", "RACES", "RUNS_ON"})
   void idleThatNobodyCouldMend_endsTheSession(IdleAnswer answer) {
-    Story story =
-        lead(
-            PLUG,
-            Sessions.begin(START),
-            (now, test) ->
-                test.kind() == NextTest.Kind.IDLE ? new Evidence.Idle(answer) : honest(now, test));
+    Story story = idling(new Evidence.Idle(answer));
     assertThat(story.end()).isInstanceOf(NextStep.FaultLeft.class);
     assertThat(story.steps).hasSizeLessThan(8);
   }
@@ -240,14 +243,7 @@ class WorkshopStoriesTest {
   /** An idle that wants the screw leaner is too rich: it is turned, or said to be left so. */
   @Test
   void idleFasterWithTheScrewLeaner_isMadeLeaner_orLeftRich() {
-    Story story =
-        lead(
-            PLUG,
-            Sessions.begin(START),
-            (now, test) ->
-                test.kind() == NextTest.Kind.IDLE
-                    ? new Evidence.Idle(IdleAnswer.FASTER_LEANER)
-                    : honest(now, test));
+    Story story = idling(new Evidence.Idle(IdleAnswer.FASTER_LEANER));
     assertThat(story.end().isEnd()).isTrue();
     double leaner =
         Sessions.leaner(
@@ -262,12 +258,7 @@ class WorkshopStoriesTest {
   @ParameterizedTest
   @EnumSource(names = {"HANGS", "STUMBLES"})
   void screw_staysWithinItsRange(Symptom symptom) {
-    Story story =
-        lead(
-            PLUG,
-            Sessions.begin(START),
-            (now, test) ->
-                test.kind() == NextTest.Kind.IDLE ? new Evidence.Felt(symptom) : honest(now, test));
+    Story story = idling(new Evidence.Felt(symptom));
     assertThat(story.session.steps())
         .extracting(step -> step.setup().setting().screw().turns().turns())
         .allSatisfy(turns -> assertThat(turns).isBetween(0.75, 2.5));
