@@ -24,26 +24,19 @@ import org.jspecify.annotations.Nullable;
  */
 public final class CalibratedModel {
 
-  private static final Place AIR = Place.of(ErrorSource.AIR);
-
   private final MixtureModel model;
-  private final GaussianProcess<Place> process;
-  private final ToDoubleFunction<Place> shift;
-  private final GaussianProcess.Column toAir;
-  private final Normal air;
+  private final boolean read;
+  private final KnownErrors known;
   private final List<Node> nodes;
 
   private record Node(AirCase air, MixtureModel model) {}
 
-  CalibratedModel(
-      MixtureModel model, GaussianProcess<Place> process, ToDoubleFunction<Place> shift) {
-    this.shift = shift;
+  CalibratedModel(MixtureModel model, boolean read, KnownErrors known) {
     this.model = model;
-    this.process = process;
-    toAir = process.column(AIR);
-    air = process.at(AIR, toAir);
+    this.read = read;
+    this.known = known;
     nodes =
-        AirCase.of(air).stream()
+        known.cases().stream()
             .map(
                 one ->
                     new Node(one, one.z() == 0 ? model : model.differing(ErrorSource.AIR, one.z())))
@@ -58,6 +51,11 @@ public final class CalibratedModel {
   /** {@return the mixture model that this is about, as it is without readings} */
   public MixtureModel model() {
     return model;
+  }
+
+  /** {@return whether readings have taught anything about the engine} */
+  public boolean isRead() {
+    return read;
   }
 
   /**
@@ -110,10 +108,10 @@ public final class CalibratedModel {
    * @return the mixture; without readings it is the model's own, except for rounding
    */
   public Lambda expected(ThrottleOpening throttle) {
-    Node middle = nodes.get(nodes.size() / 2);
+    int middle = nodes.size() / 2;
     EngineSpeed speed = setup().engine().loadLine().at(throttle);
-    Normal lnLambda = given(middle.air, throttle, middle.model.fuelSensitivities(throttle, speed));
-    return Lambda.of(StrictMath.exp(lnLambda.mean()));
+    FuelSensitivities there = nodes.get(middle).model.fuelSensitivities(throttle, speed);
+    return Lambda.of(StrictMath.exp(known.at(throttle).get(middle).lnLambda(there).mean()));
   }
 
   private NormalCases lnLambda(
@@ -121,30 +119,17 @@ public final class CalibratedModel {
       EngineSpeed speed,
       @Nullable FuelSensitivities asModelled,
       ToDoubleFunction<FuelSensitivities> partsVariance) {
+    List<FuelErrors> errors = known.at(throttle);
     List<NormalCases.Case> cases = new ArrayList<>(nodes.size());
-    for (Node node : nodes) {
+    for (int i = 0; i < nodes.size(); i++) {
+      Node node = nodes.get(i);
       FuelSensitivities there =
           asModelled != null && node.air.z() == 0
               ? asModelled
               : node.model.fuelSensitivities(throttle, speed);
-      Normal lnLambda = given(node.air, throttle, there).plus(partsVariance.applyAsDouble(there));
+      Normal lnLambda = errors.get(i).lnLambda(there).plus(partsVariance.applyAsDouble(there));
       cases.add(new NormalCases.Case(node.air.probability(), lnLambda));
     }
     return new NormalCases(cases);
-  }
-
-  /** By the rules of conditioning: the rest of the errors, the air's being known. */
-  private Normal given(AirCase known, ThrottleOpening throttle, FuelSensitivities modelled) {
-    Place place = Place.inUse(modelled.with(0), throttle.share());
-    GaussianProcess.Column toPlace = process.column(place);
-    Normal rest = process.at(place, toPlace);
-    double shared = process.covariance(place, toPlace, AIR, toAir);
-    double mean = modelled.lnLambda() + rest.mean() + shift.applyAsDouble(place);
-    if (shared == 0 || air.deviation() == 0) {
-      return new Normal(mean, rest.deviation());
-    }
-    double byAir = shared / (air.deviation() * air.deviation());
-    double left = rest.deviation() * rest.deviation() - byAir * shared;
-    return new Normal(mean + byAir * (known.z() - air.mean()), Math.sqrt(Math.max(0, left)));
   }
 }

@@ -3,7 +3,6 @@ package dev.jetting.core.calibration;
 import com.google.common.base.Suppliers;
 import dev.jetting.core.mixture.ErrorSource;
 import dev.jetting.core.mixture.MixtureModel;
-import dev.jetting.core.mixture.Sensitivities;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
@@ -48,12 +47,14 @@ public final class Calibration {
   private final Optional<Disturbance> disturbance;
   private final List<Read> reads;
   private final Supplier<GaussianProcess<Place>> process;
+  private final Supplier<KnownErrors> known;
 
   private Calibration(Spreads spreads, Optional<Disturbance> disturbance, List<Read> reads) {
     this.spreads = spreads;
     this.disturbance = disturbance;
     this.reads = List.copyOf(reads);
     process = Suppliers.memoize(this::conditioned);
+    known = Suppliers.memoize(() -> new KnownErrors(process.get(), this::shift));
   }
 
   /** Worked out when it is first asked for: weighing hypotheses needs it of few. */
@@ -232,7 +233,7 @@ public final class Calibration {
    * @return ln λ of the engine with it
    */
   public CalibratedModel on(MixtureModel model) {
-    return new CalibratedModel(model, process.get(), this::shift);
+    return new CalibratedModel(model, !reads.isEmpty(), known.get());
   }
 
   /**
@@ -250,7 +251,7 @@ public final class Calibration {
 
   /** {@return the cases that differ in the engine's air, from little air to much} */
   public List<AirCase> airCases() {
-    return AirCase.of(difference(ErrorSource.AIR));
+    return known.get().cases();
   }
 
   /**
@@ -261,8 +262,7 @@ public final class Calibration {
    * @return the errors that act on the fuel there, and what is left
    */
   public FuelErrors fuelErrors(AirCase given, ThrottleOpening throttle) {
-    Place left = Place.inUse(new Sensitivities(0, 0, 0, 0), throttle.share());
-    return FuelErrors.of(process.get(), shift(left), given, throttle);
+    return known.get().at(throttle, given);
   }
 
   /**

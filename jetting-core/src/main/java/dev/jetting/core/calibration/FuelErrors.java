@@ -1,9 +1,6 @@
 package dev.jetting.core.calibration;
 
-import dev.jetting.core.mixture.ErrorSource;
-import dev.jetting.core.mixture.Sensitivities;
-import dev.jetting.units.ThrottleOpening;
-import java.util.List;
+import dev.jetting.core.mixture.FuelSensitivities;
 
 /**
  * What is known of an engine at one throttle opening, its air being given: the three errors that
@@ -17,38 +14,10 @@ public final class FuelErrors {
   private final double[] means;
   private final double[][] covariances;
 
-  private FuelErrors(double[] means, double[][] covariances) {
+  /** Of the errors of the pilot circuit, the ring and the main jet, and of what is left. */
+  FuelErrors(double[] means, double[][] covariances) {
     this.means = means;
     this.covariances = covariances;
-  }
-
-  static FuelErrors of(
-      GaussianProcess<Place> process, double shift, AirCase given, ThrottleOpening throttle) {
-    Place left = Place.inUse(new Sensitivities(0, 0, 0, 0), throttle.share());
-    List<Place> places =
-        List.of(
-            Place.of(ErrorSource.PILOT),
-            Place.of(ErrorSource.NEEDLE),
-            Place.of(ErrorSource.MAIN),
-            left);
-    Place airPlace = Place.of(ErrorSource.AIR);
-    Normal air = process.at(airPlace);
-    double airVariance = air.deviation() * air.deviation();
-    int n = places.size();
-    double[] means = new double[n];
-    double[][] covariances = new double[n][n];
-    for (int i = 0; i < n; i++) {
-      double byAir =
-          airVariance == 0 ? 0 : process.covariance(places.get(i), airPlace) / airVariance;
-      means[i] = process.at(places.get(i)).mean() + byAir * (given.z() - air.mean());
-      for (int j = 0; j < n; j++) {
-        covariances[i][j] =
-            process.covariance(places.get(i), places.get(j))
-                - byAir * process.covariance(places.get(j), airPlace);
-      }
-    }
-    means[OF_WHAT_IS_LEFT] += shift;
-    return new FuelErrors(means, covariances);
   }
 
   /**
@@ -72,13 +41,27 @@ public final class FuelErrors {
    * @return the variance in ln λ, zero or more
    */
   public double variance(double pilot, double needle, double main) {
-    double[] slopes = {pilot, needle, main, 1};
-    double variance = 0;
+    double[] slopes = {pilot, needle, main};
+    double variance = covariances[OF_WHAT_IS_LEFT][OF_WHAT_IS_LEFT];
     for (int i = 0; i < slopes.length; i++) {
-      for (int j = 0; j < slopes.length; j++) {
-        variance += slopes[i] * slopes[j] * covariances[i][j];
+      variance += covariances[i][i] * slopes[i] * slopes[i];
+    }
+    for (int i = 0; i < slopes.length; i++) {
+      double others = covariances[i][OF_WHAT_IS_LEFT];
+      for (int j = 0; j < i; j++) {
+        others += covariances[i][j] * slopes[j];
       }
+      variance += 2 * slopes[i] * others;
     }
     return Math.max(0, variance);
+  }
+
+  /** ln λ at this opening, in this case of the air. */
+  Normal lnLambda(FuelSensitivities modelled) {
+    double pilot = modelled.pilot();
+    double needle = modelled.needle();
+    double main = modelled.main();
+    return new Normal(
+        modelled.lnLambda() + mean(pilot, needle, main), Math.sqrt(variance(pilot, needle, main)));
   }
 }

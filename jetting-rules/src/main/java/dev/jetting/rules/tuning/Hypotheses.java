@@ -41,6 +41,9 @@ final class Hypotheses {
   /** Less than this share of what is accepted cannot change what is decided. */
   private static final double NEGLIGIBLE = 0.01;
 
+  /** The sum of all probabilities is off by less. */
+  private static final double ROUNDING = 1e-12;
+
   /** Of what is accepted, as much as a step towards lean spends without any fault. */
   private static final double HALF = ChangeChooser.SHARE_FOR_NEARER;
 
@@ -121,10 +124,54 @@ final class Hypotheses {
     return new RiskLeft(Probability.of(highest), sheet.riding().acceptedRisk());
   }
 
+  /**
+   * Whether that is accepted, for less work: an opening is settled as soon as the hypotheses that
+   * are left cannot change the answer.
+   */
+  boolean leaveAccepted(SetupSheet sheet) {
+    return sheet.days().stream()
+        .map(day -> MixtureModel.of(sheet.setup().withAir(day)))
+        .allMatch(model -> leaveAccepted(sheet, model));
+  }
+
+  private boolean leaveAccepted(SetupSheet sheet, MixtureModel model) {
+    List<Hypothesis> counting = counting(sheet);
+    double accepted = sheet.riding().acceptedRisk().value();
+    double left = counting.stream().mapToDouble(Hypothesis::probability).sum();
+    List<ThrottleOpening> open = AssessedSetting.openings();
+    double[] risks = new double[open.size()];
+    for (Hypothesis one : counting) {
+      CalibratedModel engine = one.calibration.on(model);
+      left -= one.probability;
+      List<ThrottleOpening> unsettled = new ArrayList<>();
+      for (int i = 0; i < open.size(); i++) {
+        double risk = risks[i] + one.probability * risk(engine, open.get(i), sheet);
+        if (risk > accepted) {
+          return false;
+        }
+        if (risk + left > accepted - ROUNDING) {
+          risks[unsettled.size()] = risk;
+          unsettled.add(open.get(i));
+        }
+      }
+      open = unsettled;
+      if (open.isEmpty()) {
+        return true;
+      }
+    }
+    return true;
+  }
+
+  /** Those that can change what is decided. */
+  private List<Hypothesis> counting(SetupSheet sheet) {
+    double negligible = NEGLIGIBLE * sheet.riding().acceptedRisk().value();
+    return all.stream().filter(one -> one.probability > negligible).toList();
+  }
+
   /** Whether what is left on the level road alone is accepted. */
   boolean acceptOnTheLevel(SetupSheet sheet) {
     Riding riding = sheet.riding();
-    return riskLeft(sheet.withRiding(riding.withSpeeds(RiddenSpeeds.levelRoad()))).isAccepted();
+    return leaveAccepted(sheet.withRiding(riding.withSpeeds(RiddenSpeeds.levelRoad())));
   }
 
   /**
@@ -132,8 +179,7 @@ final class Hypotheses {
    * at most; without working it out where all faults together are no likelier than the other half.
    */
   boolean accept(SetupSheet sheet) {
-    return anyFault() <= HALF * sheet.riding().acceptedRisk().value()
-        || riskLeft(sheet).isAccepted();
+    return anyFault() <= HALF * sheet.riding().acceptedRisk().value() || leaveAccepted(sheet);
   }
 
   /** The opening of the highest lean risk over all hypotheses. */
@@ -154,17 +200,15 @@ final class Hypotheses {
   }
 
   private double[] leanRisks(SetupSheet sheet, List<ThrottleOpening> openings) {
-    double negligible = NEGLIGIBLE * sheet.riding().acceptedRisk().value();
+    List<Hypothesis> counting = counting(sheet);
     double[] worst = new double[openings.size()];
     for (Air day : sheet.days()) {
       MixtureModel model = MixtureModel.of(sheet.setup().withAir(day));
       double[] risks = new double[openings.size()];
-      for (Hypothesis one : all) {
-        if (one.probability > negligible) {
-          CalibratedModel engine = one.calibration.on(model);
-          for (int i = 0; i < risks.length; i++) {
-            risks[i] += one.probability * risk(engine, openings.get(i), sheet);
-          }
+      for (Hypothesis one : counting) {
+        CalibratedModel engine = one.calibration.on(model);
+        for (int i = 0; i < risks.length; i++) {
+          risks[i] += one.probability * risk(engine, openings.get(i), sheet);
         }
       }
       for (int i = 0; i < risks.length; i++) {

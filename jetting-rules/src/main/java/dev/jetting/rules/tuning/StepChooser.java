@@ -226,7 +226,7 @@ final class StepChooser {
 
   /** A fault that was looked for and not found, and may be there: richer is safe either way. */
   private Optional<NextStep> suspected() {
-    return hypotheses.get().riskLeft(now).isAccepted()
+    return hypotheses.get().leaveAccepted(now)
         ? Optional.empty()
         : signed
             .richer(hypotheses.get())
@@ -357,9 +357,7 @@ final class StepChooser {
   private Optional<NextStep> towardsLean(NextChange change, Optional<Sign> because) {
     SetupSheet then = now.withSetup(now.setup().withSetting(change.setting()));
     boolean accepted =
-        because.isPresent()
-            ? hypotheses.get().riskLeft(then).isAccepted()
-            : hypotheses.get().accept(then);
+        because.isPresent() ? hypotheses.get().leaveAccepted(then) : hypotheses.get().accept(then);
     if (!accepted || !dangers(then).isEmpty()) {
       return Optional.empty();
     }

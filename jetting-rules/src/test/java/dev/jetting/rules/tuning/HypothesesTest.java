@@ -68,6 +68,30 @@ class HypothesesTest {
     assertThat(found.anyFault()).isLessThan(hypotheses(Map.of(), List.of()).anyFault() / 3);
   }
 
+  /** The short way to the answer is the long way's, on either side of the risk that is left. */
+  @Test
+  void leaveAccepted_isWhatTheRiskLeftSays() {
+    List<Map<Integer, Double>> read =
+        List.of(
+            Map.of(), Map.of(0, 0.33, 8, 0.0, 4, 0.0, 2, 0.0), Map.of(0, 0.1, 8, -0.1, 1, 0.05));
+    int accepted = 0;
+    int refused = 0;
+    for (Map<Integer, Double> readings : read) {
+      Hypotheses found = hypotheses(readings, List.of(EnumSet.allOf(Check.class)));
+      double left = found.riskLeft(START).risk().value();
+      for (double by : new double[] {0.1, 0.5, 0.9, 0.98, 1.03, 1.1, 2, 5}) {
+        SetupSheet sheet =
+            START.withRiding(
+                START.riding().withAcceptedRisk(Probability.of(Math.min(left * by, 0.4))));
+        boolean answer = found.leaveAccepted(sheet);
+        assertThat(answer).isEqualTo(found.riskLeft(sheet).isAccepted());
+        accepted += answer ? 1 : 0;
+        refused += answer ? 0 : 1;
+      }
+    }
+    assertThat(List.of(accepted, refused)).allMatch(count -> count > 5);
+  }
+
   /** Of an engine with a share of faults the risk is a mixture, so it is more than without them. */
   @Test
   void leanRisk_holdsWhatFaultsAdd() {
