@@ -7,10 +7,10 @@ import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.Overrun;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
+import dev.jetting.rules.risk.MixtureSeries;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
-import dev.jetting.rules.risk.ThrottleSeries;
 import dev.jetting.rules.risk.WorstSpot;
 import dev.jetting.rules.risk.WorstSpot.Day;
 import dev.jetting.rules.tuning.Meanings;
@@ -219,8 +219,8 @@ public record AssessedSetting(
   }
 
   /** {@return the mixture over the throttle in the air of the day as rows for a chart, with CSV} */
-  public ThrottleSeries series() {
-    return ThrottleSeries.of(profile, sheet.setup().engine().need());
+  public MixtureSeries series() {
+    return MixtureSeries.of(profile, sheet.setup().engine().need());
   }
 
   /** {@return the setup} */

@@ -11,8 +11,8 @@ import dev.jetting.core.air.Psychrometrics;
 import dev.jetting.core.elementary.CompressibleThroat;
 import dev.jetting.core.engine.LoadLine;
 import dev.jetting.rules.laws.LawKit;
+import dev.jetting.rules.risk.MixtureSeries;
 import dev.jetting.rules.risk.Riding;
-import dev.jetting.rules.risk.ThrottleSeries;
 import dev.jetting.units.Area;
 import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Diameter;
@@ -91,7 +91,7 @@ class PublicApiTest {
           "SheetImpact",
           "SizeSensitivities",
           "StartingSetting",
-          "ThrottleSeries.Row",
+          "MixtureSeries.Row",
           "UphillRisk",
           "Verdict",
           "WaivedDanger",
@@ -125,7 +125,7 @@ class PublicApiTest {
         refused, "CompressibleThroat.compressibleToIncompressible", "LoadLine", "Riding.withDays");
     allow(refused, "Psychrometrics.humidityFromDewPoint", "Psychrometrics.humidityFromWetBulb");
     allow(refused, "Psychrometrics.humidityRatioFromWetBulb", "ThrottleBand");
-    allow(refused, "ThrottleBand.eighths", "ThrottleSeries.Interval", "Uncertain");
+    allow(refused, "ThrottleBand.eighths", "MixtureSeries.Interval", "Uncertain");
     String order = "the order is that of a formula, a table or time, everywhere";
     allow(order, "ElementalComposition", "ElementalComposition.ofMasses", "FuelErrors.mean");
     allow(order, "FuelErrors.variance", "JetSeries.regular", "JetSeries.stepsBetween", "Normal");
@@ -273,7 +273,7 @@ class PublicApiTest {
                 Temperature.ofCelsius(10), Temperature.ofCelsius(20), cold.pressure()),
         () -> new ThrottleBand(ThrottleOpening.FULL, ThrottleOpening.CLOSED),
         () -> ThrottleBand.eighths(5, 2),
-        () -> new ThrottleSeries.Interval(1.1, 0.9),
+        () -> new MixtureSeries.Interval(1.1, 0.9),
         () ->
             new Uncertain<>(
                 JetBore.ofMillimetres(1), JetBore.ofMillimetres(1.1), JetBore.ofMillimetres(0.9)));

@@ -124,11 +124,29 @@ public final class MixtureModel {
    */
   public List<MixtureResponse> responses(List<ThrottleOpening> throttles, CustomarySteps steps) {
     List<Move> moves = moves(steps);
-    return throttles.stream().map(throttle -> response(throttle, moves)).toList();
+    return throttles.stream()
+        .map(throttle -> response(throttle, setup.engine().loadLine().at(throttle), moves))
+        .toList();
   }
 
-  private MixtureResponse response(ThrottleOpening throttle, List<Move> moves) {
-    EngineSpeed speed = setup.engine().loadLine().at(throttle);
+  /**
+   * The mixture over engine speeds and throttle openings, with what it answers to.
+   *
+   * @param speeds the engine speeds, each more than zero
+   * @param throttles the openings, in any order
+   * @param steps the customary step of each part
+   * @return for the first speed the mixture and its answers for each opening, then for the next
+   * @throws IllegalArgumentException if a speed is zero
+   */
+  public List<MixtureResponse> responses(
+      List<EngineSpeed> speeds, List<ThrottleOpening> throttles, CustomarySteps steps) {
+    List<Move> moves = moves(steps);
+    return speeds.stream()
+        .flatMap(speed -> throttles.stream().map(throttle -> response(throttle, speed, moves)))
+        .toList();
+  }
+
+  private MixtureResponse response(ThrottleOpening throttle, EngineSpeed speed, List<Move> moves) {
     Flows flows = flows(throttle, speed);
     return new MixtureResponse(
         point(throttle, speed, flows), effects(flows, moves), fuelSensitivities(flows));

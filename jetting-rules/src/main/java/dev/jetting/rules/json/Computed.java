@@ -7,9 +7,8 @@ import dev.jetting.rules.Report;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.kit.CornerRisk;
 import dev.jetting.rules.kit.KitCoverage;
-import dev.jetting.rules.risk.RiskMap;
+import dev.jetting.rules.risk.MixtureSeries;
 import dev.jetting.rules.risk.RiskPoint;
-import dev.jetting.rules.risk.ThrottleSeries;
 import dev.jetting.rules.risk.UphillRisk;
 import dev.jetting.rules.risk.WorstSpot;
 import java.util.Set;
@@ -26,6 +25,7 @@ final class Computed {
           KitCoverage.class,
           KitCoverage.Extra.class,
           MixturePoint.class,
+          MixtureSeries.Row.class,
           Overrun.class,
           Remedy.Aim.class,
           Remedy.Effect.class,
@@ -33,10 +33,8 @@ final class Computed {
           RemedyForm.AimForm.class,
           Report.class,
           ReportForm.class,
-          RiskMap.class,
           RiskPoint.class,
           ThrottleBand.class,
-          ThrottleSeries.Row.class,
           UphillRisk.class,
           WorstSpot.class);
 

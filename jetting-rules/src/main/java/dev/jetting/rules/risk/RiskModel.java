@@ -141,11 +141,30 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
       RiddenSpeeds speeds) {
     Margins.inOrderOnTheOverrun(limits, model.setup().engine().need());
     CalibratedModel engine = calibration.on(model);
-    boolean read = !calibration.readings().isEmpty();
     return new RiskProfile(
         model.responses(throttles, steps).stream()
-            .map(response -> point(response, model, engine, read, speeds))
+            .map(response -> point(response, engine, climb(model, response, speeds)))
             .toList());
+  }
+
+  /**
+   * The lean risk for each engine speed and throttle opening; none of them is taken for a climb.
+   */
+  List<RiskPoint> map(
+      CalibratedModel engine, List<EngineSpeed> speeds, List<ThrottleOpening> throttles) {
+    return engine.model().responses(speeds, throttles, steps).stream()
+        .map(response -> point(response, engine, response.point().speed()))
+        .toList();
+  }
+
+  private static EngineSpeed climb(
+      MixtureModel model, MixtureResponse response, RiddenSpeeds speeds) {
+    return climb(model, response.point().throttle(), speeds);
+  }
+
+  private static EngineSpeed climb(
+      MixtureModel model, ThrottleOpening throttle, RiddenSpeeds speeds) {
+    return speeds.uphill(model.setup().engine().loadLine(), throttle);
   }
 
   /**
@@ -191,7 +210,8 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
     Lambda limit = limits.lean(throttle, model.setup().engine().need());
     Probability onTheLevel = leanRisk(lnLambda, limit);
     Probability uphill =
-        uphill(model.at(throttle, level), model, lnLambda, limit, speeds).leanRisk();
+        uphill(model.at(throttle, level), model, lnLambda, limit, climb(model, throttle, speeds))
+            .leanRisk();
     return uphill.isMoreThan(onTheLevel) ? uphill : onTheLevel;
   }
 
@@ -203,12 +223,7 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
     return Probability.of(lnLambda.above(StrictMath.log(limit.value())));
   }
 
-  private RiskPoint point(
-      MixtureResponse response,
-      MixtureModel model,
-      CalibratedModel engine,
-      boolean read,
-      RiddenSpeeds speeds) {
+  private RiskPoint point(MixtureResponse response, CalibratedModel engine, EngineSpeed climb) {
     MixturePoint mixture = response.point();
     NormalCases lnLambda = engine.lnLambda(response, this::partsVariance);
     ThrottleOpening throttle = mixture.throttle();
@@ -218,12 +233,12 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
     Margins.inOrder(richLimit, leanLimit, throttle);
     return new RiskPoint(
         mixture,
-        read ? Lambda.of(StrictMath.exp(lnLambda.middle().mean())) : mixture.lambda(),
+        engine.isRead() ? Lambda.of(StrictMath.exp(lnLambda.middle().mean())) : mixture.lambda(),
         lnLambda.deviation(),
         leanLimit,
         richLimit,
         leanRisk(lnLambda, leanLimit),
-        uphill(mixture, model, lnLambda, leanLimit, speeds),
+        uphill(mixture, engine.model(), lnLambda, leanLimit, climb),
         response.effects());
   }
 
@@ -232,8 +247,7 @@ public record RiskModel(MixtureLimits limits, ModelUncertainty uncertainty, Cust
       MixtureModel model,
       NormalCases lnLambda,
       Lambda leanLimit,
-      RiddenSpeeds speeds) {
-    EngineSpeed speed = speeds.uphill(model.setup().engine().loadLine(), level.throttle());
+      EngineSpeed speed) {
     Lambda modelled =
         speed.equals(level.speed()) ? level.lambda() : model.at(level.throttle(), speed).lambda();
     double change = StrictMath.log(modelled.value() / level.lambda().value());

@@ -20,7 +20,7 @@ import dev.jetting.rules.kit.KitDepth;
 import dev.jetting.rules.kit.KitValidation;
 import dev.jetting.rules.kit.KitValidator;
 import dev.jetting.rules.render.ReportText;
-import dev.jetting.rules.risk.ThrottleSeries;
+import dev.jetting.rules.risk.MixtureSeries;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.text.Wording;
 import dev.jetting.rules.tuning.Instrument;
@@ -140,7 +140,7 @@ final class Tasks {
   // step
   static String chart(SetupSheet sheet) {
     AssessedSetting setting = AssessedSetting.of(sheet);
-    for (ThrottleSeries.Row row : setting.series().rows()) {
+    for (MixtureSeries.Row row : setting.series().rows()) {
       double inTheMiddle = row.shares().getOrDefault(Circuit.NEEDLE, 0.0);
       if (inTheMiddle > 0.5 && row.leanRisk().value() > 0.1) {
         return "Lean on the needle at " + row.throttle() + "\n" + setting.series().csv();

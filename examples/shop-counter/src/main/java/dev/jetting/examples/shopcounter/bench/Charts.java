@@ -3,9 +3,9 @@ package dev.jetting.examples.shopcounter.bench;
 import dev.jetting.core.mixture.Circuit;
 import dev.jetting.examples.shopcounter.words.Words;
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.risk.MixtureSeries;
+import dev.jetting.rules.risk.MixtureSeries.Row;
 import dev.jetting.rules.risk.RiskProfile;
-import dev.jetting.rules.risk.ThrottleSeries;
-import dev.jetting.rules.risk.ThrottleSeries.Row;
 import dev.jetting.rules.risk.UphillRisk;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
@@ -104,7 +104,7 @@ public record Charts(
   }
 
   private static List<Row> rows(AssessedSetting setting, RiskProfile profile) {
-    return ThrottleSeries.of(profile, setting.setup().engine().need()).rows();
+    return MixtureSeries.of(profile, setting.setup().engine().need()).rows();
   }
 
   private static Day day(

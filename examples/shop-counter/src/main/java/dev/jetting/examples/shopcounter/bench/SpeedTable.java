@@ -3,11 +3,10 @@ package dev.jetting.examples.shopcounter.bench;
 import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.engine.LoadLine;
-import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.examples.shopcounter.words.Words;
-import dev.jetting.rules.risk.RiskMap;
+import dev.jetting.rules.risk.MixtureSeries;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
@@ -51,13 +50,8 @@ public record SpeedTable(List<String> columns, List<Row> rows) {
    */
   public record Cell(String text, int level, boolean ridden, String about) {}
 
-  /** What the numbers of the map are computed with. */
-  private record Source(
-      RiskModel riskModel,
-      MixtureNeed need,
-      CalibratedModel engine,
-      Probability accepted,
-      Words words) {}
+  /** For whom the numbers of the map are printed. */
+  private record Reader(Probability accepted, Words words) {}
 
   static SpeedTable of(
       Setup setup,
@@ -67,13 +61,12 @@ public record SpeedTable(List<String> columns, List<Row> rows) {
       Words words) {
     LoadLine line = setup.engine().loadLine();
     List<EngineSpeed> speeds = speeds(line);
-    MixtureModel model = MixtureModel.of(setup);
-    RiskMap map = RiskMap.of(riskModel, model, calibration, speeds, OPENINGS);
-    Source source =
-        new Source(riskModel, setup.engine().need(), calibration.on(model), accepted, words);
+    CalibratedModel engine = calibration.on(MixtureModel.of(setup));
+    Reader reader = new Reader(accepted, words);
+    List<MixtureSeries.Row> map = MixtureSeries.map(riskModel, engine, speeds, OPENINGS).rows();
     List<Row> rows = new ArrayList<>();
-    for (int i = 0; i < speeds.size(); i++) {
-      rows.add(row(line, speeds, i, map.rows().get(i), source));
+    for (int i = 0; i < map.size(); i += OPENINGS.size()) {
+      rows.add(row(line, speeds, map.subList(i, i + OPENINGS.size()), reader));
     }
     return new SpeedTable(
         OPENINGS.stream().map(opening -> words.say(Argument.opening(opening))).toList(), rows);
@@ -89,50 +82,42 @@ public record SpeedTable(List<String> columns, List<Row> rows) {
   }
 
   private static Row row(
-      LoadLine line, List<EngineSpeed> speeds, int i, List<Probability> risks, Source source) {
+      LoadLine line, List<EngineSpeed> speeds, List<MixtureSeries.Row> points, Reader reader) {
+    EngineSpeed speed = points.get(0).speed();
     List<Cell> cells = new ArrayList<>();
-    for (int j = 0; j < risks.size(); j++) {
-      ThrottleOpening throttle = OPENINGS.get(j);
-      boolean ridden = nearest(speeds, line.at(throttle)) == i;
-      Probability risk = risks.get(j);
+    for (MixtureSeries.Row point : points) {
+      boolean ridden = nearest(speeds, line.at(point.throttle())).equals(speed);
       cells.add(
           new Cell(
-              source.words().say(Argument.risk(risk, source.accepted())),
-              level(risk, source.accepted()),
+              reader.words.say(Argument.risk(point.leanRisk(), reader.accepted)),
+              level(point.leanRisk(), reader.accepted),
               ridden,
-              about(source, throttle, speeds.get(i), risk, ridden)));
+              about(point, ridden, reader)));
     }
-    return new Row(Math.round(speeds.get(i).rpm()) + "", cells);
+    return new Row(Math.round(speed.rpm()) + "", cells);
   }
 
-  private static String about(
-      Source source,
-      ThrottleOpening throttle,
-      EngineSpeed speed,
-      Probability risk,
-      boolean ridden) {
-    double lambda = Math.exp(source.engine().lnLambda(throttle, speed).middle().mean());
+  private static String about(MixtureSeries.Row point, boolean ridden, Reader reader) {
     Message cell =
         Words.message(
             "bench.map.cell",
             "throttle",
-            Argument.throttle(throttle),
+            Argument.throttle(point.throttle()),
             "speed",
-            Argument.speed(speed),
+            Argument.speed(point.speed()),
             "lambda",
-            Argument.lambda(Lambda.of(lambda)),
+            Argument.lambda(point.lambda()),
             "limit",
-            Argument.lambdaNumber(source.riskModel().limits().lean(throttle, source.need())),
+            Argument.lambdaNumber(Lambda.of(point.limits().lean())),
             "risk",
-            Argument.risk(risk, source.accepted()));
-    return source.words().say(ridden ? Words.message("bench.map.ridden", "cell", cell) : cell);
+            Argument.risk(point.leanRisk(), reader.accepted));
+    return reader.words.say(ridden ? Words.message("bench.map.ridden", "cell", cell) : cell);
   }
 
-  private static int nearest(List<EngineSpeed> speeds, EngineSpeed speed) {
-    return IntStream.range(0, speeds.size())
-        .boxed()
-        .min(Comparator.comparingDouble(k -> Math.abs(speeds.get(k).rpm() - speed.rpm())))
-        .orElse(0);
+  private static EngineSpeed nearest(List<EngineSpeed> speeds, EngineSpeed speed) {
+    return speeds.stream()
+        .min(Comparator.comparingDouble(other -> Math.abs(other.rpm() - speed.rpm())))
+        .orElseThrow();
   }
 
   private static int level(Probability risk, Probability accepted) {

@@ -21,7 +21,7 @@ import dev.jetting.rules.json.SessionJson;
 import dev.jetting.rules.json.SheetJson;
 import dev.jetting.rules.kit.KitDepth;
 import dev.jetting.rules.kit.KitValidator;
-import dev.jetting.rules.risk.ThrottleSeries;
+import dev.jetting.rules.risk.MixtureSeries;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
@@ -103,7 +103,7 @@ final class Api {
           case "hottest" -> assessed.hottest();
           default -> assessed.profile();
         };
-    ThrottleSeries series = ThrottleSeries.of(profile, sheet.setup().engine().need());
+    MixtureSeries series = MixtureSeries.of(profile, sheet.setup().engine().need());
     if (oneOf(request, "format", "json", "csv").equals("csv")) {
       request.contentType("text/csv; charset=utf-8").result(series.csv());
     } else {
@@ -111,7 +111,7 @@ final class Api {
     }
   }
 
-  private static Map<String, Object> row(ThrottleSeries.Row row) {
+  private static Map<String, Object> row(MixtureSeries.Row row) {
     Map<String, Object> numbers = new LinkedHashMap<>();
     numbers.put("throttlePercent", row.throttle().percent());
     numbers.put("speedRpm", row.speed().rpm());

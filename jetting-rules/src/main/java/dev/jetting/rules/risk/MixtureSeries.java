@@ -1,5 +1,6 @@
 package dev.jetting.rules.risk;
 
+import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.Circuit;
 import dev.jetting.core.mixture.PartEffect;
@@ -15,17 +16,19 @@ import java.util.Objects;
 import java.util.stream.Collectors;
 
 /**
- * The mixture over the throttle as rows of numbers, for a chart or a spreadsheet.
+ * The mixture as rows of numbers, for a chart or a spreadsheet: over the throttle, or over engine
+ * speed and throttle.
  *
- * <p>One row for each opening of a {@link RiskProfile}: λ with its band, what the engine wants, the
- * limits, the lean risk, and how much of the say each circuit has. Example: {@code
- * ThrottleSeries.of(report.profile(), sheet.setup().engine().need()).csv()}.
+ * <p>Each row has λ with its band, what the engine wants, the limits, the lean risk, and how much
+ * of the say each circuit has. Example: {@code MixtureSeries.of(report.profile(),
+ * sheet.setup().engine().need()).csv()}.
  *
  * <p>Not for judging a setting: a rulebook does that.
  *
- * @param rows the rows by rising throttle; at least one
+ * @param rows the rows, at least one: by rising throttle those of a profile; those of a map speed
+ *     by speed, and for each speed opening by opening
  */
-public record ThrottleSeries(List<Row> rows) {
+public record MixtureSeries(List<Row> rows) {
 
   /** The first line of {@link #csv()}: the names of its columns. */
   public static final String CSV_HEADER =
@@ -37,7 +40,7 @@ public record ThrottleSeries(List<Row> rows) {
    * The numbers at one throttle opening.
    *
    * @param throttle throttle opening by lift
-   * @param speed engine speed on the load line
+   * @param speed engine speed; in the series of a profile that of the load line
    * @param lambda the mixture expected there
    * @param band the band that holds λ with 90 % probability
    * @param needed the mixture that the engine wants
@@ -60,7 +63,7 @@ public record ThrottleSeries(List<Row> rows) {
      * Copies the shares.
      *
      * @param throttle throttle opening by lift
-     * @param speed engine speed on the load line
+     * @param speed engine speed
      * @param lambda the mixture expected there
      * @param band the band that holds λ with 90 % probability
      * @param needed the mixture that the engine wants
@@ -124,13 +127,13 @@ public record ThrottleSeries(List<Row> rows) {
   /**
    * Copies the rows.
    *
-   * @param rows the rows by rising throttle; at least one
+   * @param rows the rows, at least one
    * @throws IllegalArgumentException if there is none
    */
-  public ThrottleSeries {
+  public MixtureSeries {
     rows = List.copyOf(rows);
     if (rows.isEmpty()) {
-      throw new IllegalArgumentException("throttle series without rows: allowed at least one");
+      throw new IllegalArgumentException("mixture series without rows: allowed at least one");
     }
   }
 
@@ -141,9 +144,33 @@ public record ThrottleSeries(List<Row> rows) {
    * @param need the mixture that the engine wants
    * @return one row for each point of the profile
    */
-  public static ThrottleSeries of(RiskProfile profile, MixtureNeed need) {
+  public static MixtureSeries of(RiskProfile profile, MixtureNeed need) {
     Objects.requireNonNull(need, "need");
-    return new ThrottleSeries(profile.points().stream().map(point -> row(point, need)).toList());
+    return new MixtureSeries(profile.points().stream().map(point -> row(point, need)).toList());
+  }
+
+  /**
+   * Creates the series of a map by engine speed and throttle opening.
+   *
+   * <p>An engine reaches only a part of it: at a small opening it does not rev high, at full
+   * throttle it hardly runs slow. The load line of the engine marks where it is ridden steadily.
+   *
+   * @param riskModel limits, spreads and steps
+   * @param engine the engine with its setup and what readings have taught about it
+   * @param speeds the engine speeds, each more than zero, at least one
+   * @param throttles the openings, at least one
+   * @return one row for each speed and opening: for the first speed all openings, then for the next
+   * @throws IllegalArgumentException if a speed is zero, there is no opening or speed, or the
+   *     limits contradict each other
+   */
+  public static MixtureSeries map(
+      RiskModel riskModel,
+      CalibratedModel engine,
+      List<EngineSpeed> speeds,
+      List<ThrottleOpening> throttles) {
+    MixtureNeed need = engine.setup().engine().need();
+    return new MixtureSeries(
+        riskModel.map(engine, speeds, throttles).stream().map(point -> row(point, need)).toList());
   }
 
   /**
