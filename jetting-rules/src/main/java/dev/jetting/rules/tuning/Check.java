@@ -27,6 +27,8 @@ public enum Check {
   INTAKE_AND_EXHAUST,
   /** The plug has the right heat range. */
   HEAT_RANGE,
+  /** The premix is the one that the sheet states. */
+  PREMIX,
   /** The engine is warm and the choke is off. */
   WARM_ENGINE;
 

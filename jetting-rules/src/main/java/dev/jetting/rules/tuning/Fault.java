@@ -36,6 +36,8 @@ public enum Fault {
   PLUG_TOO_HOT(Check.HEAT_RANGE, true, 3, 8),
   /** A plug too cold for the engine: dark at any mixture. */
   PLUG_TOO_COLD(Check.HEAT_RANGE, false, 0, 8),
+  /** More oil in the premix than the sheet says: dark at any mixture, and less fuel. */
+  TOO_MUCH_OIL(Check.PREMIX, false, 0, 8),
   /** A choke that is on or a cold engine: rich everywhere. */
   CHOKE_ON(Check.WARM_ENGINE, false, 0, 8),
   /** A high float level: rich everywhere. */
@@ -106,7 +108,7 @@ public enum Fault {
           Arrays.stream(SLACK)
               .mapToObj(slack -> sound.rereading(reading -> behindTheGrip(reading, slack)))
               .toList();
-      case IGNITION_TIMING, PLUG_TOO_HOT, PLUG_TOO_COLD, CHOKE_ON -> List.of();
+      case IGNITION_TIMING, PLUG_TOO_HOT, PLUG_TOO_COLD, TOO_MUCH_OIL, CHOKE_ON -> List.of();
     };
   }
 

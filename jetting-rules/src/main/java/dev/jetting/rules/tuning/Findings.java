@@ -40,7 +40,7 @@ final class Findings {
   /** Richer than when it was read by more than this in ln λ, an idle is unread (assumed). */
   private static final double STILL_IDLES = 0.08;
 
-  /** Leaner than when it was read by more than this in ln λ, an opening is unread (assumed). */
+  /** Leaner than when it was read by no more than this in ln λ, an opening is read (assumed). */
   static final double STILL_READ = 0.04;
 
   /** Air or fuel that changes ln λ by no more than this is the same (assumed). */
@@ -54,6 +54,7 @@ final class Findings {
   private final Calibration all;
   private final List<ReadingGroup> odd;
   private final List<ReadingGroup> againstProof;
+  private final Trail trail;
   private final List<Sign> signs;
   private final Calibration calibration;
 
@@ -62,7 +63,8 @@ final class Findings {
     this.session = session;
     proof = AssessedSetting.known(session.now(), tuner.riskModel(), tuner.meanings());
     groups = groups(tuner, session);
-    signs = signs(tuner, session);
+    trail = new Trail(tuner, session);
+    signs = trail.signs();
     List<ReadingGroup> settled = groups.stream().filter(ReadingGroup::isSettled).toList();
     all = proof.with(settled.stream().map(ReadingGroup::standing).toList());
     List<Reading> disagreeing = all.disagreeing(DISAGREES);
@@ -115,13 +117,9 @@ final class Findings {
         .reading(setup, observation.throttle(), observation.speed(), tuner.meanings());
   }
 
-  private static List<Sign> signs(Tuner tuner, TuningSession session) {
-    SignReader reader = new SignReader(tuner);
-    List<Sign> signs = new ArrayList<>();
-    for (TuningStep step : session.steps()) {
-      step.observations().forEach(o -> reader.sign(step.setup(), o).ifPresent(signs::add));
-    }
-    return signs;
+  /** What was observed, in order. */
+  Trail trail() {
+    return trail;
   }
 
   /** What the readings that count teach about the engine. */
@@ -217,14 +215,14 @@ final class Findings {
 
   /** Whether the opening was read, not lean, on a setup that is no richer there. */
   private boolean wasFine(Sign sign) {
-    return seen()
-        .takeWhile(seen -> !seen.observation.equals(sign.observation()))
-        .filter(seen -> SignReader.isConclusive(seen.observation))
-        .filter(seen -> sign.isAt(Held.nearest(seen.observation.throttle())))
-        .filter(seen -> !(seen.observation.evidence() instanceof Evidence.Overrun))
+    return trail
+        .all()
+        .takeWhile(seen -> !seen.observation().equals(sign.observation()))
+        .filter(seen -> SignReader.isConclusive(seen.observation()))
+        .filter(seen -> sign.isAt(Held.nearest(seen.observation().throttle())))
+        .filter(seen -> !seen.isOverrun() && seen.sign().isEmpty())
         .filter(this::isTrusted)
-        .filter(seen -> new SignReader(tuner).sign(seen.setup, seen.observation).isEmpty())
-        .anyMatch(seen -> sign.lnLambda(seen.setup) >= sign.lnLambda(sign.setup()) - SAME_AIR);
+        .anyMatch(seen -> sign.lnLambda(seen.setup()) >= sign.lnLambda(sign.setup()) - SAME_AIR);
   }
 
   /** The faults that may be behind a sign of harm: lean ones, whatever was expected there. */
@@ -301,10 +299,28 @@ final class Findings {
     return open;
   }
 
-  /** Whether a setting answers every sign that asked for a richer mixture. */
+  /**
+   * Whether a setting answers every sign that asked for a richer mixture, and takes back nothing of
+   * what the answer gave; where the opening was too rich since, what was asked is enough.
+   */
   boolean keepsWhatWasAsked(Setting setting) {
     Setup to = session.last().setup().withSetting(setting);
-    return signs.stream().filter(Sign::isLean).noneMatch(sign -> sign.isOpen(to));
+    return signs.stream()
+        .filter(Sign::isLean)
+        .noneMatch(sign -> sign.isOpen(to) || takesBack(sign, to));
+  }
+
+  private boolean takesBack(Sign sign, Setup to) {
+    if (trail.isRichSince(sign)) {
+      return false;
+    }
+    return session.steps().stream()
+        .map(TuningStep::setup)
+        .dropWhile(setup -> !setup.equals(sign.setup()))
+        .filter(setup -> !sign.isOpen(setup))
+        .findFirst()
+        .filter(given -> sign.lnLambda(to) - sign.lnLambda(given) > SAME_AIR)
+        .isPresent();
   }
 
   /**
@@ -341,7 +357,7 @@ final class Findings {
   boolean isReadOnThisSetting(ThrottleOpening held) {
     Setup now = session.last().setup();
     return latest(held)
-        .filter(read -> read.setup.setting().equals(now.setting()) && isAsRich(read.setup, now))
+        .filter(read -> read.setup().setting().equals(now.setting()) && isAsRich(read.setup(), now))
         .isPresent();
   }
 
@@ -355,50 +371,65 @@ final class Findings {
     return signs.stream().anyMatch(sign -> sign.isLean() && sign.isAt(held));
   }
 
-  private boolean stillHolds(Seen seen) {
+  private boolean stillHolds(Sighting seen) {
     double leaned = leanedSince(seen);
-    boolean idle = seen.observation.throttle().equals(ThrottleOpening.CLOSED);
-    boolean overrun = seen.observation.evidence() instanceof Evidence.Overrun;
-    boolean lean =
-        signs.stream()
-            .anyMatch(
-                sign ->
-                    sign.isLean()
-                        && sign.observation().equals(seen.observation)
-                        && sign.setup().equals(seen.setup));
-    return !lean && leaned <= STILL_READ && (!idle || overrun || leaned >= -STILL_IDLES);
+    boolean idle = seen.observation().throttle().equals(ThrottleOpening.CLOSED);
+    return !signs.contains(seen.sign().filter(Sign::isLean).orElse(null))
+        && !isEndMadeLeaner(seen)
+        && leaned <= stillRead(seen)
+        && (!idle || seen.isOverrun() || leaned >= -STILL_IDLES);
   }
 
-  private double leanedSince(Seen seen) {
-    Sign there = new Sign(seen.setup, seen.observation, Sign.Kind.LEAN);
-    return there.lnLambda(session.last().setup()) - there.lnLambda(seen.setup);
+  /** The ends come first, a size at a time: each is read again as soon as it is leaner. */
+  private boolean isEndMadeLeaner(Sighting seen) {
+    boolean end =
+        seen.observation().throttle().equals(ThrottleOpening.CLOSED)
+            || seen.observation().throttle().equals(ThrottleOpening.FULL);
+    return end
+        && !seen.isOverrun()
+        && seen.is(Sign.Kind.RICH)
+        && seen.sign().filter(sign -> sign.isOpen(session.last().setup())).isEmpty();
   }
 
-  private record Seen(Setup setup, Observation observation) {}
+  /**
+   * How much leaner in ln λ than when it was read an opening may be and still count as read: half
+   * of what it was richer than needed then, by all that was read, or a little.
+   */
+  double stillRead(ThrottleOpening held) {
+    return latest(held).map(this::stillRead).orElse(STILL_READ);
+  }
 
-  private Optional<Seen> latest(ThrottleOpening held) {
-    return seen()
-        .filter(seen -> SignReader.isConclusive(seen.observation))
-        .filter(seen -> Held.nearest(seen.observation.throttle()).equals(held))
+  private double stillRead(Sighting seen) {
+    if (seen.isOverrun()) {
+      return STILL_READ;
+    }
+    ThrottleOpening at = seen.observation().throttle();
+    double needed = seen.setup().engine().need().at(at).value();
+    double then = calibration.on(MixtureModel.of(seen.setup())).expected(at).value();
+    return Math.max(STILL_READ, StrictMath.log(needed / then) / 2);
+  }
+
+  private double leanedSince(Sighting seen) {
+    return seen.lnLambda(session.last().setup()) - seen.lnLambda(seen.setup());
+  }
+
+  private Optional<Sighting> latest(ThrottleOpening held) {
+    return trail
+        .all()
+        .filter(seen -> SignReader.isConclusive(seen.observation()))
+        .filter(seen -> Held.nearest(seen.observation().throttle()).equals(held))
         .filter(this::isTrusted)
         .reduce((earlier, later) -> later);
   }
 
-  private Optional<Seen> latestOverrun() {
-    return seen()
-        .filter(seen -> seen.observation.evidence() instanceof Evidence.Overrun)
-        .reduce((earlier, later) -> later);
+  private Optional<Sighting> latestOverrun() {
+    return trail.all().filter(Sighting::isOverrun).reduce((earlier, later) -> later);
   }
 
-  private Stream<Seen> seen() {
-    return session.steps().stream()
-        .flatMap(step -> step.observations().stream().map(o -> new Seen(step.setup(), o)));
-  }
-
-  private boolean isTrusted(Seen seen) {
+  private boolean isTrusted(Sighting seen) {
     return groups.stream()
-        .filter(group -> group.observations().contains(seen.observation))
-        .filter(group -> group.readings().get(0).setup().equals(seen.setup))
+        .filter(group -> group.observations().contains(seen.observation()))
+        .filter(group -> group.readings().get(0).setup().equals(seen.setup()))
         .allMatch(this::counts);
   }
 }

@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.SetupSheet;
@@ -16,13 +17,15 @@ final class LeanStep {
   /** More than this in ln λ at any opening is no single step towards lean (assumed). */
   static final double MOST_LEANING = 0.12;
 
+  private final Setup setup;
   private final Setting now;
   private final PartsAtHand parts;
   private final SettingScorer scorer;
   private final Findings findings;
 
   LeanStep(SetupSheet sheet, SettingScorer scorer, Findings findings) {
-    now = sheet.setup().setting();
+    setup = sheet.setup();
+    now = setup.setting();
     parts = sheet.parts();
     this.scorer = scorer;
     this.findings = findings;
@@ -33,7 +36,17 @@ final class LeanStep {
         && isOneSize(now.pilotJet(), to.pilotJet(), parts.pilotJets())
         && isOneSize(to)
         && findings.keepsWhatWasAsked(to)
+        && isWorthWhile(to)
         && (!findings.wasLeft(to) || scorer.leansAtMost(SignedChange.NO_LEANER, to));
+  }
+
+  /** Where leaner parts made no difference, no further one is tried. */
+  private boolean isWorthWhile(Setting to) {
+    return findings.trail().richForGood().stream()
+        .allMatch(
+            seen ->
+                seen.lnLambda(setup.withSetting(to)) - seen.lnLambda(setup)
+                    <= SignedChange.NO_LEANER);
   }
 
   /** A bigger jet, or the next smaller one. */

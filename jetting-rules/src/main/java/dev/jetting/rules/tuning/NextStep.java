@@ -92,7 +92,15 @@ public sealed interface NextStep {
       /** The idle shows something that no jet is the first cause of. */
       IDLE,
       /** All that was read looks more like a fault than like a setting. */
-      TOGETHER
+      TOGETHER,
+      /**
+       * The engine was hurt, and that opening is richer now: before the next ride, find out why.
+       */
+      HARM,
+      /** Parts that act there were changed twice, and it is as it was. */
+      NO_DIFFERENCE,
+      /** Idle, half and full throttle are all rich, or all lean. */
+      WHOLE_RANGE
     }
 
     /**

@@ -30,9 +30,6 @@ public record Sign(Setup setup, Observation observation, Kind kind) {
   /** In ln λ: the least that a size of a jet, or a groove, does where it acts (assumed). */
   private static final double ONE_SIZE = 0.01;
 
-  /** In ln λ: less is no change (assumed). */
-  private static final double A_CHANGE = 0.005;
-
   /**
    * Checks for nulls.
    *
@@ -82,7 +79,7 @@ public record Sign(Setup setup, Observation observation, Kind kind) {
     return switch (kind) {
       case STOP -> leaner + TWO_SIZES;
       case LEAN -> leaner + ONE_SIZE;
-      case RICH -> A_CHANGE - leaner;
+      case RICH -> ONE_SIZE - leaner;
     };
   }
 

@@ -139,7 +139,13 @@ final class SignedChange {
    * allowed; empty if there is none.
    */
   Optional<Alternative> leaner(Sign sign, Predicate<Setting> allowed) {
+    boolean below = sign.observation().throttle().compareTo(TradeOrder.FROM_HERE_THE_MAIN) < 0;
     for (MeteringPart part : TradeOrder.at(sign)) {
+      if (part == MeteringPart.MAIN_JET
+          && below
+          && !findings.trail().isRich(ThrottleOpening.FULL)) {
+        continue; // it would lean full throttle, which is right
+      }
       Optional<Alternative> found =
           alternatives(part)
               .filter(to -> !sign.isOpen(with(to.setting())))

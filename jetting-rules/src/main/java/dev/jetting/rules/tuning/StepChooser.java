@@ -29,12 +29,16 @@ import java.util.stream.Stream;
  *   <li>After a sign that the engine is being hurt, nothing but what makes that opening richer.
  *       Where the engine was read there and was not lean, a fault is looked for first. Where harm
  *       comes back a third time, the session ends.
+ *   <li>Harm that is answered asks to look why, before the next ride.
  *   <li>The checks of the trade, once.
  *   <li>An idle that races, does not answer to the screw or wants more than it has, and an engine
  *       that runs on, ask to look for a fault. What is still there afterwards ends the session.
  *   <li>A reading that does not fit is taken again; one that still does not fit, or a fault that is
  *       more likely than none, asks to look for it. One that goes on contradicting itself ends the
  *       session.
+ *   <li>A sign against what was seen there before, or between openings that are too rich, is read
+ *       again, and looked into if it stays. So is one that two parts have not changed, and a whole
+ *       range on one side.
  *   <li>A lean sign makes its opening richer; a setting that is not accepted is made safer.
  *   <li>Before each ride: no danger that the rulebook finds and no reading answers. Before an end:
  *       none at all.
@@ -86,9 +90,13 @@ final class StepChooser {
   NextStep next() {
     return Stream.<Supplier<Optional<NextStep>>>of(
             this::stopped,
+            this::afterHarm,
             this::checks,
             this::idle,
             this::reading,
+            this::againstTheRest,
+            this::inVain,
+            this::wholeRange,
             this::fault,
             this::lean,
             this::unsafe,
@@ -96,6 +104,7 @@ final class StepChooser {
             this::richAtFull,
             this::test,
             this::rich,
+            this::overrun,
             this::nearer,
             this::unsettled,
             this::suspected,
@@ -121,6 +130,49 @@ final class StepChooser {
     return findings.isHurtForGood(sign)
         ? new NextStep.FaultLeft(sign.observation(), behind)
         : richer(sign, change -> new NextStep.MakeRicher(sign, change));
+  }
+
+  /** Harm is answered: before another ride somebody looks why. */
+  private Optional<NextStep> afterHarm() {
+    return look(findings.trail().harmNotLookedInto(), NextStep.LookForFault.Why.HARM);
+  }
+
+  /** A sign against what was seen before, or beside it, is read again before a part is touched. */
+  private Optional<NextStep> againstTheRest() {
+    return findings
+        .trail()
+        .toReadAgain()
+        .map(Sighting::observation)
+        .<NextStep>map(seen -> new NextStep.CheckReading(seen, tests.again(seen)))
+        .or(() -> look(findings.trail().toLookInto(), NextStep.LookForFault.Why.MISFIT));
+  }
+
+  /** A change that makes no difference means the wrong circuit, or a fault. */
+  private Optional<NextStep> inVain() {
+    return look(findings.trail().inVain(), NextStep.LookForFault.Why.NO_DIFFERENCE)
+        .or(
+            () ->
+                findings
+                    .trail()
+                    .leanForGood()
+                    .map(seen -> new NextStep.FaultLeft(seen.observation(), Trail.faults(seen))));
+  }
+
+  private Optional<NextStep> wholeRange() {
+    return findings
+        .trail()
+        .wholeRange()
+        .map(
+            seen ->
+                look(
+                    seen.observation(),
+                    NextStep.LookForFault.Why.WHOLE_RANGE,
+                    Trail.overall(seen)));
+  }
+
+  private static Optional<NextStep> look(
+      Optional<Sighting> sighting, NextStep.LookForFault.Why why) {
+    return sighting.map(seen -> look(seen.observation(), why, Trail.faults(seen)));
   }
 
   private Optional<NextStep> lean() {
@@ -303,11 +355,20 @@ final class StepChooser {
     return tests.due().map(test -> new NextStep.Ride(test, false));
   }
 
-  /** Full throttle before the openings below it, because the main jet has a say in all of them. */
+  /** The overrun comes after the idle is as lean as signs ask for. */
+  private Optional<NextStep> overrun() {
+    return tests.overrun().map(test -> new NextStep.Ride(test, false));
+  }
+
+  /**
+   * Full throttle before the openings below it, because the main jet has a say in all of them.
+   * Where the idle is too rich as well, half throttle shows first whether it is the whole range.
+   */
   private Optional<NextStep> richAtFull() {
-    boolean inTurn =
+    boolean read =
         findings.isAnswered(ThrottleOpening.CLOSED) && findings.isAnswered(ThrottleOpening.FULL);
-    return inTurn ? rich(sign -> sign.isAt(ThrottleOpening.FULL)) : Optional.empty();
+    boolean whole = findings.trail().areEndsRich() && !findings.isAnswered(Held.HALF);
+    return read && !whole ? rich(sign -> sign.isAt(ThrottleOpening.FULL)) : Optional.empty();
   }
 
   private Optional<NextStep> rich() {
@@ -325,16 +386,12 @@ final class StepChooser {
 
   private Optional<NextStep> leaner(Sign sign) {
     return signed
-        .leaner(sign, to -> !isMild(sign) || keepsRoom(to))
+        .leaner(sign, this::keepsRoom)
         .map(to -> changes.change(to, NextChange.Reason.SIGN))
         .flatMap(change -> towardsLean(change, Optional.of(sign)));
   }
 
-  /** A screw is turned by ear: it asks for no more than the model would. */
-  private static boolean isMild(Sign sign) {
-    return sign.observation().evidence().equals(new Evidence.Idle(IdleAnswer.FASTER_LEANER));
-  }
-
+  /** What looks rich may be taken for more than it is: it asks for no more than the model would. */
   private boolean keepsRoom(Setting to) {
     return changes.scorer().keepsInHand(to, ChangeChooser.SHARE_FOR_NEARER)
         && tests.keepsUnreadable(to);

@@ -52,8 +52,12 @@ final class TestPlan {
         .filter(held -> isNeeded(held) && !findings.isAnswered(held))
         .findFirst()
         .or(this::leanedMost)
-        .map(this::at)
-        .or(() -> findings.isOverrunAnswered() ? Optional.empty() : Optional.of(runDown()));
+        .map(this::at);
+  }
+
+  /** The run down, unless it was made with no more fuel than now. */
+  Optional<NextTest> overrun() {
+    return findings.isOverrunAnswered() ? Optional.empty() : Optional.of(runDown());
   }
 
   /** Full throttle, unless it was read on this very setting. */
@@ -80,7 +84,9 @@ final class TestPlan {
     Probability accepted = session.now().riding().acceptedRisk();
     boolean unread = !findings.isAnswered(mark) && !mark.equals(ThrottleOpening.CLOSED);
     return hypotheses.leanRisk(session.now(), mark).isMoreThan(accepted)
-        || (unread && swinging(session.now(), List.of(mark))[0] > accepted.value());
+        || (unread
+            && swinging(session.now(), List.of(mark))[0]
+                > ChangeChooser.SHARE_FOR_NEARER * accepted.value());
   }
 
   /**
@@ -100,11 +106,14 @@ final class TestPlan {
     if (leaner <= LEANED) {
       return false;
     }
+    if (findings.trail().isBetweenRich(mark) && findings.leanedSinceRead(mark).isEmpty()) {
+      return false;
+    }
     if (!findings.isAnswered(mark)) {
       return leaner > LEANED_THERE || findings.leanedSinceRead(mark).isPresent();
     }
     double leaned = findings.leanedSinceRead(mark).orElseThrow();
-    return leaned > LEANED_THERE && leaned + leaner > Findings.STILL_READ;
+    return leaned > LEANED_THERE && leaned + leaner > findings.stillRead(mark);
   }
 
   /** The test that takes a reading again. */
@@ -200,16 +209,17 @@ final class TestPlan {
   }
 
   /**
-   * Whether a step towards lean keeps the risk accepted between idle and an eighth, where nobody
-   * can hold the throttle to read, even if the mixture swings there; or takes it no higher.
+   * Whether a step towards lean keeps half of the accepted risk below a quarter, even if the
+   * mixture swings there; or takes it no higher. Nobody can hold the throttle between idle and an
+   * eighth to read, and what is felt up to 3/16 says little.
    */
   boolean keepsUnreadable(Setting to) {
     SetupSheet now = session.now();
-    double accepted = now.riding().acceptedRisk().value();
+    double accepted = ChangeChooser.SHARE_FOR_NEARER * now.riding().acceptedRisk().value();
     List<ThrottleOpening> between =
         AssessedSetting.openings().stream()
             .filter(throttle -> throttle.compareTo(ThrottleOpening.CLOSED) > 0)
-            .filter(throttle -> throttle.compareTo(Held.EIGHTH) < 0)
+            .filter(throttle -> throttle.compareTo(Held.SMALL) <= 0)
             .toList();
     double[] before = swinging(now, between);
     double[] after = swinging(now.withSetup(now.setup().withSetting(to)), between);

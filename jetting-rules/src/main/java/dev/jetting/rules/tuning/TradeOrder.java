@@ -11,6 +11,10 @@ import java.util.List;
 final class TradeOrder {
 
   private static final double WIDE = 7 / 8.0;
+
+  /** From here to full throttle the main jet is the first part to change. */
+  static final ThrottleOpening FROM_HERE_THE_MAIN = ThrottleOpening.ofShare(WIDE);
+
   private static final double MIDDLE = 3 / 8.0;
   private static final double SMALL = 3 / 16.0;
   private static final double SHUT = 1 / 16.0;
@@ -24,9 +28,20 @@ final class TradeOrder {
     if (sign.isOverrun()) {
       return sign.isLean() ? OVERRUN : List.of(MeteringPart.SCREW, MeteringPart.PILOT_JET);
     }
-    return isBeyondScrew(sign.observation().evidence())
-        ? List.of(MeteringPart.PILOT_JET, MeteringPart.CUTAWAY)
-        : at(sign.observation().throttle());
+    List<MeteringPart> parts =
+        isBeyondScrew(sign.observation().evidence())
+            ? List.of(MeteringPart.PILOT_JET, MeteringPart.CUTAWAY)
+            : at(sign.observation().throttle());
+    return isRichIdle(sign) ? without(MeteringPart.CUTAWAY, parts) : parts;
+  }
+
+  /** A slide with more cutaway leans an eighth more than it leans the idle. */
+  private static boolean isRichIdle(Sign sign) {
+    return !sign.isLean() && sign.observation().throttle().share() < SHUT;
+  }
+
+  private static List<MeteringPart> without(MeteringPart part, List<MeteringPart> parts) {
+    return parts.stream().filter(other -> other != part).toList();
   }
 
   /** The screw's range has shown that it does not reach. */

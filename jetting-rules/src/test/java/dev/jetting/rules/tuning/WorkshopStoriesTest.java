@@ -164,7 +164,10 @@ class WorkshopStoriesTest {
     NextStep.MakeRicher richer = (NextStep.MakeRicher) PLUG.next(white);
     Setup asked = white.now().setup().withSetting(richer.change().setting());
 
-    assertThat(Sessions.test(PLUG.next(white.changing(asked)))).isPresent();
+    assertThat(PLUG.next(white.changing(asked)))
+        .isInstanceOfSatisfying(
+            NextStep.LookForFault.class,
+            look -> assertThat(look.why()).isEqualTo(NextStep.LookForFault.Why.HARM));
     assertThat(PLUG.next(white.changing(asked.withAir(frost()))))
         .isInstanceOfSatisfying(
             NextStep.MakeRicher.class,
@@ -195,7 +198,9 @@ class WorkshopStoriesTest {
     NextStep.MakeRicher richer = (NextStep.MakeRicher) strict.next(session);
 
     TuningSession bigger =
-        session.changing(session.now().setup().withSetting(richer.change().setting()));
+        session
+            .changing(session.now().setup().withSetting(richer.change().setting()))
+            .checking(Set.of(Check.values()));
 
     assertThat(strict.next(bigger)).isInstanceOf(NextStep.Refused.class);
   }

@@ -1,0 +1,51 @@
+package dev.jetting.rules.tuning;
+
+import dev.jetting.core.mixture.Setup;
+import java.util.Optional;
+
+/**
+ * Something that was observed, and what it asks for.
+ *
+ * @param step the index of the step on which it was observed
+ * @param setup the setup of that step
+ * @param observation what was observed
+ * @param sign what it asks for; empty where it asks for nothing
+ */
+record Sighting(int step, Setup setup, Observation observation, Optional<Sign> sign) {
+
+  boolean isOverrun() {
+    return observation.evidence() instanceof Evidence.Overrun;
+  }
+
+  /** Its place in the order of the trade: idle and full throttle first, the overrun last. */
+  int place() {
+    return isOverrun()
+        ? Held.MARKS.size()
+        : Held.MARKS.indexOf(Held.nearest(observation.throttle()));
+  }
+
+  boolean is(Sign.Kind kind) {
+    return sign.filter(asks -> asks.kind() == kind).isPresent();
+  }
+
+  boolean isLean() {
+    return sign.filter(Sign::isLean).isPresent();
+  }
+
+  /** Whether it says enough of the mixture where it was made to be held against others. */
+  boolean isConclusive() {
+    return isOverrun() || SignReader.isConclusive(observation);
+  }
+
+  /** Whether another is the same test on the same setup. */
+  boolean isRepeatedBy(Sighting other) {
+    return other.setup.equals(setup)
+        && other.observation.throttle().equals(observation.throttle())
+        && other.observation.evidence().getClass().equals(observation.evidence().getClass());
+  }
+
+  /** ln λ of a setup by the model, where this was observed. */
+  double lnLambda(Setup to) {
+    return new Sign(setup, observation, Sign.Kind.LEAN).lnLambda(to);
+  }
+}
