@@ -27,7 +27,7 @@ public record Kit(
     List<Recommendation> recommendations) {
 
   private static final int MOST_PARTS = 500;
-  private static final int MOST_MACHINES = 100;
+  private static final int MOST_MACHINES = 50;
 
   /**
    * Copies the lists.

@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 public record Market(String id, Air air, List<Fuel> fuels, Riding riding) {
 
-  private static final int MOST_FUELS = 20;
+  private static final int MOST_FUELS = 10;
 
   /**
    * Copies the fuels.

@@ -40,6 +40,9 @@ final class Findings {
   /** Richer than when it was read by more than this in ln λ, an idle is unread (assumed). */
   private static final double STILL_IDLES = 0.08;
 
+  /** The same where it was felt to be right, which says less (assumed). */
+  private static final double STILL_FELT = 0.02;
+
   /** Leaner than when it was read by no more than this in ln λ, an opening is read (assumed). */
   static final double STILL_READ = 0.04;
 
@@ -392,8 +395,8 @@ final class Findings {
   }
 
   /**
-   * How much leaner in ln λ than when it was read an opening may be and still count as read: half
-   * of what it was richer than needed then, by all that was read, or a little.
+   * How much leaner in ln λ an opening may become and still count as read. That is a little, less
+   * where it was felt to be right, and half of what it was too rich by all that was read.
    */
   double stillRead(ThrottleOpening held) {
     return latest(held).map(this::stillRead).orElse(STILL_READ);
@@ -402,6 +405,9 @@ final class Findings {
   private double stillRead(Sighting seen) {
     if (seen.isOverrun()) {
       return STILL_READ;
+    }
+    if (seen.observation().evidence() instanceof Evidence.Felt && !seen.is(Sign.Kind.RICH)) {
+      return STILL_FELT;
     }
     ThrottleOpening at = seen.observation().throttle();
     double needed = seen.setup().engine().need().at(at).value();

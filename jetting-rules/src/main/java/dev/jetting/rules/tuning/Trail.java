@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  */
 final class Trail {
 
-  /** So many parts may act in vain before a fault is looked for (common practice, no source). */
+  /** How many parts may act in vain before a fault is looked for (common practice, no source). */
   private static final int LOOK_AFTER = 2;
 
   /** Moved by so much in ln λ in vain, an opening is not made right by another part (assumed). */
@@ -234,12 +234,16 @@ final class Trail {
     return Math.abs(seen.lnLambda(seen.setup()) - seen.lnLambda(first.setup()));
   }
 
-  /** A sign and those before it that it repeats although a part answered each, the latest first. */
+  /**
+   * A sign and those before it that it repeats although a part answered each, the latest first. A
+   * rich idle makes no chain: it begins far on the rich side, and harms nothing.
+   */
   private List<Sighting> chain(Sighting seen) {
     List<Sighting> chain = new ArrayList<>();
-    if (seen.sign().isEmpty()
-        || seen.is(Sign.Kind.STOP)
-        || seen.observation().evidence() instanceof Evidence.Idle) {
+    boolean richIdle =
+        seen.is(Sign.Kind.RICH) && seen.observation().throttle().equals(ThrottleOpening.CLOSED);
+    boolean answersTheScrew = seen.observation().evidence() instanceof Evidence.Idle;
+    if (seen.sign().isEmpty() || seen.is(Sign.Kind.STOP) || richIdle || answersTheScrew) {
       return chain;
     }
     chain.add(seen);

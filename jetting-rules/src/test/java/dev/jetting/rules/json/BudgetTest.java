@@ -18,6 +18,7 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.Waiver;
+import dev.jetting.rules.advice.Adviser;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.KitDepth;
@@ -255,7 +256,7 @@ class BudgetTest {
   @Test
   void largestKitAndCatalogue() {
     Kit few = Shop.kit();
-    Kit kit = few.withRecommendations(Collections.nCopies(100, few.recommendations().get(0)));
+    Kit kit = few.withRecommendations(Collections.nCopies(50, few.recommendations().get(0)));
     String json = KitJson.writeLine(kit);
     assertCosts("kit read", 0.5, () -> KitJson.read(json));
     Catalogue catalogue =
@@ -275,5 +276,28 @@ class BudgetTest {
     KitValidator validator = KitValidator.of(catalogue);
     assertCosts("kit, fit", 1, () -> validator.validate(kit, KitDepth.FIT));
     assertCosts("kit, setting", 4, () -> validator.validate(few, KitDepth.SETTING));
+    ObjectNode manyFuels = tree(CatalogueJson.write(Shop.CATALOGUE));
+    ArrayNode fuels = (ArrayNode) manyFuels.at("/markets/0/fuels");
+    while (fuels.size() < 10) {
+      fuels.add(fuels.get(0).deepCopy());
+    }
+    KitValidator inManyFuels = KitValidator.of(CatalogueJson.read(manyFuels.toString()));
+    assertSearches(
+        "reports of the largest kit, megabytes",
+        1400,
+        () -> inManyFuels.validate(kit, KitDepth.SETTING));
+  }
+
+  /** A plan tries settings until it has seen so many: the most that anybody waits for. */
+  @Test
+  void planForTheLargestSheet() {
+    AssessedSetting setting = AssessedSetting.of(SheetJson.read(largestSheet()));
+    Adviser adviser = Adviser.of(StandardRulebook.rulebook());
+    assertSearches("plan, megabytes", 2000, () -> adviser.advise(setting));
+  }
+
+  /** Arithmetic allocates a gigabyte a second; nothing of it is held. */
+  private static void assertSearches(String what, double most, Supplier<?> work) {
+    assertThat(Allocation.megabytes(work)).as(what).isBetween(10.0, most);
   }
 }
