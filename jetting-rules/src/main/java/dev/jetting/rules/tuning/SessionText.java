@@ -68,7 +68,7 @@ public final class SessionText {
       page.engine(session.now(), session.now().riskModel(tuner.riskModel()).untried(), calibration);
     }
     page.crisp(session);
-    page.next(tuner.next(session));
+    page.next(session, tuner.next(session));
     return page.text.toString();
   }
 
@@ -144,12 +144,12 @@ public final class SessionText {
     }
   }
 
-  private void next(NextStep step) {
+  private void next(TuningSession session, NextStep step) {
     if (step instanceof NextStep.TickOff first) {
       heading(Message.of("session.tick-off"));
       first.checks().forEach(check -> item(check.message()));
     } else if (step instanceof NextStep.Ride ride) {
-      ride(ride);
+      ride(session, ride);
     } else if (step instanceof NextStep.CheckReading again) {
       heading(observed("session.again", again.observation()));
       items("session.again.not-yet", "session.again.once-more");
@@ -177,7 +177,7 @@ public final class SessionText {
     return Message.of(key).with("observed", capital(observation.message()));
   }
 
-  private void ride(NextStep.Ride ride) {
+  private void ride(TuningSession session, NextStep.Ride ride) {
     Message opening =
         ride.test().kind() == NextTest.Kind.RUN_DOWN
             ? Message.of("session.overrun")
@@ -186,7 +186,19 @@ public final class SessionText {
     if (ride.confirming()) {
       items("session.test.confirming");
     }
+    if (isAskedAgain(session, ride.test())) {
+      items("session.test.no-proof");
+    }
     ride.test().steps().forEach(this::item);
+  }
+
+  /** Whether the last answer to this very test says too little of the mixture. */
+  private static boolean isAskedAgain(TuningSession session, NextTest test) {
+    List<Observation> seen = session.last().observations();
+    return !seen.isEmpty()
+        && seen.get(seen.size() - 1).throttle().equals(test.throttle())
+        && test.kind() != NextTest.Kind.RUN_DOWN
+        && !SignReader.isConclusive(seen.get(seen.size() - 1));
   }
 
   private void look(NextStep.LookForFault look) {

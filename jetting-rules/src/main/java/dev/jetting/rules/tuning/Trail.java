@@ -292,8 +292,8 @@ final class Trail {
   }
 
   /**
-   * The last of the sightings that show idle, half and full throttle on one side, where nobody has
-   * looked why since: all rich as they were read last, or each lean at some time.
+   * Idle, half and full throttle on one side, where nobody has looked why since: all rich as they
+   * were read last, or each lean at some time. It is the last of the first such sightings.
    */
   Optional<Sighting> wholeRange() {
     return Stream.of(wholeRange(false), wholeRange(true)).flatMap(Optional::stream).findFirst();

@@ -103,9 +103,13 @@ final class Words {
     if (evidence instanceof Evidence.Idle idle) {
       return of("seen.idle", idle.answer());
     }
-    return evidence instanceof Evidence.Overrun overrun
-        ? of("seen.run-down", overrun.runDown())
-        : at(observation.throttle(), seen(evidence));
+    if (evidence instanceof Evidence.Overrun overrun) {
+      return of("seen.run-down", overrun.runDown());
+    }
+    boolean saysIdle =
+        observation.throttle().equals(ThrottleOpening.CLOSED)
+            && evidence.equals(new Evidence.Felt(Symptom.HANGS));
+    return saysIdle ? of("seen", Symptom.HANGS) : at(observation.throttle(), seen(evidence));
   }
 
   private static Message at(ThrottleOpening throttle, Argument what) {

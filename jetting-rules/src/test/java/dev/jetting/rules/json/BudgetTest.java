@@ -288,7 +288,7 @@ class BudgetTest {
         () -> inManyFuels.validate(kit, KitDepth.SETTING));
   }
 
-  /** A plan tries settings until it has seen so many: the most that anybody waits for. */
+  /** The most that anybody waits for: a plan that tries as many settings as it may. */
   @Test
   void planForTheLargestSheet() {
     AssessedSetting setting = AssessedSetting.of(SheetJson.read(largestSheet()));

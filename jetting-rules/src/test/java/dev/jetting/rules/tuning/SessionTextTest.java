@@ -256,4 +256,32 @@ class SessionTextTest {
   private static String text(TuningSession session) {
     return SessionText.of(session, PLUG);
   }
+
+  /** A rider who says "crisp" is asked again, and reads why. */
+  @Test
+  void crispAtFull_isAskedAgain_andTheTextSaysWhy() {
+    TuningSession session = Sessions.begin(Workshop.sheet(ALL_ROUND));
+    Tuner tuner = Tuner.readingWith(Set.of(Instrument.PLUG));
+    session = observing(session, ThrottleOpening.CLOSED, new Evidence.Idle(IdleAnswer.BEST));
+    session = observing(session, ThrottleOpening.FULL, new Evidence.Felt(Symptom.CRISP));
+    assertThat(SessionText.of(session, tuner))
+        .contains("Test next: full throttle", "The last answer says too little of the mixture");
+  }
+
+  private static TuningSession observing(
+      TuningSession session, ThrottleOpening throttle, Evidence seen) {
+    return session.observing(
+        new Observation(throttle, session.now().setup().engine().loadLine().at(throttle), seen));
+  }
+
+  @Test
+  void hangingIdle_isNotSaidTwice() {
+    assertThat(
+            new Observation(
+                    ThrottleOpening.CLOSED,
+                    EngineSpeed.ofRpm(1400),
+                    new Evidence.Felt(Symptom.HANGS))
+                .text())
+        .isEqualTo("an idle that hangs");
+  }
 }
