@@ -68,7 +68,18 @@ final class KnownErrors {
    * By the rules of conditioning: the errors' means with the air as it is expected, how they follow
    * it, and what is left of their covariances once it is known.
    */
-  private record Here(double expectedAir, double[] means, double[] byAir, double[][] covariances) {
+  private static final class Here {
+    private final double expectedAir;
+    private final double[] means;
+    private final double[] byAir;
+    private final double[][] covariances;
+
+    Here(double expectedAir, double[] means, double[] byAir, double[][] covariances) {
+      this.expectedAir = expectedAir;
+      this.means = means;
+      this.byAir = byAir;
+      this.covariances = covariances;
+    }
 
     FuelErrors given(AirCase air) {
       double[] moved = means.clone();

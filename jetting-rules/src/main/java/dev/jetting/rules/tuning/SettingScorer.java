@@ -90,6 +90,19 @@ final class SettingScorer {
                         .noneMatch(at -> riskModel.leanRisk(engine, at).isMoreThan(accepted)));
   }
 
+  /** Whether nothing from an opening up is above what is accepted, climbs and overrun included. */
+  boolean isAcceptedFrom(ThrottleOpening from, Setting setting) {
+    Probability accepted = sheet.riding().acceptedRisk();
+    return overrunExcess(setting) == 0
+        && sheet.days().stream()
+            .map(day -> calibration.on(model(setting, day)))
+            .allMatch(
+                engine ->
+                    OPENINGS.stream()
+                        .filter(at -> at.compareTo(from) >= 0)
+                        .noneMatch(at -> risk(engine, at) > accepted.value()));
+  }
+
   /**
    * Whether a setting takes no lean risk above a share of what is accepted that the sheet's setting
    * does not have there already.

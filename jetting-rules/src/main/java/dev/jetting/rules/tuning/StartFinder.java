@@ -25,14 +25,15 @@ import dev.jetting.units.ThrottleOpening;
 import dev.jetting.units.TradeStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
  * Finds the setting to start with by an exact search over the parts at hand: rich by the caution of
  * an engine that nobody has read, and nowhere richer than it runs. Where both cannot be had the
- * caution gives way, down to what the owner accepts; where even that leaves it too rich, it is the
- * setting nearest to what is needed that is accepted.
+ * caution gives way, down to what the owner accepts. Where even that leaves it too rich to idle,
+ * the parts for small openings are those on which it runs, and the rider feels them first.
  */
 final class StartFinder {
 
@@ -51,14 +52,18 @@ final class StartFinder {
     SetupSheet within =
         sheet.withSetup(sheet.setup().withSetting(ScrewReach.within(sheet.setup().setting())));
     Candidate best = best(within, sheet, riskModel);
-    Setting setting = best.found.setting();
+    Optional<AssessedSetting> felt =
+        runsAtSmall(best.assessed())
+            ? Optional.empty()
+            : new FeltFirst(within, riskModel, choices(within)).from(best.found.setting());
+    AssessedSetting assessed = felt.orElseGet(best::assessed);
+    Setting setting = assessed.setting();
     SetupSheet start = sheet.withSetup(sheet.setup().withSetting(setting));
-    RiskProfile profile = best.assessed().profile();
+    RiskProfile profile = assessed.profile();
     return new StartingSetting(
         setting,
         profile,
-        best.found.standing() != Standing.TOO_LEAN && best.holdsOnClimbs(),
-        profile.points().stream().noneMatch(StartFinder::isTooRich),
+        felt.isPresent() ? StartingSetting.Standing.FELT_FIRST : best.asAStart(),
         nextRicher(setting, sheet.parts()),
         mostTelling(start, profile, AssessedSetting.known(start, riskModel)));
   }
@@ -113,12 +118,25 @@ final class StartFinder {
       return switch (found.standing()) {
         case RIGHT -> true;
         case TOO_LEAN -> false;
-        case TOO_RICH ->
-            Stream.of(ThrottleOpening.CLOSED, Held.EIGHTH)
-                .map(at -> assessed().profile().nearest(at))
-                .noneMatch(StartFinder::isTooRich);
+        case TOO_RICH -> runsAtSmall(assessed());
       };
     }
+
+    StartingSetting.Standing asAStart() {
+      if (found.standing() == Standing.TOO_LEAN || !holdsOnClimbs()) {
+        return StartingSetting.Standing.TOO_LEAN;
+      }
+      return assessed().profile().points().stream().anyMatch(StartFinder::isTooRich)
+          ? StartingSetting.Standing.RICH
+          : StartingSetting.Standing.CLEAN;
+    }
+  }
+
+  /** Whether the engine runs at idle and an eighth: it is not too rich there. */
+  static boolean runsAtSmall(AssessedSetting assessed) {
+    return Stream.of(ThrottleOpening.CLOSED, Held.EIGHTH)
+        .map(at -> assessed.profile().nearest(at))
+        .noneMatch(StartFinder::isTooRich);
   }
 
   /** The first with which the engine runs: a fifth and a half of what is accepted (assumed). */

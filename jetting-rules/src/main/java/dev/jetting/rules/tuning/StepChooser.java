@@ -9,6 +9,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Arrays;
@@ -71,6 +72,7 @@ final class StepChooser {
   private final Findings findings;
   private final Calibration calibration;
   private final Supplier<Hypotheses> hypotheses;
+  private final Supplier<Boolean> feltFirst;
   private final TestPlan tests;
   private final ChangeChooser changes;
   private final SignedChange signed;
@@ -85,6 +87,18 @@ final class StepChooser {
     tests = new TestPlan(tuner, session, findings);
     changes = new ChangeChooser(now, tuner.riskModel(), calibration);
     signed = new SignedChange(now, changes.scorer(), findings);
+    feltFirst = Suppliers.memoize(this::isFeltFirst);
+  }
+
+  /**
+   * Whether what speaks against the setting is at small openings alone, where idle and an eighth
+   * were not felt yet: that is done first, without load, and tells more than the model does.
+   */
+  private boolean isFeltFirst() {
+    boolean felt = findings.isAnswered(ThrottleOpening.CLOSED) && findings.isAnswered(Held.EIGHTH);
+    return !felt
+        && !changes.accepts()
+        && changes.scorer().isAcceptedFrom(FeltFirst.FROM_HERE_SAFE, now.setup().setting());
   }
 
   NextStep next() {
@@ -287,7 +301,7 @@ final class StepChooser {
   }
 
   private Optional<NextStep> unsafe() {
-    if (changes.accepts()) {
+    if (changes.accepts() || feltFirst.get()) {
       return Optional.empty();
     }
     Predicate<Setting> richer = to -> changes.scorer().leansAtMost(SignedChange.NO_LEANER, to);
@@ -334,10 +348,17 @@ final class StepChooser {
   }
 
   private List<RankedFinding> dangers(SetupSheet sheet, Calibration learnt) {
-    Report report = tuner.rulebook().evaluate(AssessedSetting.of(sheet, tuner.riskModel(), learnt));
+    AssessedSetting assessed = AssessedSetting.of(sheet, tuner.riskModel(), learnt);
+    Report report = tuner.rulebook().evaluate(assessed.within(judged()));
     return report.findings().stream()
         .filter(found -> report.verdict().dangers().contains(found.ruleId()))
         .toList();
+  }
+
+  private ThrottleBand judged() {
+    return feltFirst.get()
+        ? new ThrottleBand(FeltFirst.FROM_HERE_SAFE, ThrottleOpening.FULL)
+        : ThrottleBand.WHOLE;
   }
 
   private NextStep notAccepted() {
@@ -352,7 +373,7 @@ final class StepChooser {
   }
 
   private Optional<NextStep> test() {
-    return tests.due().map(test -> new NextStep.Ride(test, false));
+    return tests.due(feltFirst.get()).map(test -> new NextStep.Ride(test, false));
   }
 
   /** The overrun comes after the idle is as lean as signs ask for. */

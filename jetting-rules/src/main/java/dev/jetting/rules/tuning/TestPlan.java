@@ -46,9 +46,15 @@ final class TestPlan {
     calibration = findings.calibration();
   }
 
-  /** The test that is due on the setting as it is; empty where all is answered. */
-  Optional<NextTest> due() {
-    return Held.MARKS.stream()
+  /**
+   * The test that is due on the setting as it is; empty where all is answered.
+   *
+   * @param feltFirst whether idle and an eighth come before all others
+   */
+  Optional<NextTest> due(boolean feltFirst) {
+    Stream<ThrottleOpening> first =
+        feltFirst ? Stream.of(ThrottleOpening.CLOSED, Held.EIGHTH) : Stream.of();
+    return Stream.concat(first, Held.MARKS.stream())
         .filter(held -> isNeeded(held) && !findings.isAnswered(held))
         .findFirst()
         .or(this::leanedMost)
