@@ -173,7 +173,7 @@ record TunerForm(
           mainJetTolerance,
           needleJetTolerance,
           needleTolerance,
-          Set.copyOf(guessed.orElse(List.of())));
+          Sets.immutableEnumSet(guessed.orElse(List.of())));
     }
   }
 
@@ -322,7 +322,7 @@ record TunerForm(
   }
 
   private static <E extends Enum<E>> void once(String field, List<E> stated) {
-    if (Set.copyOf(stated).size() < stated.size()) {
+    if (stated.stream().distinct().count() < stated.size()) {
       throw refused(field, stated);
     }
   }
