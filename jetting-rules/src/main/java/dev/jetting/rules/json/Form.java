@@ -29,15 +29,22 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.UnusedWaiver;
 import dev.jetting.rules.Verdict;
 import dev.jetting.rules.Waiver;
+import dev.jetting.rules.json.TunerForm.MarginsForm;
+import dev.jetting.rules.json.TunerForm.MeaningsForm;
+import dev.jetting.rules.json.TunerForm.SpreadsForm;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.KitWaiver;
 import dev.jetting.rules.kit.Part;
+import dev.jetting.rules.risk.MixtureLimits;
+import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
 import dev.jetting.rules.tuning.Evidence;
+import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.rules.tuning.TuningStep;
 import dev.jetting.units.JetCalibration;
@@ -118,7 +125,12 @@ record Form<T, F extends Record>(
               FuelComponent.class,
               ComponentForm.class,
               ComponentForm::of,
-              ComponentForm::component));
+              ComponentForm::component),
+          new Form<>(RiskModel.class, RiskModelForm.class, RiskModelForm::of, RiskModelForm::risk),
+          new Form<>(MixtureLimits.class, MarginsForm.class, MarginsForm::of, MarginsForm::limits),
+          new Form<>(
+              ModelUncertainty.class, SpreadsForm.class, SpreadsForm::of, SpreadsForm::uncertainty),
+          new Form<>(Meanings.class, MeaningsForm.class, MeaningsForm::of, MeaningsForm::meanings));
 
   /** Not for a caller's own mapper, whose way with plain texts and numbers may be a lax one. */
   static final Form<RuleFile, RuleFileForm> RULE_FILE =
