@@ -22,7 +22,7 @@ final class KnownErrors {
 
   private static final Place AIR = Place.of(ErrorSource.AIR);
 
-  /** So many openings are kept; what is forgotten is worked out again. */
+  /** The number of openings that are kept; what is forgotten is worked out again. */
   private static final int MOST_OPENINGS = 256;
 
   private final GaussianProcess<Place> process;

@@ -18,9 +18,8 @@ import dev.jetting.units.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /**
- * An assessed setting, which a reader assesses anew, and the project's types that are neither plain
- * data nor have a form: they are refused in our own words, where a mapper would look for fields and
- * getters.
+ * What has no form: the project's types that are no plain data, and an assessed setting, which is
+ * assessed anew. They are refused in our own words. A mapper would look for fields and getters.
  */
 final class NoForm {
 
