@@ -18,6 +18,7 @@ import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Plan;
@@ -95,6 +96,7 @@ record Form<T, F extends Record>(
           new Form<>(Message.class, MessageForm.class, MessageForm::of, MessageForm::message),
           new Form<>(Argument.class, ArgumentForm.class, ArgumentForm::of, ArgumentForm::argument),
           new Form<>(Finding.class, FindingForm.class, FindingForm::of, FindingForm::finding),
+          new Form<>(Margin.class, MarginForm.class, MarginForm::of, MarginForm::margin),
           new Form<>(Outcome.class, OutcomeForm.class, OutcomeForm::of, OutcomeForm::outcome),
           new Form<>(
               UnusedWaiver.class,
