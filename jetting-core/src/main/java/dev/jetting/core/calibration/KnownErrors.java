@@ -68,6 +68,7 @@ final class KnownErrors {
    * By the rules of conditioning: the errors' means with the air as it is expected, how they follow
    * it, and what is left of their covariances once it is known.
    */
+  @SuppressWarnings("ArrayRecordComponent")
   private record Here(double expectedAir, double[] means, double[] byAir, double[][] covariances) {
 
     FuelErrors given(AirCase air) {
