@@ -27,7 +27,7 @@ final class NoForm {
 
   private static boolean is(Class<?> type) {
     boolean plain = type.isRecord() || type.isEnum() || type.isArray();
-    return type == AssessedSetting.class || Ours.is(type) && !plain;
+    return type == AssessedSetting.class || (Ours.is(type) && !plain);
   }
 
   private static InvalidValueException refused(Class<?> type) {
