@@ -34,7 +34,6 @@ import dev.jetting.units.Probability;
 import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -520,8 +519,10 @@ public final class MachineDescription {
      * Builds the description.
      *
      * @return the description
-     * @throws IllegalArgumentException if required values are missing (the message names them all),
-     *     if two ways to state one thing are both used, or if a value is out of range
+     * @throws IllegalArgumentException if required values are missing, if two ways to state one
+     *     thing are both used, or if a value is out of range; of the first two an {@link
+     *     InvalidValueException}, whose message names them all and whose field has the names of
+     *     their methods here, such as {@code mainJet, clip}
      */
     public MachineDescription build() {
       checkStated();
@@ -563,47 +564,51 @@ public final class MachineDescription {
     }
 
     private void checkStated() {
-      List<Sentence> missing = new ArrayList<>();
-      List<Sentence> twice = new ArrayList<>();
+      Map<String, Sentence> missing = new LinkedHashMap<>();
+      Map<String, Sentence> twice = new LinkedHashMap<>();
       if (engine == null) {
-        need(missing, "error.name.displacement", displacement);
-        need(missing, "error.name.tune", tune);
+        need(missing, "displacement", "error.name.displacement", displacement);
+        need(missing, "tune", "error.name.tune", tune);
       } else if (displacement != null || tune != null || cooling != null || induction != null) {
-        twice.add(Sentence.of("error.description.engine"));
+        twice.put("engine", Sentence.of("error.description.engine"));
       }
       if (carburettor == null) {
-        need(missing, "error.name.bore", bore);
+        need(missing, "bore", "error.name.bore", bore);
       } else if (bore != null) {
-        twice.add(Sentence.of("error.description.carburettor"));
+        twice.put("carburettor", Sentence.of("error.description.carburettor"));
       }
-      need(missing, "error.name.screw-stated", screw);
-      need(missing, "error.name.pilot-jet", pilotJet);
-      need(missing, "error.name.main-jet", mainJet);
-      need(missing, "error.name.needle-jet", needleJet);
+      need(missing, "screw", "error.name.screw-stated", screw);
+      need(missing, "pilotJet", "error.name.pilot-jet", pilotJet);
+      need(missing, "mainJet", "error.name.main-jet", mainJet);
+      need(missing, "needleJet", "error.name.needle-jet", needleJet);
       if (needle == null) {
-        need(missing, "error.name.needle-stated", needleId);
+        need(missing, "needle", "error.name.needle-stated", needleId);
       } else if (needleId != null) {
-        twice.add(Sentence.of("error.description.needle"));
+        twice.put("needle", Sentence.of("error.description.needle"));
       }
-      need(missing, "error.name.clip-short", clip);
-      need(missing, "error.name.cutaway", cutaway);
+      need(missing, "clip", "error.name.clip-short", clip);
+      need(missing, "cutaway", "error.name.cutaway", cutaway);
       if (air == null) {
-        need(missing, "error.name.altitude", altitude);
-        need(missing, "error.name.temperature", temperature);
+        need(missing, "altitude", "error.name.altitude", altitude);
+        need(missing, "temperature", "error.name.temperature", temperature);
       } else if (altitude != null || temperature != null || humidity != null) {
-        twice.add(Sentence.of("error.description.air"));
+        twice.put("air", Sentence.of("error.description.air"));
       }
       if (riding != null && acceptedRisk != null) {
-        twice.add(Sentence.of("error.description.riding"));
+        twice.put("riding", Sentence.of("error.description.riding"));
       }
       if (!missing.isEmpty()) {
         throw InvalidValueException.saying(
-            Sentence.of("error.description.missing").with("missing", missing));
+            Sentence.of("error.description.missing").with("missing", List.copyOf(missing.values())),
+            String.join(", ", missing.keySet()),
+            Sentence.of("error.description.stated"));
       }
       if (!twice.isEmpty()) {
         throw InvalidValueException.saying(
             Sentence.of("error.description.twice")
-                .with("twice", twice.stream().reduce(Builder::both).orElseThrow()));
+                .with("twice", twice.values().stream().reduce(Builder::both).orElseThrow()),
+            String.join(", ", twice.keySet()),
+            Sentence.of("error.description.stated"));
       }
     }
 
@@ -611,9 +616,10 @@ public final class MachineDescription {
       return Sentence.of("error.both").with("first", first).with("second", second);
     }
 
-    private static void need(List<Sentence> missing, String key, @Nullable Object value) {
+    private static void need(
+        Map<String, Sentence> missing, String method, String key, @Nullable Object value) {
       if (value == null) {
-        missing.add(Sentence.of(key));
+        missing.put(method, Sentence.of(key));
       }
     }
 

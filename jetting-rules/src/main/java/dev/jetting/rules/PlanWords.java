@@ -54,8 +54,6 @@ final class PlanWords {
                 "risk",
                 RemedyWords.fromTo(
                     change.effect().before().highestRisk(), change.effect().after().highestRisk()));
-    return change.direction() == Remedy.Direction.LEANER
-        ? Message.joined(List.of(step, Message.of("plan.step.leaner")))
-        : step;
+    return RemedyWords.withCondition(change, step);
   }
 }

@@ -208,21 +208,31 @@ public sealed interface Remedy {
       }
     }
 
-    /** {@return what is done, without its effect: "Fit main 118 in place of main 96"} */
+    /**
+     * {@return what is done, without its effect: "Fit main 118 in place of main 96"} Without the
+     * condition of a change towards lean, too: show {@link #stepMessage()} to people.
+     */
     public String deed() {
       return deedMessage().text();
     }
 
-    /** {@return what is done, without its effect, for any language} */
+    /** {@return {@link #deed()} for any language} */
     public Message deedMessage() {
       return RemedyWords.deed(this);
     }
 
-    /** {@return what is done, and what it does to the highest lean risk over the throttle range} */
+    /**
+     * {@return what is done, and what it does to the highest lean risk over the throttle range; a
+     * change towards lean with its condition} For a step of a plan, as all reports print it.
+     */
     public Message stepMessage() {
       return PlanWords.step(this);
     }
 
+    /**
+     * {@return what is done, and what it does at the opening where the finding matters most; a
+     * change towards lean with its condition} For the remedy of one finding.
+     */
     @Override
     public Message message() {
       return RemedyWords.of(this);

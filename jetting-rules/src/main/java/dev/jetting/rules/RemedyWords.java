@@ -35,7 +35,16 @@ final class RemedyWords {
         Message.of(change.toBuy() ? "remedy.change.buy" : "remedy.change")
             .with("deed", Argument.words(deed(change)))
             .with("effect", Argument.words(effect(change)));
-    return change.enough() ? does : Message.joined(List.of(does, Message.of("remedy.not-enough")));
+    return withCondition(
+        change,
+        change.enough() ? does : Message.joined(List.of(does, Message.of("remedy.not-enough"))));
+  }
+
+  /** Nobody may read a change towards lean without the condition on which it is made. */
+  static Message withCondition(Remedy.Change change, Message words) {
+    return change.direction() == Remedy.Direction.LEANER
+        ? Message.joined(List.of(words, Message.of("plan.step.leaner")))
+        : words;
   }
 
   static Message deed(Remedy.Change change) {

@@ -100,12 +100,17 @@ final class ReportDigits {
         outcome.margin().map(ReportDigits::margin));
   }
 
+  /** What is left is the difference of the two numbers that stand beside it. */
   private static Margin margin(Margin margin) {
+    Measure measured = rounded(margin.measured());
+    Measure limit = rounded(margin.limit());
+    double left = margin.left().value();
+    double between = Math.abs(limit.value() - measured.value());
     return new Margin(
         margin.subject(),
-        rounded(margin.measured()),
-        rounded(margin.limit()),
-        rounded(margin.left()),
+        measured,
+        limit,
+        rounded(new Measure(left < 0 ? left : between, margin.left().unit())),
         margin.band());
   }
 

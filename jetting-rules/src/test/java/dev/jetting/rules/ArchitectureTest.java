@@ -24,7 +24,9 @@ import java.lang.module.ModuleFinder;
 import java.net.URISyntaxException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -46,6 +48,19 @@ class ArchitectureTest {
           .filter(exports -> !exports.isQualified())
           .map(ModuleDescriptor.Exports::source)
           .collect(Collectors.toSet());
+
+  /** Their order differs from JVM to JVM, and with it whatever is printed from them. */
+  @Test
+  void records_keepNoMapsAndSetsOfJavasOwnOrder() {
+    noClasses()
+        .that()
+        .areRecords()
+        .should()
+        .callMethod(Map.class, "copyOf", Map.class)
+        .orShould()
+        .callMethod(Set.class, "copyOf", Collection.class)
+        .check(CLASSES);
+  }
 
   @Test
   void transcendentalFunctions_areThoseOfStrictMath() {

@@ -16,6 +16,7 @@ import dev.jetting.units.ClipPosition;
 import dev.jetting.units.Cutaway;
 import dev.jetting.units.Diameter;
 import dev.jetting.units.Displacement;
+import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ScrewTurns;
@@ -107,7 +108,16 @@ class MachineDescriptionTest {
         .hasMessage(
             "machine description without displacement, bore, pilot screw (kind and turns), pilot"
                 + " jet, main jet, needle jet, needle (shape, thickness or name), clip, cutaway,"
-                + " altitude, temperature: each must be stated");
+                + " altitude, temperature: each must be stated")
+        .isInstanceOfSatisfying(
+            InvalidValueException.class,
+            refused -> {
+              assertThat(refused.field())
+                  .isEqualTo(
+                      "displacement, bore, screw, pilotJet, mainJet, needleJet, needle, clip,"
+                          + " cutaway, altitude, temperature");
+              assertThat(refused.allowed()).isEqualTo("each stated once");
+            });
   }
 
   @Test
@@ -115,7 +125,10 @@ class MachineDescriptionTest {
     assertThatThrownBy(() -> cart().engine(TwoHundred.STANDARD).build())
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("an engine, and displacement, tune, cooling or induction")
-        .hasMessageContaining("state one of the two");
+        .hasMessageContaining("state one of the two")
+        .isInstanceOfSatisfying(
+            InvalidValueException.class,
+            refused -> assertThat(refused.field()).isEqualTo("engine"));
   }
 
   @Test

@@ -8,13 +8,16 @@ import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.Remedy.Direction;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
+import dev.jetting.rules.text.Wording;
 import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ScrewKind;
 import dev.jetting.units.ThrottleOpening;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class RemedyTest {
 
@@ -66,6 +69,24 @@ class RemedyTest {
   void change_deed_isInTheTradesWords(
       MeteringPart part, Direction direction, int steps, String start) {
     assertThat(change(part, direction, "one", "another", steps).deed()).startsWith(start);
+  }
+
+  /** Whichever sentence a program prints, a rider reads on what condition he may go leaner. */
+  @ParameterizedTest
+  @EnumSource(names = {"PILOT_JET", "SCREW", "CUTAWAY", "NEEDLE_JET", "CLIP", "MAIN_JET"})
+  void change_towardsLean_alwaysHasItsCondition(MeteringPart part) {
+    Remedy.Change leaner = change(part, Direction.LEANER, "one", "another", 1);
+    Remedy.Change richer = change(part, Direction.RICHER, "one", "another", 1);
+    for (Locale language : Wording.languages()) {
+      Wording wording = Wording.of(language);
+      String condition = wording.text(Message.of("plan.step.leaner"));
+      assertThat(wording.text(leaner.message())).endsWith(condition);
+      assertThat(wording.text(leaner.stepMessage())).endsWith(condition);
+      assertThat(wording.text(richer.message())).doesNotContain(condition);
+      assertThat(wording.text(richer.stepMessage())).doesNotContain(condition);
+    }
+    assertThat(leaner.text())
+        .endsWith(". Towards lean: only after a plug chop that shows it rich.");
   }
 
   @Test

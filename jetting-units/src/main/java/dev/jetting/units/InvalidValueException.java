@@ -113,6 +113,19 @@ public final class InvalidValueException extends IllegalArgumentException implem
   }
 
   /**
+   * Creates an exception whose message is not of the form "problem: allowed values", on places of a
+   * larger thing.
+   *
+   * @param line what is wrong and what to do
+   * @param field the places in the thing that refuses them, with commas between
+   * @param allowed what is allowed
+   * @return the exception, without a value
+   */
+  public static InvalidValueException saying(Sentence line, String field, Sentence allowed) {
+    return new InvalidValueException(line, line, field, "", allowed);
+  }
+
+  /**
    * Adds the error of the platform that this one explains.
    *
    * @param cause the error
@@ -138,7 +151,8 @@ public final class InvalidValueException extends IllegalArgumentException implem
    * Returns where the value stands in the thing that refuses it.
    *
    * @return the names of the fields with full stops between and indices in brackets, such as {@code
-   *     setting.needleJet.bore}; empty where the message names it in words
+   *     setting.needleJet.bore}; several with commas between; empty where the message names it in
+   *     words
    */
   public String field() {
     return field;

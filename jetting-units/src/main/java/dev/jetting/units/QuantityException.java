@@ -104,7 +104,7 @@ public final class QuantityException extends IllegalArgumentException implements
     }
     Sentence offered = Sentence.or(readings);
     return new QuantityException(
-        Sentence.of("error.ambiguous")
+        Sentence.of(readings.size() == 1 ? "error.ambiguous.one" : "error.ambiguous")
             .with("what", Sentence.value(quantity, OneLine.quoted(text)))
             .with("readings", offered),
         quantity,

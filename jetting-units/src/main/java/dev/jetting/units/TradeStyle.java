@@ -202,6 +202,16 @@ public final class TradeStyle {
   }
 
   /**
+   * Prints an engine speed in whole revolutions a minute.
+   *
+   * @param speed the speed
+   * @return such as {@code 7500 rpm}
+   */
+  public static String speed(EngineSpeed speed) {
+    return rounded(Objects.requireNonNull(speed, "speed").rpm(), 0) + " rpm";
+  }
+
+  /**
    * Prints a premix ratio.
    *
    * @param ratio the ratio

@@ -53,7 +53,9 @@ class RiderInputTest {
   void jet_bareMillimetres_areAskedFor() {
     QuantityException asked =
         catchThrowableOfType(QuantityException.class, () -> RiderInput.mainJet("1.25"));
-    assertThat(asked).hasMessage("main jet \"1.25\" is ambiguous: did you mean 1.25 mm?");
+    assertThat(asked)
+        .hasMessage(
+            "main jet \"1.25\" is ambiguous: did you mean 1.25 mm? Write it so, with its unit.");
     assertThat(asked.readings()).containsExactly("1.25 mm");
   }
 
@@ -168,7 +170,8 @@ class RiderInputTest {
   @Test
   void throttle_bareNumber_isAskedFor() {
     assertThatThrownBy(() -> RiderInput.throttle("50"))
-        .hasMessage("throttle opening \"50\" is ambiguous: did you mean 50 %?");
+        .hasMessage(
+            "throttle opening \"50\" is ambiguous: did you mean 50 %? Write it so, with its unit.");
     assertThatThrownBy(() -> RiderInput.throttle("1"))
         .hasMessage("throttle opening \"1\" is ambiguous: did you mean full or 1 %?");
   }
@@ -390,7 +393,8 @@ class RiderInputTest {
     assertThatThrownBy(() -> RiderInput.engineSpeed("7.500"))
         .hasMessage("engine speed \"7.500\" is ambiguous: did you mean 7500 rpm or 7.5 rpm?");
     assertThatThrownBy(() -> RiderInput.engineSpeed("7.5"))
-        .hasMessage("engine speed \"7.5\" is ambiguous: did you mean 7.5k rpm?");
+        .hasMessage(
+            "engine speed \"7.5\" is ambiguous: did you mean 7.5k rpm? Write it so, with its unit.");
   }
 
   @ParameterizedTest

@@ -55,6 +55,11 @@ class TradeStyleTest {
   }
 
   @Test
+  void speed_isInWholeRevolutions() {
+    assertThat(TradeStyle.speed(EngineSpeed.ofRpm(3674.4))).isEqualTo("3674 rpm");
+  }
+
+  @Test
   void screw_saysWhichAndOut() {
     assertThat(TradeStyle.screw(ScrewKind.MIXTURE, ScrewTurns.of(1.5)))
         .isEqualTo("mixture screw 1½ turns out");

@@ -11,12 +11,16 @@ import com.fasterxml.jackson.databind.DeserializationContext;
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonSerializer;
+import com.fasterxml.jackson.databind.KeyDeserializer;
 import com.fasterxml.jackson.databind.SerializationConfig;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.deser.Deserializers;
+import com.fasterxml.jackson.databind.deser.KeyDeserializers;
 import com.fasterxml.jackson.databind.ser.Serializers;
 import com.google.common.base.CaseFormat;
 import com.google.common.collect.ImmutableMap;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.io.IOException;
 import java.util.List;
 import java.util.stream.Stream;
@@ -51,6 +55,52 @@ final class Enums {
     }
   }
 
+  /** Names that stand before a value, such as the shares of the circuits. */
+  static final class KeyWriters extends Serializers.Base {
+    @Override
+    public @Nullable JsonSerializer<?> findSerializer(
+        SerializationConfig config, JavaType type, BeanDescription description) {
+      return type.isEnumType() && Ours.is(type.getRawClass()) ? new KeySerializer() : null;
+    }
+  }
+
+  static final class KeyReaders implements KeyDeserializers {
+    @Override
+    public @Nullable KeyDeserializer findKeyDeserializer(
+        JavaType type, DeserializationConfig config, BeanDescription description) {
+      return type.isEnumType() && Ours.is(type.getRawClass())
+          ? new KeyReader(type.getRawClass())
+          : null;
+    }
+  }
+
+  private static final class KeySerializer extends JsonSerializer<Enum<?>> {
+    @Override
+    public void serialize(Enum<?> constant, JsonGenerator out, SerializerProvider provider)
+        throws IOException {
+      out.writeFieldName(name(constant));
+    }
+  }
+
+  private static final class KeyReader extends KeyDeserializer {
+    private final Class<?> type;
+
+    KeyReader(Class<?> type) {
+      this.type = type;
+    }
+
+    @Override
+    public Object deserializeKey(String key, DeserializationContext context) {
+      for (Object constant : type.getEnumConstants()) {
+        if (name((Enum<?>) constant).equals(key)) {
+          return constant;
+        }
+      }
+      throw InvalidValueException.worded(
+          Sentence.plain(Quote.quoted(key)), Expected.root(type).allowed());
+    }
+  }
+
   private static final class Serializer extends JsonSerializer<Enum<?>> {
     @Override
     public void serialize(Enum<?> constant, JsonGenerator out, SerializerProvider provider)
@@ -72,6 +122,11 @@ final class Enums {
                       .collect(toImmutableMap(c -> name((Enum<?>) c), c -> c)))
               .putAll(FormerNames.of(type))
               .buildOrThrow();
+    }
+
+    @Override
+    public Class<?> handledType() {
+      return type;
     }
 
     @Override

@@ -18,6 +18,7 @@ import dev.jetting.core.fuel.FuelComponent;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.parts.Intake;
 import dev.jetting.rules.Finding;
+import dev.jetting.rules.Margin;
 import dev.jetting.rules.Outcome;
 import dev.jetting.rules.PartsAtHand;
 import dev.jetting.rules.Plan;
@@ -29,15 +30,22 @@ import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.UnusedWaiver;
 import dev.jetting.rules.Verdict;
 import dev.jetting.rules.Waiver;
+import dev.jetting.rules.json.TunerForm.MarginsForm;
+import dev.jetting.rules.json.TunerForm.MeaningsForm;
+import dev.jetting.rules.json.TunerForm.SpreadsForm;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.Kit;
 import dev.jetting.rules.kit.KitWaiver;
 import dev.jetting.rules.kit.Part;
+import dev.jetting.rules.risk.MixtureLimits;
+import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.Riding;
+import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
 import dev.jetting.rules.tuning.Evidence;
+import dev.jetting.rules.tuning.Meanings;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.rules.tuning.TuningStep;
 import dev.jetting.units.JetCalibration;
@@ -88,6 +96,7 @@ record Form<T, F extends Record>(
           new Form<>(Message.class, MessageForm.class, MessageForm::of, MessageForm::message),
           new Form<>(Argument.class, ArgumentForm.class, ArgumentForm::of, ArgumentForm::argument),
           new Form<>(Finding.class, FindingForm.class, FindingForm::of, FindingForm::finding),
+          new Form<>(Margin.class, MarginForm.class, MarginForm::of, MarginForm::margin),
           new Form<>(Outcome.class, OutcomeForm.class, OutcomeForm::of, OutcomeForm::outcome),
           new Form<>(
               UnusedWaiver.class,
@@ -118,7 +127,12 @@ record Form<T, F extends Record>(
               FuelComponent.class,
               ComponentForm.class,
               ComponentForm::of,
-              ComponentForm::component));
+              ComponentForm::component),
+          new Form<>(RiskModel.class, RiskModelForm.class, RiskModelForm::of, RiskModelForm::risk),
+          new Form<>(MixtureLimits.class, MarginsForm.class, MarginsForm::of, MarginsForm::limits),
+          new Form<>(
+              ModelUncertainty.class, SpreadsForm.class, SpreadsForm::of, SpreadsForm::uncertainty),
+          new Form<>(Meanings.class, MeaningsForm.class, MeaningsForm::of, MeaningsForm::meanings));
 
   /** Not for a caller's own mapper, whose way with plain texts and numbers may be a lax one. */
   static final Form<RuleFile, RuleFileForm> RULE_FILE =

@@ -14,6 +14,10 @@ import java.util.function.Function;
  * {@code findAndRegisterModules()}. It is strict about the types of this library and leaves all
  * others alone.
  *
+ * <p>All plain data of the library is written: records, enums, quantities, and limits made by
+ * {@code MixtureLimits.margins()}. A type that is no plain data, such as {@code AssessedSetting} or
+ * {@code Tuner}, is refused in a sentence that names what to take instead.
+ *
  * <p>What cannot be read throws a {@link JsonInputException}, whose path begins at the value of
  * this library and whose line and column are 1. Inside of a type of somebody else's, Jackson wraps
  * it, as it does all exceptions.
@@ -93,9 +97,13 @@ public final class JettingModule extends SimpleModule {
 
   @Override
   public void setupModule(SetupContext context) {
+    context.addSerializers(new NoForm.Writers()); // what is added first is asked last
+    context.addDeserializers(new NoForm.Readers());
     super.setupModule(context);
     context.addSerializers(new Enums.Writers());
     context.addDeserializers(new Enums.Readers());
+    context.addKeySerializers(new Enums.KeyWriters());
+    context.addKeyDeserializers(new Enums.KeyReaders());
     context.insertAnnotationIntrospector(new StrictIntrospector());
   }
 }

@@ -25,6 +25,7 @@ public final class JsonInputException extends IllegalArgumentException implement
   private final String path;
   private final String value;
   private final String allowed;
+  private final String problem;
   private final int line;
   private final int column;
 
@@ -37,17 +38,27 @@ public final class JsonInputException extends IllegalArgumentException implement
         path,
         value,
         said.key().equals(REFUSED) ? said.part("allowed").map(Sentence::toString).orElse("") : "",
+        said.key().equals(REFUSED)
+            ? said.part("problem").map(Sentence::toString).orElse("")
+            : said.toString(),
         line,
         column);
   }
 
   private JsonInputException(
-      Sentence sentence, String path, String value, String allowed, int line, int column) {
+      Sentence sentence,
+      String path,
+      String value,
+      String allowed,
+      String problem,
+      int line,
+      int column) {
     super(sentence.toString());
     this.sentence = sentence;
     this.path = path;
     this.value = value;
     this.allowed = allowed;
+    this.problem = problem;
     this.line = line;
     this.column = column;
   }
@@ -72,10 +83,20 @@ public final class JsonInputException extends IllegalArgumentException implement
    * What stands there.
    *
    * @return the text, number or word as written, shortened; {@code an object} or {@code an array};
-   *     empty if nothing does or the document cannot be read there
+   *     empty if nothing does or the document cannot be read there, which {@link #problem()} says
    */
   public String value() {
     return value;
+  }
+
+  /**
+   * What is wrong there, without the place and without what is allowed.
+   *
+   * @return a phrase in English, such as {@code missing} or {@code unknown field "nek"}; the value
+   *     where that is what is wrong
+   */
+  public String problem() {
+    return problem;
   }
 
   /**

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.databind.BeanDescription;
 import com.fasterxml.jackson.databind.DeserializationConfig;
 import com.fasterxml.jackson.databind.DeserializationContext;
+import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -28,14 +29,18 @@ final class ObjectDeserializer extends DelegatingDeserializer {
   /** Whether errors are to be turned into those of this library here. */
   private final boolean reportsErrors;
 
-  private ObjectDeserializer(JsonDeserializer<?> delegate, boolean reportsErrors) {
+  /** Whether what is read is an object; else a quantity, an enum or what has no form. */
+  private final boolean object;
+
+  private ObjectDeserializer(JsonDeserializer<?> delegate, boolean reportsErrors, boolean object) {
     super(delegate);
     this.reportsErrors = reportsErrors;
+    this.object = object;
   }
 
   @Override
   protected JsonDeserializer<?> newDelegatingInstance(JsonDeserializer<?> delegate) {
-    return new ObjectDeserializer(delegate, reportsErrors);
+    return new ObjectDeserializer(delegate, reportsErrors, object);
   }
 
   @Override
@@ -57,7 +62,7 @@ final class ObjectDeserializer extends DelegatingDeserializer {
   }
 
   private Object read(JsonParser in, DeserializationContext context) throws IOException {
-    if (in.hasToken(JsonToken.START_OBJECT)) {
+    if (!object || in.hasToken(JsonToken.START_OBJECT)) {
       return super.deserialize(in, context);
     }
     Optional<Curve<?>> curve = Curve.of(handledType());
@@ -69,7 +74,10 @@ final class ObjectDeserializer extends DelegatingDeserializer {
     return named == null ? context.handleUnexpectedToken(handledType(), in) : named;
   }
 
-  /** Puts it before every record of the project and everything that has a form. */
+  /**
+   * Puts it before every record of the project and everything that has a form, and before its other
+   * types where errors are turned into those of this library.
+   */
   static final class Modifier extends BeanDeserializerModifier {
 
     @Serial private static final long serialVersionUID = 1L;
@@ -86,7 +94,19 @@ final class ObjectDeserializer extends DelegatingDeserializer {
       Class<?> type = description.getBeanClass();
       boolean record = type.isRecord() && Ours.is(type) && type != JsonText.class;
       boolean object = record || Form.of(type).isPresent();
-      return object ? new ObjectDeserializer(found, reportsErrors) : found;
+      boolean value = reportsErrors && Ours.is(type);
+      return object || value ? new ObjectDeserializer(found, reportsErrors, object) : found;
+    }
+
+    @Override
+    public JsonDeserializer<?> modifyEnumDeserializer(
+        DeserializationConfig config,
+        JavaType type,
+        BeanDescription description,
+        JsonDeserializer<?> found) {
+      return reportsErrors && Ours.is(type.getRawClass())
+          ? new ObjectDeserializer(found, true, false)
+          : found;
     }
   }
 }

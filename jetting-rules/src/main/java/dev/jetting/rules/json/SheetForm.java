@@ -1,5 +1,6 @@
 package dev.jetting.rules.json;
 
+import com.google.common.collect.Sets;
 import dev.jetting.core.air.Air;
 import dev.jetting.core.engine.Engine;
 import dev.jetting.core.fuel.Fuel;
@@ -101,7 +102,7 @@ record SheetForm(
         .riding(riding)
         .parts(parts.orElse(PartsAtHand.unknown()))
         .provenance(provenance.orElse(Provenance.unknown()))
-        .typical(Set.copyOf(typical.orElse(List.of())))
+        .typical(Sets.immutableEnumSet(typical.orElse(List.of())))
         .build();
   }
 }

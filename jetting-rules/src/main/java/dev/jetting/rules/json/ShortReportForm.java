@@ -103,7 +103,7 @@ record ShortReportForm(
     static WayForm of(Plan plan, Wording wording) {
       return new WayForm(
           plan.ending(),
-          plan.steps().stream().map(step -> wording.text(step.message())).toList(),
+          plan.steps().stream().map(step -> wording.text(step.stepMessage())).toList(),
           wording.text(plan.message()));
     }
   }

@@ -1,14 +1,17 @@
 package dev.jetting.rules.json;
 
+import com.fasterxml.jackson.annotation.JsonAutoDetect;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
 import com.fasterxml.jackson.databind.JavaType;
 import com.fasterxml.jackson.databind.JsonDeserializer;
 import com.fasterxml.jackson.databind.introspect.Annotated;
+import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
 import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
 import com.fasterxml.jackson.databind.introspect.AnnotatedParameter;
 import com.fasterxml.jackson.databind.introspect.NopAnnotationIntrospector;
+import com.fasterxml.jackson.databind.introspect.VisibilityChecker;
 import dev.jetting.units.Quantity;
 import java.io.Serial;
 import java.math.BigDecimal;
@@ -27,6 +30,15 @@ final class StrictIntrospector extends NopAnnotationIntrospector {
   @Override
   public @Nullable Boolean hasRequiredMarker(AnnotatedMember member) {
     return isOurs(member) ? member.getRawType() != Optional.class : null;
+  }
+
+  /** What a record answers, such as {@code isEnd()} of a step, is none of its components. */
+  @Override
+  public VisibilityChecker<?> findAutoDetectVisibility(
+      AnnotatedClass type, VisibilityChecker<?> checker) {
+    return Ours.is(type.getRawType())
+        ? checker.withIsGetterVisibility(JsonAutoDetect.Visibility.NONE)
+        : checker;
   }
 
   @Override

@@ -15,7 +15,6 @@ import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.RulebookEdition;
 import dev.jetting.rules.risk.MixtureLimits;
 import dev.jetting.rules.risk.ModelUncertainty;
-import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.Meaning;
 import dev.jetting.rules.tuning.Meanings;
@@ -25,7 +24,6 @@ import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Sentence;
 import java.io.IOException;
-import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -173,7 +171,7 @@ record TunerForm(
           mainJetTolerance,
           needleJetTolerance,
           needleTolerance,
-          Set.copyOf(guessed.orElse(List.of())));
+          Sets.immutableEnumSet(guessed.orElse(List.of())));
     }
   }
 
@@ -285,14 +283,12 @@ record TunerForm(
   }
 
   static TunerForm of(Tuner tuner) {
-    RiskModel risk = tuner.riskModel();
+    RiskModelForm risk = RiskModelForm.of(tuner.riskModel());
     return new TunerForm(
         List.copyOf(tuner.instruments()),
-        MarginsForm.of(risk.limits()),
-        SpreadsForm.of(risk.uncertainty()),
-        Arrays.stream(MeteringPart.values())
-            .map(part -> new SizeForm(part, risk.steps().of(part)))
-            .toList(),
+        risk.limits(),
+        risk.spreads(),
+        risk.steps(),
         MeaningsForm.of(tuner.meanings()),
         EditionForm.of(tuner.rulebook().edition()));
   }
@@ -303,18 +299,14 @@ record TunerForm(
       throw InvalidValueException.at(
           "tuner.rulebook", Quote.quoted(rulebook.toString()), Sentence.plain(given.toString()));
     }
-    CustomarySteps sizes = CustomarySteps.assumed();
-    for (SizeForm step : steps) {
-      sizes = sizes.with(step.part(), step.size());
-    }
     return Tuner.readingWith(Sets.immutableEnumSet(instruments))
-        .withRiskModel(new RiskModel(limits.limits(), spreads.uncertainty(), sizes))
+        .withRiskModel(new RiskModelForm(limits, spreads, steps).risk())
         .withMeanings(meanings.meanings())
         .withRulebook(rules);
   }
 
   /** Each of them once and none left out: what is not stated would be the library's own. */
-  private static <E extends Enum<E>> void all(String field, Class<E> type, List<E> stated) {
+  static <E extends Enum<E>> void all(String field, Class<E> type, List<E> stated) {
     once(field, stated);
     if (stated.size() != type.getEnumConstants().length) {
       throw refused(field, stated);
@@ -322,7 +314,7 @@ record TunerForm(
   }
 
   private static <E extends Enum<E>> void once(String field, List<E> stated) {
-    if (Set.copyOf(stated).size() < stated.size()) {
+    if (stated.stream().distinct().count() < stated.size()) {
       throw refused(field, stated);
     }
   }

@@ -1,5 +1,6 @@
 package dev.jetting.rules.risk;
 
+import com.google.common.collect.Maps;
 import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.Circuit;
@@ -47,7 +48,7 @@ public record MixtureSeries(List<Row> rows) {
    * @param limits the richest mixture that runs cleanly and the leanest that does no harm
    * @param leanRisk probability that the true mixture is leaner than the lean limit
    * @param shares how much of the say each circuit has, by {@link PartEffect#authority()}; each 0
-   *     to 1, together 1, or all 0 where no part has any
+   *     to 1, together 1, or all 0 where no part has any; in the order of {@link Circuit}
    */
   public record Row(
       ThrottleOpening throttle,
@@ -80,7 +81,7 @@ public record MixtureSeries(List<Row> rows) {
       Objects.requireNonNull(needed, "needed");
       Objects.requireNonNull(limits, "limits");
       Objects.requireNonNull(leanRisk, "leanRisk");
-      shares = Map.copyOf(shares);
+      shares = Maps.immutableEnumMap(shares);
     }
 
     private String csv() {

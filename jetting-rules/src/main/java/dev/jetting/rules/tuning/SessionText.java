@@ -326,8 +326,8 @@ public final class SessionText {
         item(
             Message.of("session.lambdas")
                 .with("opening", Argument.words(Words.opening(was.mixture().throttle())))
-                .with("before", Argument.lambdaShort(was.lambda()))
-                .with("after", Argument.lambdaShort(becomes.lambda()))
+                .with("before", Argument.lambda(was.lambda()))
+                .with("after", Argument.lambda(becomes.lambda()))
                 .with("risk", Argument.risk(was.leanRisk()))
                 .with("riskAfter", Argument.risk(becomes.leanRisk())));
       }

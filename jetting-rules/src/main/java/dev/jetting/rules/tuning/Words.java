@@ -120,7 +120,7 @@ final class Words {
 
   private static Argument seen(Evidence evidence) {
     if (evidence instanceof Evidence.Wideband wideband) {
-      return Argument.lambdaShort(wideband.lambda());
+      return Argument.lambda(wideband.lambda());
     }
     if (evidence instanceof Evidence.Colour plug) {
       return Argument.words(of("seen.plug", plug.colour()));

@@ -218,11 +218,22 @@ class BadSheetTest {
   }
 
   @Test
+  void refusal_ofAMissingFormat_saysSoInData() {
+    JsonInputException refusal = refusal("{\"title\": \"no sheet\"}");
+
+    assertThat(refusal.path()).isEqualTo("$.format");
+    assertThat(refusal.problem()).isEqualTo("missing");
+    assertThat(refusal.value()).isEmpty();
+    assertThat(refusal.allowed()).isEqualTo("\"jetting setup sheet\"");
+  }
+
+  @Test
   void refusal_ofWhatIsMissing_isPlacedAtTheObjectThatLacksIt() {
     JsonInputException refusal =
         refusal(Documents.edited("example-sheet.json", "\"start\": \"27 mm\", ", ""));
 
     assertThat(refusal.value()).isEmpty();
+    assertThat(refusal.problem()).isEqualTo("missing");
     assertThat(refusal.line()).isEqualTo(70);
     assertThat(refusal.column()).isEqualTo(9);
   }

@@ -34,6 +34,15 @@ class ShortReportJsonTest {
     assertThat(page.at("/cautions/0").textValue()).isEqualTo("Mind the clutch.");
   }
 
+  /** One set of numbers for one step, and a step towards lean with its condition. */
+  @Test
+  void write_stepsAreThoseOfThePages() throws IOException {
+    Wording italian = Wording.of(Locale.ITALIAN);
+
+    assertThat(page(italian).at("/plan/steps/0").textValue())
+        .isEqualTo(italian.text(REPORT.plan().orElseThrow().steps().get(0).stepMessage()));
+  }
+
   @Test
   void write_seriesHasANumberForEachOpening() throws IOException {
     JsonNode series = page(Wording.english()).get("series");

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import com.google.common.collect.Collections2;
 import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.mixture.Circuit;
 import dev.jetting.core.mixture.MixtureModel;
@@ -14,6 +15,7 @@ import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.TwoHundred;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.ThrottleOpening;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -52,6 +54,33 @@ class MixtureSeriesTest {
       Circuit inCharge = ASSESSED.profile().points().get(i).inCharge();
       assertThat(shares.values()).allMatch(share -> share <= shares.get(inCharge) + 1e-12);
     }
+  }
+
+  /** A map of Java's own is in another order on each JVM, and so would be the row's text. */
+  @Test
+  void shares_areInTheOrderOfTheCircuits() {
+    MixtureSeries.Row row = SERIES.rows().get(0);
+    assertThat(row.shares()).isUnmodifiable();
+    assertThat(row.shares().keySet()).containsExactly(Circuit.values());
+    for (List<Circuit> order : Collections2.permutations(List.of(Circuit.values()))) {
+      Map<Circuit, Double> shares = new LinkedHashMap<>();
+      order.forEach(circuit -> shares.put(circuit, 0.25));
+      assertThat(with(row, shares).toString())
+          .endsWith("shares={PILOT=0.25, CUTAWAY=0.25, NEEDLE=0.25, MAIN=0.25}]");
+    }
+    assertThat(with(row, Map.of()).shares()).isEmpty();
+  }
+
+  private static MixtureSeries.Row with(MixtureSeries.Row row, Map<Circuit, Double> shares) {
+    return new MixtureSeries.Row(
+        row.throttle(),
+        row.speed(),
+        row.lambda(),
+        row.band(),
+        row.needed(),
+        row.limits(),
+        row.leanRisk(),
+        shares);
   }
 
   @Test

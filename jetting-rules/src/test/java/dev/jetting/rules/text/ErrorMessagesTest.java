@@ -30,9 +30,13 @@ class ErrorMessagesTest {
   @Test
   void whatARiderTyped_isRefusedInHisLanguage() {
     IllegalArgumentException jet = error(() -> RiderInput.mainJet("1200"));
-    assertThat(jet).hasMessage("main jet \"1200\" is ambiguous: did you mean 1.2 mm?");
+    assertThat(jet)
+        .hasMessage(
+            "main jet \"1200\" is ambiguous: did you mean 1.2 mm? Write it so, with its unit.");
     assertThat(GERMAN.text(jet))
-        .isEqualTo("Hauptdüse \"1200\" ist mehrdeutig: Ist 1.2 mm gemeint?");
+        .isEqualTo(
+            "Hauptdüse \"1200\" ist mehrdeutig: Ist 1.2 mm gemeint? Bitte so schreiben, mit der"
+                + " Einheit.");
 
     IllegalArgumentException comma = error(() -> RiderInput.temperature("20,5,1 C"));
     assertThat(GERMAN.text(comma))

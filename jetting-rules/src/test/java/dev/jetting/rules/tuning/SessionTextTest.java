@@ -93,7 +93,7 @@ class SessionTextTest {
     assertThat(
             SessionText.of(
                 begin(ALL_ROUND).observing(full(new Evidence.Wideband(Lambda.of(0.5)))), SENSOR))
-        .contains("Check the reading: λ 0.5 at full throttle")
+        .contains("Check the reading: λ 0.50 at full throttle")
         .contains("Change no part.");
   }
 
@@ -101,7 +101,7 @@ class SessionTextTest {
   void of_readingFarOffTwice_namesTheFaultsAndWhatSettlesEach() {
     Observation wrong = full(new Evidence.Wideband(Lambda.of(0.5)));
     assertThat(SessionText.of(begin(ALL_ROUND).observing(wrong).observing(wrong), SENSOR))
-        .contains("Look for a fault: λ 0.5 at full throttle")
+        .contains("Look for a fault: λ 0.50 at full throttle")
         .contains("It may be a high float level. Check: The float level is as specified.");
   }
 

@@ -28,7 +28,7 @@ final class Embedding {
     for (RankedFinding found : report.findings()) {
       out.println(found.severity() + ": " + found.finding().text());
     }
-    report.plan().orElseThrow().steps().forEach(step -> out.println(step.text()));
+    report.plan().orElseThrow().steps().forEach(step -> out.println(step.stepMessage().text()));
     return report.passes(); // never a promise of safety
     // end of snippet
   }

@@ -74,6 +74,20 @@ class EmbeddingExampleTest {
     assertThat(out.toString(StandardCharsets.UTF_8)).doesNotContain("DANGER");
   }
 
+  /** The same numbers as in the report, and no step towards lean without its condition. */
+  @Test
+  void assess_richStart_printsEachStepAsTheReportDoes(@TempDir Path directory) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Embedding.assess(
+        file(directory, Demo.RICH_START), new PrintStream(out, true, StandardCharsets.UTF_8));
+
+    assertThat(out.toString(StandardCharsets.UTF_8).lines().filter(line -> line.startsWith("Fit ")))
+        .hasSize(3)
+        .allMatch(line -> line.contains(": highest lean risk "))
+        .allMatch(
+            line -> line.endsWith(". Towards lean: only after a plug chop that shows it rich."));
+  }
+
   private static String snippet() throws IOException {
     String source = source();
     String start = "// snippet\n";

@@ -1,8 +1,15 @@
 package dev.jetting.examples.quickstart;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import dev.jetting.core.calibration.CalibratedModel;
 import dev.jetting.core.mixture.Circuit;
+import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.MachineDescription;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.ReportDifference;
@@ -15,23 +22,30 @@ import dev.jetting.rules.json.KitJson;
 import dev.jetting.rules.json.RuleFile;
 import dev.jetting.rules.json.SessionJson;
 import dev.jetting.rules.json.SheetJson;
+import dev.jetting.rules.json.ShortReportJson;
 import dev.jetting.rules.kit.Catalogue;
 import dev.jetting.rules.kit.KitDepth;
 import dev.jetting.rules.kit.KitValidation;
 import dev.jetting.rules.kit.KitValidator;
 import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.risk.MixtureSeries;
+import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.text.Wording;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.SessionText;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
+import dev.jetting.units.EngineSpeed;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** The snippets that TASKS.md shows; {@link TasksTest} compares the two and runs each. */
 final class Tasks {
@@ -147,6 +161,42 @@ final class Tasks {
       }
     }
     return setting.series().csv();
+  }
+
+  static String map(SetupSheet sheet) {
+    RiskModel risk = sheet.riskModel(RiskModel.assumed());
+    CalibratedModel engine = risk.untried().on(MixtureModel.of(sheet.setup()));
+    List<EngineSpeed> speeds =
+        Stream.of(3000, 4500, 6000, 7500).map(rpm -> EngineSpeed.ofRpm(rpm)).toList();
+    return MixtureSeries.map(risk, engine, speeds, AssessedSetting.openings()).csv();
+  }
+
+  // end of step
+
+  // step
+  static String page(Report report, Locale language) {
+    return ShortReportJson.write(report, Wording.of(language));
+  }
+
+  // end of step
+
+  // step
+  static ObjectNode order(int number, SetupSheet sheet) {
+    ObjectMapper mapper = new ObjectMapper().findAndRegisterModules(); // finds JettingModule
+    JsonNode tree = mapper.valueToTree(sheet);
+    return mapper.createObjectNode().put("number", number).set("sheet", tree);
+  }
+
+  static SetupSheet sheetOf(JsonNode order) throws JsonProcessingException {
+    ObjectMapper mapper = new ObjectMapper().findAndRegisterModules();
+    return mapper.treeToValue(order.get("sheet"), SetupSheet.class);
+  }
+
+  // end of step
+
+  // step
+  static void toSheetFile(MachineDescription machine, Path file) throws IOException {
+    Files.writeString(file, SheetJson.write(machine.sheet()));
   }
 
   // end of step

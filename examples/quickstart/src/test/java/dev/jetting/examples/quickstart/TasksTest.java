@@ -2,14 +2,18 @@ package dev.jetting.examples.quickstart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.advice.Adviser;
 import dev.jetting.rules.json.CatalogueJson;
 import dev.jetting.rules.json.SessionJson;
 import dev.jetting.rules.json.SheetJson;
 import dev.jetting.rules.kit.Catalogue;
+import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.text.Wording;
 import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.SessionText;
@@ -28,6 +32,7 @@ import java.util.Locale;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class TasksTest {
 
@@ -47,8 +52,47 @@ class TasksTest {
         parts(STEP, "src/test/java/dev/jetting/examples/quickstart/Tasks.java").stream()
             .map(step -> step.stripTrailing().stripIndent() + "\n")
             .toList();
-    assertThat(steps).hasSize(9);
+    assertThat(steps).hasSize(12);
     assertThat(parts(BLOCK, "TASKS.md")).isEqualTo(steps);
+  }
+
+  @Test
+  void page_hasEachTaskInItsContents() throws IOException {
+    List<String> titles = parts(Pattern.compile("(?m)^## (.*)$"), "TASKS.md");
+    assertThat(titles).hasSize(12);
+    assertThat(parts(Pattern.compile("(?m)^- \\[(.*)]\\(#"), "TASKS.md")).isEqualTo(titles);
+  }
+
+  @Test
+  void map_hasARowForEachSpeedAndOpening() throws IOException {
+    assertThat(Tasks.map(sheet("rich-start")))
+        .hasLineCount(4 * AssessedSetting.openings().size() + 1)
+        .contains("\n100,7500,");
+  }
+
+  @Test
+  void shortReport_isInTheLanguageAskedFor() throws IOException {
+    Report report =
+        Adviser.of(StandardRulebook.rulebook())
+            .advise(AssessedSetting.of(sheet("lean-in-the-middle")));
+    assertThat(Tasks.page(report, Locale.GERMAN))
+        .isNotEqualTo(Tasks.page(report, Locale.ENGLISH))
+        .contains("\"format\":\"jetting short report\"");
+  }
+
+  @Test
+  void order_isReadBackByAMapperOfTheShops() throws IOException {
+    SetupSheet sheet = sheet("lean-in-the-middle");
+    JsonNode order = new ObjectMapper().readTree(Tasks.order(7, sheet).toString());
+    assertThat(order.get("number").intValue()).isEqualTo(7);
+    assertThat(Tasks.sheetOf(order)).isEqualTo(sheet);
+  }
+
+  @Test
+  void machine_isWrittenAsASheetFile(@TempDir Path directory) throws IOException {
+    Path file = directory.resolve("cart.json");
+    Tasks.toSheetFile(Walk.machine(), file);
+    assertThat(SheetJson.read(Files.readString(file))).isEqualTo(Walk.machine().sheet());
   }
 
   @Test

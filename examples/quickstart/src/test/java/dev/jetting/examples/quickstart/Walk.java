@@ -8,6 +8,7 @@ import dev.jetting.rules.Finding;
 import dev.jetting.rules.MachineDescription;
 import dev.jetting.rules.Measure;
 import dev.jetting.rules.Outcome;
+import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.Rule;
 import dev.jetting.rules.Rulebook;
@@ -16,9 +17,9 @@ import dev.jetting.rules.Severity;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.advice.Adviser;
 import dev.jetting.rules.json.JsonInputException;
-import dev.jetting.rules.json.ReportJson;
 import dev.jetting.rules.json.SessionJson;
 import dev.jetting.rules.json.SheetJson;
+import dev.jetting.rules.json.ShortReportJson;
 import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.WorstSpot;
@@ -31,6 +32,7 @@ import dev.jetting.rules.tuning.Instrument;
 import dev.jetting.rules.tuning.NextStep;
 import dev.jetting.rules.tuning.Observation;
 import dev.jetting.rules.tuning.PlugColour;
+import dev.jetting.rules.tuning.SessionText;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
 import dev.jetting.units.RiderInput;
@@ -77,11 +79,15 @@ final class Walk {
     Rulebook rulebook = StandardRulebook.rulebook();
     Report report = Adviser.of(rulebook).advise(AssessedSetting.of(sheet));
     WorstSpot worst = report.worst();
-    out.println(TradeStyle.probability(worst.leanRisk()) + " at " + worst.throttle());
+    out.println("Passes: " + report.passes() + ", unanswered: " + report.verdict().unanswered());
+    String where = TradeStyle.throttle(worst.throttle()) + ", " + TradeStyle.speed(worst.speed());
+    out.println(TradeStyle.probability(worst.leanRisk()) + " at " + where);
     report.findings().forEach(found -> out.println(found.finding().text()));
-    report.plan().ifPresent(plan -> plan.steps().forEach(step -> out.println(step.text())));
-    WrongGuess first = machine.wrongGuesses().get(0);
-    out.println("Measure first: " + first.value() + ". " + first.value().measuring());
+    for (Remedy.Change step : report.plan().orElseThrow().steps()) {
+      out.println(step.stepMessage().text()); // a change towards lean with its condition
+    }
+    WrongGuess doubt = machine.wrongGuesses().get(0);
+    out.println("Measure first: " + doubt.value() + ". " + doubt.value().measuring());
     // end of step
     return report;
   }
@@ -99,17 +105,18 @@ final class Walk {
       ThrottleOpening throttle = ThrottleOpening.ofEighths(eighths);
       RiskPoint one = before.profile().nearest(throttle);
       RiskPoint two = after.profile().nearest(throttle);
-      out.println(throttle + ": λ " + one.lambda() + " → " + two.lambda());
+      String change = TradeStyle.lambda(one.lambda()) + " → " + TradeStyle.lambda(two.lambda());
+      out.println(TradeStyle.throttle(throttle) + ": " + change);
     }
     // end of step
   }
 
-  static NextStep session(SetupSheet sheet) {
+  static NextStep session(SetupSheet sheet, PrintStream out) {
     // step
     Tuner tuner = Tuner.readingWith(EnumSet.of(Instrument.PLUG, Instrument.FEEL));
     TuningSession session = TuningSession.beginning(sheet);
-    if (tuner.next(session) instanceof NextStep.TickOff first) {
-      session = session.checking(Set.copyOf(first.checks()));
+    if (tuner.next(session) instanceof NextStep.TickOff asked) {
+      session = session.checking(Set.copyOf(asked.checks()));
     }
     if (tuner.next(session) instanceof NextStep.Change richer) {
       session = session.changing(session.now().setup().withSetting(richer.change().setting()));
@@ -120,7 +127,8 @@ final class Walk {
     session = session.observing(new Observation(full, speed, plug));
 
     TuningSession resumed = SessionJson.read(SessionJson.write(session)); // tomorrow
-    NextStep next = tuner.next(resumed);
+    NextStep next = tuner.next(resumed); // data; the page has it in words
+    out.println(SessionText.of(resumed, tuner));
     // end of step
     return next;
   }
@@ -157,9 +165,10 @@ final class Walk {
     Rulebook rulebook = StandardRulebook.rulebook().with(RESERVE);
     try {
       SetupSheet sheet = SheetJson.read(body);
-      return new Answer(200, ReportJson.write(rulebook.evaluate(AssessedSetting.of(sheet))));
+      Report report = rulebook.evaluate(AssessedSetting.of(sheet)); // an adviser adds a plan
+      return new Answer(200, ShortReportJson.write(report));
     } catch (JsonInputException e) {
-      return new Answer(422, e.path() + ": " + e.value() + "; allowed: " + e.allowed());
+      return new Answer(422, e.getMessage());
     }
   }
 
