@@ -83,6 +83,7 @@ final class Reports {
                 Measure.ratio(0.25),
                 Measure.ratio(0.05),
                 ThrottleBand.eighths(6, 8))
+            .worstAt(ThrottleOpening.FULL, EngineSpeed.ofRpm(7432.1))
             .with("risk", Probability.of(0.25))
             .with("at", ThrottleOpening.FULL)
             .says("Lean at {at}: risk {risk}.", CHANGE);
