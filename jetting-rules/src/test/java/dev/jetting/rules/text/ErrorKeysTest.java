@@ -57,6 +57,7 @@ class ErrorKeysTest {
             "MixtureSeries",
             "UphillRisk",
             "RiskProfile",
+            "ProfileDifference",
             "WorstSpot",
             "RiskPoint",
             "Report",
