@@ -118,9 +118,10 @@ public record Finding(
    * @param limit the most allowed, in the same unit
    * @param band where in the throttle range
    * @return a builder for the texts
+   * @throws IllegalArgumentException if what was measured is below the limit, or the units differ
    */
   public static Texts above(String subject, Measure measured, Measure limit, ThrottleBand band) {
-    return of(Margin.atMost(subject, measured, limit, band));
+    return of(beyond("most", Margin.atMost(subject, measured, limit, band)));
   }
 
   /**
@@ -131,9 +132,25 @@ public record Finding(
    * @param limit the least allowed, in the same unit
    * @param band where in the throttle range
    * @return a builder for the texts
+   * @throws IllegalArgumentException if what was measured is above the limit, or the units differ
    */
   public static Texts below(String subject, Measure measured, Measure limit, ThrottleBand band) {
-    return of(Margin.atLeast(subject, measured, limit, band));
+    return of(beyond("least", Margin.atLeast(subject, measured, limit, band)));
+  }
+
+  /** What was measured and the limit may have changed places. On the limit a rule may fail. */
+  private static Margin beyond(String bound, Margin margin) {
+    if (margin.left().value() > 0) {
+      throw new IllegalArgumentException(
+          "finding that "
+              + margin.measured()
+              + " violates at "
+              + bound
+              + " "
+              + margin.limit()
+              + ": allowed what was measured, then a limit that it violates");
+    }
+    return margin;
   }
 
   static Texts of(Margin margin) {

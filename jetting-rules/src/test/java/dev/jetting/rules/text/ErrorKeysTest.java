@@ -74,6 +74,8 @@ class ErrorKeysTest {
             "Extras",
             "Costs",
             "Choice",
+            "Finding",
+            "Margin",
             "SettingSearch",
             "NeedlePosition",
             "Choices",
