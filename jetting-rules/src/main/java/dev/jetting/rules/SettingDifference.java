@@ -11,7 +11,6 @@ import dev.jetting.rules.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.Function;
 
 /**
  * What two assessed settings differ in: the parts, and the mixture over the throttle in the air of
@@ -39,42 +38,66 @@ public record SettingDifference(
   /** What a setting is made of. */
   public enum Part {
     /** The carburettor without its jets, needle and slide. */
-    CARBURETTOR(Setting::carburettor, s -> Argument.name(s.carburettor().id())),
+    CARBURETTOR,
     /** What stands before the carburettor. */
-    INTAKE(Setting::intake, s -> Argument.name(s.intake().id())),
+    INTAKE,
     /** The main jet. */
-    MAIN_JET(Setting::mainJet, s -> Argument.mainJet(s.mainJet())),
+    MAIN_JET,
     /** The pilot jet. */
-    PILOT_JET(Setting::pilotJet, s -> Argument.pilotJet(s.pilotJet())),
+    PILOT_JET,
     /** The screw of the pilot circuit. */
-    SCREW(Setting::screw, s -> Argument.screw(s.screw().kind(), s.screw().turns())),
+    SCREW,
     /** The slide, by its cutaway. */
-    SLIDE(Setting::cutaway, s -> Argument.cutaway(s.cutaway())),
+    SLIDE,
     /** How high the slide stands on its stop. */
-    IDLE_LIFT(Setting::idleLift, SettingDifference::idleLift),
+    IDLE_LIFT,
     /** The needle jet. */
-    NEEDLE_JET(Setting::needleJet, s -> Argument.needleJet(s.needleJet().bore())),
+    NEEDLE_JET,
     /** The needle. */
-    NEEDLE(Setting::needle, s -> Argument.needle(s.needle().id())),
+    NEEDLE,
     /** The groove of the needle's clip. */
-    CLIP(Setting::clip, s -> Argument.clip(s.clip())),
+    CLIP,
     /** How the floats are set. */
-    FLOATS(Setting::floats, SettingDifference::floats);
-
-    private final Function<Setting, Object> of;
-    private final Function<Setting, Argument> words;
-
-    Part(Function<Setting, Object> of, Function<Setting, Argument> words) {
-      this.of = of;
-      this.words = words;
-    }
+    FLOATS;
 
     private boolean differs(Setting one, Setting other) {
-      return !of.apply(one).equals(of.apply(other));
+      return !of(one).equals(of(other));
     }
 
     private PartChange change(Setting before, Setting after) {
-      return new PartChange(this, words.apply(before), words.apply(after));
+      return new PartChange(this, words(before), words(after));
+    }
+
+    private Object of(Setting s) {
+      return switch (this) {
+        case CARBURETTOR -> s.carburettor();
+        case INTAKE -> s.intake();
+        case MAIN_JET -> s.mainJet();
+        case PILOT_JET -> s.pilotJet();
+        case SCREW -> s.screw();
+        case SLIDE -> s.cutaway();
+        case IDLE_LIFT -> s.idleLift();
+        case NEEDLE_JET -> s.needleJet();
+        case NEEDLE -> s.needle();
+        case CLIP -> s.clip();
+        case FLOATS -> s.floats();
+      };
+    }
+
+    private Argument words(Setting s) {
+      return switch (this) {
+        case CARBURETTOR -> Argument.name(s.carburettor().id());
+        case INTAKE -> Argument.name(s.intake().id());
+        case MAIN_JET -> Argument.mainJet(s.mainJet());
+        case PILOT_JET -> Argument.pilotJet(s.pilotJet());
+        case SCREW -> Argument.screw(s.screw().kind(), s.screw().turns());
+        case SLIDE -> Argument.cutaway(s.cutaway());
+        case IDLE_LIFT -> idleLift(s);
+        case NEEDLE_JET -> Argument.needleJet(s.needleJet().bore());
+        case NEEDLE -> Argument.needle(s.needle().id());
+        case CLIP -> Argument.clip(s.clip());
+        case FLOATS -> floats(s);
+      };
     }
   }
 

@@ -335,14 +335,14 @@ class BuildersTest {
             .build(),
         TypicalEngine.builder()
             .displacement(Displacement.ofCubicCentimetres(200))
-            .tune(StateOfTune.values()[0])
-            .cooling(Cooling.values()[0])
-            .induction(InductionKind.values()[0])
+            .tune(StateOfTune.STANDARD)
+            .cooling(Cooling.AIR)
+            .induction(InductionKind.PISTON_PORT)
             .build(),
         new Others(
-            StateOfTune.values()[1],
-            Cooling.values()[1],
-            InductionKind.values()[1],
+            StateOfTune.SPORT,
+            Cooling.FAN,
+            InductionKind.ROTARY_VALVE,
             InductionKind.UNKNOWN,
             Displacement.ofCubicCentimetres(125),
             Fuel.E10,
@@ -363,8 +363,8 @@ class BuildersTest {
             .widerByMainJet(0.02)
             .withGuesses(sheet.setup(), Set.of(MachineValue.PEAK_SPEED)),
         Choice.toBuy(JetBore.ofMillimetres(1.2), BigDecimal.TEN).withUncertainty(0.02),
-        choices(sheet, 1.1),
-        choices(sheet, 1.3));
+        choices(1.1),
+        choices(1.3));
   }
 
   /** Values that stand in no sample. */
@@ -388,7 +388,7 @@ class BuildersTest {
       List<Recommendation> recommendations,
       Choice.Source source) {}
 
-  private static Choices choices(SetupSheet sheet, double main) {
+  private static Choices choices(double main) {
     return Choices.builder()
         .pilotJets(List.of(Choice.ofOwned(JetBore.ofMillimetres(main / 2))))
         .screws(List.of(ScrewTurns.of(main)))
