@@ -2,11 +2,15 @@ package dev.jetting.rules;
 
 import com.google.common.collect.ImmutableSortedMap;
 import com.google.common.collect.Maps;
+import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.text.Argument;
 import dev.jetting.rules.text.Message;
 import dev.jetting.rules.text.Wording;
+import dev.jetting.units.EngineSpeed;
+import dev.jetting.units.ThrottleOpening;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * What a failed rule found.
@@ -20,6 +24,8 @@ import java.util.Objects;
  * @param margin limit less measured, or measured less limit: below zero by how much the rule
  *     failed, in the unit of both
  * @param band where in the throttle range
+ * @param worst the opening and the engine speed at which it is worst; empty of a rule that looks at
+ *     no single opening, or does not say
  * @param words one sentence that says what is wrong, with the values that it shows
  * @param remedy what to change
  */
@@ -29,6 +35,7 @@ public record Finding(
     Measure limit,
     Measure margin,
     ThrottleBand band,
+    Optional<Spot> worst,
     Message words,
     Remedy remedy) {
 
@@ -41,6 +48,7 @@ public record Finding(
    * @param margin limit less measured, or measured less limit: below zero by how much the rule
    *     failed, in the unit of both
    * @param band where in the throttle range
+   * @param worst the opening and the engine speed at which it is worst; empty if not said
    * @param words one sentence that says what is wrong, with the values that it shows
    * @param remedy what to change
    */
@@ -50,6 +58,7 @@ public record Finding(
     Objects.requireNonNull(limit, "limit");
     Objects.requireNonNull(margin, "margin");
     Objects.requireNonNull(band, "band");
+    Objects.requireNonNull(worst, "worst");
     Objects.requireNonNull(words, "words");
     Objects.requireNonNull(remedy, "remedy");
     PlainLine.checkLength("subject of a finding", subject);
@@ -71,7 +80,7 @@ public record Finding(
    */
   public Finding withRemedy(Remedy other) {
     return new Finding(
-        subject, measured, limit, margin, band, words, Objects.requireNonNull(other));
+        subject, measured, limit, margin, band, worst, words, Objects.requireNonNull(other));
   }
 
   /** {@return the sentence, with {@code {name}} for each attribute} */
@@ -109,9 +118,10 @@ public record Finding(
    * @param limit the most allowed, in the same unit
    * @param band where in the throttle range
    * @return a builder for the texts
+   * @throws IllegalArgumentException if what was measured is below the limit, or the units differ
    */
   public static Texts above(String subject, Measure measured, Measure limit, ThrottleBand band) {
-    return of(Margin.atMost(subject, measured, limit, band));
+    return of(beyond("most", Margin.atMost(subject, measured, limit, band)));
   }
 
   /**
@@ -122,23 +132,83 @@ public record Finding(
    * @param limit the least allowed, in the same unit
    * @param band where in the throttle range
    * @return a builder for the texts
+   * @throws IllegalArgumentException if what was measured is above the limit, or the units differ
    */
   public static Texts below(String subject, Measure measured, Measure limit, ThrottleBand band) {
-    return of(Margin.atLeast(subject, measured, limit, band));
+    return of(beyond("least", Margin.atLeast(subject, measured, limit, band)));
+  }
+
+  /** What was measured and the limit may have changed places. On the limit a rule may fail. */
+  private static Margin beyond(String bound, Margin margin) {
+    if (margin.left().value() > 0) {
+      throw new IllegalArgumentException(
+          "finding that "
+              + margin.measured()
+              + " violates at "
+              + bound
+              + " "
+              + margin.limit()
+              + ": allowed what was measured, then a limit that it violates");
+    }
+    return margin;
   }
 
   static Texts of(Margin margin) {
-    return new Texts(margin, ImmutableSortedMap.of());
+    return new Texts(margin, Optional.empty(), ImmutableSortedMap.of());
+  }
+
+  /**
+   * Where a finding is worst.
+   *
+   * @param throttle throttle opening
+   * @param speed engine speed there: that of the level road, of a climb or of the overrun
+   */
+  public record Spot(ThrottleOpening throttle, EngineSpeed speed) {
+
+    /**
+     * Checks for nulls.
+     *
+     * @param throttle throttle opening
+     * @param speed engine speed there
+     */
+    public Spot {
+      Objects.requireNonNull(throttle, "throttle");
+      Objects.requireNonNull(speed, "speed");
+    }
   }
 
   /** The texts of a finding whose numbers are set. */
   public static final class Texts {
     private final Margin margin;
+    private final Optional<Spot> worst;
     private final ImmutableSortedMap<String, Argument> arguments;
 
-    private Texts(Margin margin, ImmutableSortedMap<String, Argument> arguments) {
+    private Texts(
+        Margin margin, Optional<Spot> worst, ImmutableSortedMap<String, Argument> arguments) {
       this.margin = margin;
+      this.worst = worst;
       this.arguments = arguments;
+    }
+
+    /**
+     * States where it is worst, for programs that mark it in a chart.
+     *
+     * @param throttle throttle opening
+     * @param speed engine speed there
+     * @return these texts and the spot, instead of one stated before
+     */
+    public Texts worstAt(ThrottleOpening throttle, EngineSpeed speed) {
+      return new Texts(margin, Optional.of(new Spot(throttle, speed)), arguments);
+    }
+
+    /**
+     * States where it is worst: at an assessed opening, at the speed of the level road.
+     *
+     * @param point the point of the risk profile
+     * @return these texts and the spot, instead of one stated before
+     */
+    public Texts worstAt(RiskPoint point) {
+      return worstAt(point.mixture().throttle(), point.mixture().speed());
     }
 
     /**
@@ -152,6 +222,7 @@ public record Finding(
     public Texts with(String name, Argument value) {
       return new Texts(
           margin,
+          worst,
           ImmutableSortedMap.<String, Argument>naturalOrder()
               .putAll(arguments)
               .put(name, value)
@@ -223,6 +294,7 @@ public record Finding(
           margin.limit(),
           margin.left(),
           margin.band(),
+          worst,
           words,
           remedy);
     }

@@ -2,6 +2,7 @@ package dev.jetting.rules;
 
 import dev.jetting.core.mixture.Overrun;
 import dev.jetting.rules.Outcome.Status;
+import dev.jetting.rules.Verdict.Lean;
 import dev.jetting.rules.Verdict.Ruling;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
@@ -9,10 +10,12 @@ import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Predicate;
 
 /** What in a report speaks for or against a ride. */
@@ -27,18 +30,22 @@ record Grounds(
   Verdict verdict(Optional<LocalDate> waiversJudgedOn) {
     Map<String, Boolean> waivedInFull = waivedInFull();
     List<String> dangers = ids(result -> isUnwaivedDanger(result, waivedInFull));
-    boolean lean = isTooLean();
-    boolean leanOverrun = isTooLeanOnOverrun();
+    Set<Lean> lean = EnumSet.noneOf(Lean.class);
+    if (isTooLean()) {
+      lean.add(Lean.RIDDEN);
+    }
+    if (isTooLeanOnOverrun()) {
+      lean.add(Lean.OVERRUN);
+    }
     List<String> unanswered = ids(r -> isDanger(r) && r.outcome().status() == Status.NOT_EVALUATED);
     List<String> broken = ids(r -> r.outcome().status() == Status.BROKEN);
-    boolean wrong = !dangers.isEmpty() || lean || leanOverrun;
+    boolean wrong = !dangers.isEmpty() || !lean.isEmpty();
     boolean open = !unanswered.isEmpty() || !broken.isEmpty() || ids(Grounds::judged).isEmpty();
     List<WaivedDanger> waived = waived();
     return new Verdict(
         ruling(wrong, open, !waived.isEmpty()),
         dangers,
         lean,
-        leanOverrun,
         unanswered,
         broken,
         waived,

@@ -2,6 +2,7 @@ package dev.jetting.rules;
 
 import static java.util.Comparator.comparingDouble;
 
+import dev.jetting.units.OneLine;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -50,6 +51,7 @@ public record Margin(
    * @param limit the most allowed, in the same unit
    * @param band where in the throttle range
    * @return the margin; what is left is the limit less what was measured
+   * @throws IllegalArgumentException if the units differ
    */
   public static Margin atMost(String subject, Measure measured, Measure limit, ThrottleBand band) {
     return of(subject, measured, limit, limit.value() - measured.value(), band);
@@ -63,6 +65,7 @@ public record Margin(
    * @param limit the least allowed, in the same unit
    * @param band where in the throttle range
    * @return the margin; what is left is what was measured less the limit
+   * @throws IllegalArgumentException if the units differ
    */
   public static Margin atLeast(String subject, Measure measured, Measure limit, ThrottleBand band) {
     return of(subject, measured, limit, measured.value() - limit.value(), band);
@@ -70,6 +73,15 @@ public record Margin(
 
   private static Margin of(
       String subject, Measure measured, Measure limit, double left, ThrottleBand band) {
+    if (!measured.unit().equals(limit.unit())) {
+      throw new IllegalArgumentException(
+          "limit "
+              + limit
+              + " of something measured as "
+              + measured
+              + ": allowed a limit in the unit "
+              + OneLine.quoted(measured.unit()));
+    }
     return new Margin(subject, measured, limit, new Measure(left, limit.unit()), band);
   }
 

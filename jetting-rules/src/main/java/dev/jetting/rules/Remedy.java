@@ -38,6 +38,22 @@ public sealed interface Remedy {
     OTHER
   }
 
+  /** Where the part of a change comes from. */
+  enum Source {
+    /** It is at hand, or nothing but a position is set. */
+    AT_HAND,
+    /** It is to be bought. */
+    TO_BUY
+  }
+
+  /** What a change does about its finding. */
+  enum Relief {
+    /** The finding is gone after this change alone. */
+    WHOLE,
+    /** It helps, but the finding stays. */
+    PARTIAL
+  }
+
   /**
    * Where the mixture has to go, before a part is chosen.
    *
@@ -165,9 +181,9 @@ public sealed interface Remedy {
    * @param from the part there is
    * @param to the part to fit, or the position to set
    * @param steps over how many sizes, grooves or quarter turns, 1 or more
-   * @param toBuy whether the part is not at hand
+   * @param source whether the part is at hand
    * @param effect what it does
-   * @param enough whether the finding is gone after this change alone
+   * @param relief whether the finding is gone after this change alone
    * @param setting the setting after the change
    */
   record Change(
@@ -176,9 +192,9 @@ public sealed interface Remedy {
       Argument from,
       Argument to,
       int steps,
-      boolean toBuy,
+      Source source,
       Effect effect,
-      boolean enough,
+      Relief relief,
       Setting setting)
       implements Remedy {
 
@@ -190,9 +206,9 @@ public sealed interface Remedy {
      * @param from the part there is
      * @param to the part to fit, or the position to set
      * @param steps over how many sizes, grooves or quarter turns, 1 or more
-     * @param toBuy whether the part is not at hand
+     * @param source whether the part is at hand
      * @param effect what it does
-     * @param enough whether the finding is gone after this change alone
+     * @param relief whether the finding is gone after this change alone
      * @param setting the setting after the change
      * @throws IllegalArgumentException if there is less than one step
      */
@@ -201,11 +217,23 @@ public sealed interface Remedy {
       Objects.requireNonNull(direction, "direction");
       Objects.requireNonNull(from, "from");
       Objects.requireNonNull(to, "to");
+      Objects.requireNonNull(source, "source");
       Objects.requireNonNull(effect, "effect");
+      Objects.requireNonNull(relief, "relief");
       Objects.requireNonNull(setting, "setting");
       if (steps < 1) {
         throw new IllegalArgumentException("steps of a change " + steps + ": allowed 1 or more");
       }
+    }
+
+    /** {@return whether the part is not at hand} */
+    public boolean toBuy() {
+      return source == Source.TO_BUY;
+    }
+
+    /** {@return whether the finding is gone after this change alone} */
+    public boolean enough() {
+      return relief == Relief.WHOLE;
     }
 
     /**

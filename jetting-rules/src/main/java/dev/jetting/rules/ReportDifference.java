@@ -28,11 +28,10 @@ import java.util.stream.Stream;
  * @param sides what changed between the reports; empty if they rest on the same
  * @param changes the findings that differ: new, worse, better, gone; in each the most dangerous
  *     first
- * @param passedBefore whether the report before passed
- * @param passesAfter whether the report after passes
+ * @param verdict whether the report passes now, and whether it did
  */
 public record ReportDifference(
-    Set<Side> sides, List<FindingChange> changes, boolean passedBefore, boolean passesAfter) {
+    Set<Side> sides, List<FindingChange> changes, VerdictChange verdict) {
 
   /** A share may move by this much without being reported: the rounding of a calculation. */
   private static final double ROUNDING = 1e-9;
@@ -53,17 +52,42 @@ public record ReportDifference(
     WAIVERS
   }
 
+  /** Whether a report passes, and whether the one before did. */
+  public enum VerdictChange {
+    /** Both pass. */
+    PASSES_STILL,
+    /** Neither passes. */
+    FAILS_STILL,
+    /** The report after passes, that before did not. */
+    PASSES_NOW,
+    /** The report before passed, that after does not. */
+    FAILS_NOW;
+
+    private static VerdictChange of(Report before, Report after) {
+      boolean same = before.passes() == after.passes();
+      if (after.passes()) {
+        return same ? PASSES_STILL : PASSES_NOW;
+      }
+      return same ? FAILS_STILL : FAILS_NOW;
+    }
+
+    /** {@return whether both reports have the same answer} */
+    public boolean isSame() {
+      return this == PASSES_STILL || this == FAILS_STILL;
+    }
+  }
+
   /**
    * Copies the sets.
    *
    * @param sides what changed between the reports
    * @param changes the findings that differ
-   * @param passedBefore whether the report before passed
-   * @param passesAfter whether the report after passes
+   * @param verdict whether the report passes now, and whether it did
    */
   public ReportDifference {
     sides = ImmutableSet.copyOf(sides.stream().sorted().toList());
     changes = List.copyOf(changes);
+    Objects.requireNonNull(verdict, "verdict");
   }
 
   /**
@@ -111,7 +135,7 @@ public record ReportDifference(
         .filter(was -> !matched.contains(was))
         .forEach(was -> changes.add(change(Kind.GONE, Optional.of(was), Optional.empty(), ids)));
     changes.sort(Comparator.comparing(FindingChange::kind));
-    return new ReportDifference(sides(before, after), changes, before.passes(), after.passes());
+    return new ReportDifference(sides(before, after), changes, VerdictChange.of(before, after));
   }
 
   /** What a finding is on: the rule, by its present id, and the subject. */
@@ -221,9 +245,19 @@ public record ReportDifference(
     return changes.stream().filter(change -> change.kind() == kind).toList();
   }
 
+  /** {@return whether the report before passed} */
+  public boolean passedBefore() {
+    return verdict == VerdictChange.PASSES_STILL || verdict == VerdictChange.FAILS_NOW;
+  }
+
+  /** {@return whether the report after passes} */
+  public boolean passesAfter() {
+    return verdict == VerdictChange.PASSES_STILL || verdict == VerdictChange.PASSES_NOW;
+  }
+
   /** {@return whether no finding differs and the verdict is the same} */
   public boolean isNone() {
-    return changes.isEmpty() && passedBefore == passesAfter;
+    return changes.isEmpty() && verdict.isSame();
   }
 
   /** {@return a line on what changed, then a line for each finding, in English} */
@@ -240,18 +274,17 @@ public record ReportDifference(
    */
   public String text(Wording wording) {
     return Stream.concat(
-            Stream.of(wording.text(verdict())), changes.stream().map(c -> c.text(wording)))
+            Stream.of(wording.text(headline())), changes.stream().map(c -> c.text(wording)))
         .collect(joining("\n"));
   }
 
-  private Message verdict() {
-    String now = passesAfter ? "passes" : "fails";
-    Message verdict =
-        Message.of("difference." + now + (passedBefore == passesAfter ? ".still" : ".now"));
+  private Message headline() {
+    Message now =
+        Message.of("difference." + verdict.name().toLowerCase(Locale.ROOT).replace('_', '.'));
     return sides.isEmpty()
-        ? verdict
+        ? now
         : Message.of("difference.changed")
-            .with("verdict", Argument.words(verdict))
+            .with("verdict", Argument.words(now))
             .with("sides", Argument.items(sides.stream().map(ReportDifference::word).toList()));
   }
 

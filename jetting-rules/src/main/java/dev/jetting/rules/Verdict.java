@@ -1,9 +1,11 @@
 package dev.jetting.rules;
 
+import com.google.common.collect.ImmutableSet;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Whether anything in a report speaks against a careful first ride, and what the answer rests on.
@@ -13,9 +15,7 @@ import java.util.Optional;
  *
  * @param ruling the answer
  * @param dangers ids of the rules that found a danger which no waiver covers
- * @param tooLean whether the mixture is too lean, on any assessed day, at an opening that no waiver
- *     of a lean risk covers
- * @param tooLeanOnOverrun whether the overrun is too lean and no waiver covers it
+ * @param lean where the mixture is too lean and no waiver covers it; empty if nowhere
  * @param unanswered ids of the rules of danger that could not be evaluated
  * @param broken ids of the rules that broke
  * @param waived the dangers that waivers cover, the most dangerous first
@@ -25,8 +25,7 @@ import java.util.Optional;
 public record Verdict(
     Ruling ruling,
     List<String> dangers,
-    boolean tooLean,
-    boolean tooLeanOnOverrun,
+    Set<Lean> lean,
     List<String> unanswered,
     List<String> broken,
     List<WaivedDanger> waived,
@@ -44,13 +43,23 @@ public record Verdict(
     FAILS
   }
 
+  /** Where a mixture may be too lean. */
+  public enum Lean {
+    /**
+     * As it is ridden: on any assessed day, at an opening that no waiver of a lean risk covers,
+     * climbs included.
+     */
+    RIDDEN,
+    /** On the overrun: the closed throttle after a long open run. */
+    OVERRUN
+  }
+
   /**
    * Copies the lists.
    *
    * @param ruling the answer
    * @param dangers ids of the rules that found a danger which no waiver covers
-   * @param tooLean whether the mixture is too lean at an opening that no waiver covers
-   * @param tooLeanOnOverrun whether the overrun is too lean and no waiver covers it
+   * @param lean where the mixture is too lean and no waiver covers it; empty if nowhere
    * @param unanswered ids of the rules of danger that could not be evaluated
    * @param broken ids of the rules that broke
    * @param waived the dangers that waivers cover, the most dangerous first
@@ -61,9 +70,20 @@ public record Verdict(
     Objects.requireNonNull(ruling, "ruling");
     Objects.requireNonNull(waiversJudgedOn, "waiversJudgedOn");
     dangers = List.copyOf(dangers);
+    lean = ImmutableSet.copyOf(lean.stream().sorted().toList());
     unanswered = List.copyOf(unanswered);
     broken = List.copyOf(broken);
     waived = List.copyOf(waived);
+  }
+
+  /** {@return whether the mixture is too lean as it is ridden, and no waiver covers it} */
+  public boolean tooLean() {
+    return lean.contains(Lean.RIDDEN);
+  }
+
+  /** {@return whether the overrun is too lean and no waiver covers it} */
+  public boolean tooLeanOnOverrun() {
+    return lean.contains(Lean.OVERRUN);
   }
 
   /**

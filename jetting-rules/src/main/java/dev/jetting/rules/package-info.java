@@ -54,6 +54,8 @@
  *       in which rules it was changed, and a digest of what it holds
  *   <li>{@link RulebookImpact}: what a new rulebook, version or limit does to the sheets of a shop,
  *       before it is put to work
+ *   <li>{@link SettingDifference}: what two assessed settings differ in: the parts, and the mixture
+ *       over the throttle in the air of the day
  *   <li>{@link SetupSheet}: what a tuner writes down about one machine: the setup, how it is
  *       ridden, and the parts there are
  *   <li>{@link Severity}: how much a finding matters, rising

@@ -120,6 +120,36 @@ class ArchitectureTest {
         .check(CLASSES);
   }
 
+  /** What the table gives in haste, the model gives with checks: the search alone needs haste. */
+  @Test
+  void mixtureTable_isKnownToTheSearchOnly() {
+    dependsOutside(RULES + ".search", "dev.jetting.core.mixture.table");
+  }
+
+  /** A page is the last thing made of a report; the short report is one, with words in it. */
+  @Test
+  void renderings_areKnownToThemselvesAndTheShortReportOnly() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(RULES + ".render")
+        .and()
+        .doNotHaveFullyQualifiedName(RULES + ".json.ShortReportForm")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(RULES + ".render")
+        .check(CLASSES);
+  }
+
+  private static void dependsOutside(String allowed, String used) {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(allowed)
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(used)
+        .check(CLASSES);
+  }
+
   @Test
   void jackson_isKnownToTheJsonPackageOnly() {
     noClasses()

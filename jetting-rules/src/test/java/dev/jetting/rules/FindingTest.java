@@ -50,6 +50,27 @@ class FindingTest {
     assertThat(above(0, 0).excess()).isZero();
   }
 
+  @Test
+  void above_ofLessThanTheLimit_isRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                Finding.above(
+                    "setting.mainJet",
+                    new Measure(1, "mm"),
+                    new Measure(1.2, "mm"),
+                    ThrottleBand.WHOLE))
+        .withMessage(
+            "finding that 1.000 mm violates at most 1.200 mm:"
+                + " allowed what was measured, then a limit that it violates");
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                Finding.below(
+                    "setting.mainJet", Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE))
+        .withMessageStartingWith("finding that 2.000 violates at least 1.000: ");
+  }
+
   private static Finding above(double measured, double limit) {
     return Finding.above("x", Measure.ratio(measured), Measure.ratio(limit), ThrottleBand.WHOLE)
         .says("", "");

@@ -1,6 +1,7 @@
 package dev.jetting.rules;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import dev.jetting.rules.Outcome.Status;
 import dev.jetting.rules.laws.LawKit;
@@ -116,5 +117,19 @@ class MarginTest {
         .filteredOn(result -> result.outcome().nearest().isEmpty())
         .extracting(RuleResult::ruleId)
         .containsExactly("screw-kind");
+  }
+
+  @Test
+  void limitInAnotherUnit_isRefused() {
+    assertThatIllegalArgumentException()
+        .isThrownBy(
+            () ->
+                Margin.atMost(
+                    "setting.mainJet",
+                    new Measure(1.2, "mm"),
+                    Measure.ratio(2),
+                    ThrottleBand.WHOLE))
+        .withMessage(
+            "limit 2.000 of something measured as 1.200 mm: allowed a limit in the unit \"mm\"");
   }
 }

@@ -10,6 +10,7 @@ import dev.jetting.core.air.Air;
 import dev.jetting.core.air.Psychrometrics;
 import dev.jetting.core.elementary.CompressibleThroat;
 import dev.jetting.core.engine.LoadLine;
+import dev.jetting.core.parts.Coefficient;
 import dev.jetting.rules.laws.LawKit;
 import dev.jetting.rules.risk.MixtureSeries;
 import dev.jetting.rules.risk.Riding;
@@ -73,6 +74,7 @@ class PublicApiTest {
           "PartEffect",
           "PartUse",
           "Plan.Left",
+          "ProfileDifference.Row",
           "ProofUse",
           "RankedFinding",
           "Remedy.Aim",
@@ -88,6 +90,8 @@ class PublicApiTest {
           "RuleResult",
           "RulebookEdition",
           "Sensitivities",
+          "SettingDifference",
+          "SettingDifference.PartChange",
           "SheetImpact",
           "SizeSensitivities",
           "StartingSetting",
@@ -123,6 +127,8 @@ class PublicApiTest {
     allow(refused, "Area.ofRing", "ClipPosition.fromTop", "ClipPosition.fromBottom");
     allow(
         refused, "CompressibleThroat.compressibleToIncompressible", "LoadLine", "Riding.withDays");
+    allow(refused, "Coefficient.assumed", "Coefficient.calculated", "Coefficient.sourced");
+    allow(refused, "Finding.above", "Finding.below");
     allow(refused, "Psychrometrics.humidityFromDewPoint", "Psychrometrics.humidityFromWetBulb");
     allow(refused, "Psychrometrics.humidityRatioFromWetBulb", "ThrottleBand");
     allow(refused, "ThrottleBand.eighths", "MixtureSeries.Interval", "Uncertain");
@@ -133,10 +139,9 @@ class PublicApiTest {
     allow(order, "RulebookImpact.assessing", "ElementaryCarburettor.inOtherAir", "Progress.done");
     String sentence = "read as a sentence: what it is, then what it is held against";
     allow(sentence, "Argument.lambda", "Argument.risk", "CarburettorComparison.of", "Coverage.of");
-    allow(sentence, "Finding.above", "Finding.below", "Margin.atMost", "Margin.atLeast");
+    allow(sentence, "Margin.atMost", "Margin.atLeast");
     allow(sentence, "TradeStyle.probability");
     String texts = "texts of different form: a swap shows in every message";
-    allow(texts, "Coefficient.assumed", "Coefficient.calculated", "Coefficient.sourced");
     allow(texts, "Finding.Texts.says", "InvalidValueException.of", "Sentence.refused");
     allow(texts, "InvalidValueException.worded", "Message", "Message.named", "Message.of");
     allow(texts, "Rulebook.mergedWith", "Rulebook.of");
@@ -274,6 +279,15 @@ class PublicApiTest {
         () -> new ThrottleBand(ThrottleOpening.FULL, ThrottleOpening.CLOSED),
         () -> ThrottleBand.eighths(5, 2),
         () -> new MixtureSeries.Interval(1.1, 0.9),
+        () -> Coefficient.assumed(1.5, "by hand", "1"),
+        () -> Coefficient.calculated(1.5, "π/4", "mm²"),
+        () -> Coefficient.sourced(1.5, "data sheet", "kg/m³"),
+        () ->
+            Finding.above(
+                "setting.mainJet", Measure.ratio(1), Measure.ratio(2), ThrottleBand.WHOLE),
+        () ->
+            Finding.below(
+                "setting.mainJet", Measure.ratio(2), Measure.ratio(1), ThrottleBand.WHOLE),
         () ->
             new Uncertain<>(
                 JetBore.ofMillimetres(1), JetBore.ofMillimetres(1.1), JetBore.ofMillimetres(0.9)));

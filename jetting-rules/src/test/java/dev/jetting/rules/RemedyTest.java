@@ -106,9 +106,9 @@ class RemedyTest {
         Argument.name(from),
         Argument.name(to),
         steps,
-        false,
+        Remedy.Source.AT_HAND,
         new Remedy.Effect(ThrottleOpening.FULL, state(0.98, 0.4), state(0.91, 0.08)),
-        true,
+        Remedy.Relief.WHOLE,
         setting);
   }
 

@@ -177,4 +177,24 @@ class ReportDifferenceTest {
     assertThat(all.get(1).problem()).startsWith("$");
     assertThat(all.get(2).difference().orElseThrow().of(Kind.NEW)).hasSize(1);
   }
+
+  /** The plain sheet has a main jet of 1.18 mm, so that it passes by a limit of 1.2 mm alone. */
+  @Test
+  void verdict_saysWhetherItPassesNow_andDidBefore() {
+    Report passes = report(book("jet", 1.2), PLAIN);
+    Report fails = report(book("jet", 1.1), PLAIN);
+    assertVerdict(passes, passes, ReportDifference.VerdictChange.PASSES_STILL);
+    assertVerdict(fails, fails, ReportDifference.VerdictChange.FAILS_STILL);
+    assertVerdict(fails, passes, ReportDifference.VerdictChange.PASSES_NOW);
+    assertVerdict(passes, fails, ReportDifference.VerdictChange.FAILS_NOW);
+  }
+
+  private static void assertVerdict(
+      Report before, Report after, ReportDifference.VerdictChange verdict) {
+    ReportDifference difference = ReportDifference.between(before, after);
+    assertThat(difference.verdict()).isEqualTo(verdict);
+    assertThat(difference.passedBefore()).isEqualTo(before.passes());
+    assertThat(difference.passesAfter()).isEqualTo(after.passes());
+    assertThat(verdict.isSame()).isEqualTo(before.passes() == after.passes());
+  }
 }

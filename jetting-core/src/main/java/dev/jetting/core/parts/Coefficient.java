@@ -1,6 +1,9 @@
 package dev.jetting.core.parts;
 
+import com.google.common.collect.ImmutableSet;
 import dev.jetting.core.checks.Checks;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.OneLine;
 import dev.jetting.units.Sentence;
 import dev.jetting.units.number.Decimals;
 import java.util.Locale;
@@ -23,6 +26,12 @@ public record Coefficient(double value, String unit, Origin origin, String note)
   private static final int LONGEST_UNIT = 30;
   private static final int LONGEST_NOTE = 500;
 
+  /** As a note each shows that unit and note changed places. */
+  private static final ImmutableSet<String> UNITS =
+      ImmutableSet.of(
+          "1", "%", "°", "°C", "°F", "K", "1/K", "mm", "mm²", "mm²/s", "cm³", "g/cm³", "kg/m³",
+          "m/s²", "Pa", "hPa", "rpm", "g/s", "L/h", "mPa·s", "share", "turns");
+
   /** Where a coefficient comes from. */
   public enum Origin {
     /** Read in a publication, or measured; the note names which. */
@@ -42,7 +51,7 @@ public record Coefficient(double value, String unit, Origin origin, String note)
    * @param note the source, the calculation, or the reason for the assumption; one line, at most
    *     500 characters
    * @throws IllegalArgumentException if the value is not finite, or a text is blank, too long or
-   *     not one line of visible characters
+   *     not one line of visible characters, or the note is a unit
    */
   public Coefficient {
     Checks.that(
@@ -52,6 +61,14 @@ public record Coefficient(double value, String unit, Origin origin, String note)
         () -> Sentence.of("error.any-finite"));
     Checks.line("unit", () -> Sentence.of("error.name.unit-of-coefficient"), unit, LONGEST_UNIT);
     Checks.line("note", () -> Sentence.of("error.name.note-of-coefficient"), note, LONGEST_NOTE);
+    if (UNITS.contains(note)) {
+      throw InvalidValueException.worded(
+          Sentence.of("error.is-a-unit")
+              .with("what", Sentence.of("error.name.note-of-coefficient")),
+          "note",
+          OneLine.quoted(note),
+          Sentence.of("error.source-or-reason"));
+    }
     Objects.requireNonNull(origin, "origin");
     value += 0.0; // −0.0 becomes 0.0
   }
@@ -63,7 +80,8 @@ public record Coefficient(double value, String unit, Origin origin, String note)
    * @param unit its unit, {@code "1"} for a ratio
    * @param source where it stands
    * @return the coefficient
-   * @throws IllegalArgumentException if the value is not finite or a text is empty
+   * @throws IllegalArgumentException if the value is not finite, a text is empty, or the last is a
+   *     unit
    */
   public static Coefficient sourced(double value, String unit, String source) {
     return new Coefficient(value, unit, Origin.SOURCED, source);
@@ -76,7 +94,8 @@ public record Coefficient(double value, String unit, Origin origin, String note)
    * @param unit its unit, {@code "1"} for a ratio
    * @param how the calculation
    * @return the coefficient
-   * @throws IllegalArgumentException if the value is not finite or a text is empty
+   * @throws IllegalArgumentException if the value is not finite, a text is empty, or the last is a
+   *     unit
    */
   public static Coefficient calculated(double value, String unit, String how) {
     return new Coefficient(value, unit, Origin.CALCULATED, how);
@@ -89,7 +108,8 @@ public record Coefficient(double value, String unit, Origin origin, String note)
    * @param unit its unit, {@code "1"} for a ratio
    * @param why the reason for this number
    * @return the coefficient
-   * @throws IllegalArgumentException if the value is not finite or a text is empty
+   * @throws IllegalArgumentException if the value is not finite, a text is empty, or the last is a
+   *     unit
    */
   public static Coefficient assumed(double value, String unit, String why) {
     return new Coefficient(value, unit, Origin.ASSUMED, why);

@@ -178,6 +178,9 @@ class PartsTest {
     refused(
         () -> Coefficient.calculated(1, "1", ""),
         "note of a coefficient is blank: allowed any text with a visible character");
+    refused(
+        () -> Coefficient.assumed(1.5, "by hand", "1"),
+        "note of a coefficient is a unit: allowed a source or a reason");
   }
 
   @Test

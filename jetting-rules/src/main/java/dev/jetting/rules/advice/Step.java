@@ -28,10 +28,10 @@ record Step(Ladder ladder, int rung, Judged from, Judged to) {
         now.name(),
         then.name(),
         Math.abs(rung - ladder.own()),
-        !then.atHand(),
+        then.atHand() ? Remedy.Source.AT_HAND : Remedy.Source.TO_BUY,
         new Remedy.Effect(
             throttle, state(from.assessed(), throttle), state(to.assessed(), throttle)),
-        enough,
+        enough ? Remedy.Relief.WHOLE : Remedy.Relief.PARTIAL,
         to.setting());
   }
 

@@ -2,6 +2,7 @@ package dev.jetting.rules.json;
 
 import dev.jetting.core.mixture.MixturePoint;
 import dev.jetting.core.mixture.Overrun;
+import dev.jetting.rules.Finding;
 import dev.jetting.rules.Remedy;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.ThrottleBand;
@@ -22,6 +23,7 @@ final class Computed {
   private static final Set<Class<?>> RECORDS =
       Set.of(
           CornerRisk.class,
+          Finding.Spot.class,
           KitCoverage.class,
           KitCoverage.Extra.class,
           MixturePoint.class,

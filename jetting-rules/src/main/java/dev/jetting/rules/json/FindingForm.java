@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param margin limit less measured, or measured less limit: below zero by how much the rule
  *     failed, in the unit of both
  * @param band where in the throttle range
+ * @param worst the opening and the engine speed at which it is worst; left out where no single
+ *     opening is
  * @param message one sentence that says what is wrong, with {@code {name}} for each attribute
  * @param attributes the values that the message shows, by name, in English
  * @param key the key of the message, by which it is found in other languages
@@ -32,6 +34,7 @@ record FindingForm(
     Measure limit,
     Measure margin,
     ThrottleBand band,
+    Optional<Finding.Spot> worst,
     String message,
     Map<String, String> attributes,
     Optional<String> key,
@@ -46,6 +49,7 @@ record FindingForm(
         finding.limit(),
         finding.margin(),
         finding.band(),
+        finding.worst(),
         finding.message(),
         finding.attributes(),
         Optional.of(finding.words().key()).filter(key -> !key.isEmpty()),
@@ -62,6 +66,7 @@ record FindingForm(
         limit,
         margin,
         band,
+        worst,
         new Message(
             key.orElse(""),
             message,

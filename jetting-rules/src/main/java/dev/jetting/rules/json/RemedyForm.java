@@ -132,9 +132,9 @@ record RemedyForm(
           fromPart.orElseGet(() -> Argument.name(from)),
           toPart.orElseGet(() -> Argument.name(to)),
           steps,
-          toBuy,
+          toBuy ? Remedy.Source.TO_BUY : Remedy.Source.AT_HAND,
           effect,
-          enough,
+          enough ? Remedy.Relief.WHOLE : Remedy.Relief.PARTIAL,
           setting.setting());
     }
   }

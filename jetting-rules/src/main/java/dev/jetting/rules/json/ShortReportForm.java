@@ -1,5 +1,6 @@
 package dev.jetting.rules.json;
 
+import dev.jetting.rules.Finding;
 import dev.jetting.rules.Plan;
 import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
@@ -69,6 +70,8 @@ record ShortReportForm(
    * @param severity how much it matters
    * @param waived whether a waiver covers it
    * @param band where in the throttle range
+   * @param worst the opening and the engine speed at which it is worst; left out where no single
+   *     opening is
    * @param text what is wrong, in a sentence
    * @param remedy what to change, in words
    */
@@ -77,6 +80,7 @@ record ShortReportForm(
       Severity severity,
       boolean waived,
       ThrottleBand band,
+      Optional<Finding.Spot> worst,
       String text,
       String remedy) {
 
@@ -86,6 +90,7 @@ record ShortReportForm(
           ranked.severity(),
           ranked.waiver().isPresent(),
           ranked.finding().band(),
+          ranked.finding().worst().map(ShortReportForm::rounded),
           wording.text(ranked.finding().words()),
           wording.text(ranked.finding().remedy().message()));
     }
@@ -176,6 +181,10 @@ record ShortReportForm(
         Lambda.of(rounded(spot.lambda().value())),
         Lambda.of(rounded(spot.leanLimit().value())),
         Probability.of(rounded(spot.leanRisk().value())));
+  }
+
+  private static Finding.Spot rounded(Finding.Spot spot) {
+    return new Finding.Spot(spot.throttle(), EngineSpeed.ofRpm(rounded(spot.speed().rpm())));
   }
 
   private static double rounded(double number) {

@@ -1,12 +1,21 @@
 package dev.jetting.rules.json;
 
 import dev.jetting.rules.Verdict;
+import dev.jetting.rules.Verdict.Lean;
 import dev.jetting.rules.WaivedDanger;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
-/** A verdict in JSON, its day as an ISO 8601 date. */
+/**
+ * A verdict in JSON, its day as an ISO 8601 date.
+ *
+ * @param tooLean whether the mixture is too lean, on any assessed day, at an opening that no waiver
+ *     of a lean risk covers
+ * @param tooLeanOnOverrun whether the overrun is too lean and no waiver covers it
+ */
 record VerdictForm(
     Verdict.Ruling ruling,
     List<String> dangers,
@@ -30,11 +39,17 @@ record VerdictForm(
   }
 
   Verdict verdict() {
+    Set<Lean> lean = EnumSet.noneOf(Lean.class);
+    if (tooLean) {
+      lean.add(Lean.RIDDEN);
+    }
+    if (tooLeanOnOverrun) {
+      lean.add(Lean.OVERRUN);
+    }
     return new Verdict(
         ruling,
         dangers,
-        tooLean,
-        tooLeanOnOverrun,
+        lean,
         unanswered,
         broken,
         waived,

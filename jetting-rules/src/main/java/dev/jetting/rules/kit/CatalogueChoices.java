@@ -115,7 +115,7 @@ public final class CatalogueChoices {
       all.add(
           Choice.<P>builder()
               .part(shape.apply(part))
-              .owned(isOwned(part))
+              .source(isOwned(part) ? Choice.Source.OWNED : Choice.Source.TO_BUY)
               .price(part.price())
               .uncertainty(uncertainty(part))
               .build());

@@ -6,7 +6,7 @@ import com.google.common.collect.Comparators;
 import dev.jetting.core.engine.MixtureNeed;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.PartEffect;
-import dev.jetting.units.Lambda;
+import dev.jetting.rules.need.NeedDistance;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
@@ -22,7 +22,7 @@ import java.util.function.ToDoubleFunction;
 public record RiskProfile(List<RiskPoint> points) {
 
   /** How much more leaner than needed counts than richer than needed (assumed). */
-  public static final double LEAN_WEIGHT = 2;
+  public static final double LEAN_WEIGHT = NeedDistance.LEAN_WEIGHT;
 
   /**
    * Checks the points.
@@ -94,11 +94,9 @@ public record RiskProfile(List<RiskPoint> points) {
   public double distance(RidingProfile riding, MixtureNeed need) {
     return mean(
             riding,
-            point -> {
-              Lambda needed = need.at(point.mixture().throttle());
-              double lean = StrictMath.log(point.lambda().value() / needed.value());
-              return lean > 0 ? LEAN_WEIGHT * lean : -lean;
-            })
+            point ->
+                NeedDistance.of(
+                    point.lambda().value(), need.at(point.mixture().throttle()).value()))
         .orElse(0.0);
   }
 

@@ -15,6 +15,8 @@
  *       of numbers, for a chart or a spreadsheet
  *   <li>{@link ModelUncertainty}: how far an engine that nobody has measured may differ from the
  *       model: standard deviations
+ *   <li>{@link ProfileDifference}: what a change did to the mixture and to the lean risk, opening
+ *       by opening
  *   <li>{@link RiddenSpeeds}: the engine speeds at which a throttle opening is ridden: from that of
  *       the level road, on the engine's load line, down to that of a climb
  *   <li>{@link Riding}: what the owner rides and what he accepts

@@ -10,20 +10,28 @@ import org.jspecify.annotations.Nullable;
  * A part that can be chosen.
  *
  * @param part the part
- * @param owned whether it is there already and costs nothing
+ * @param source whether it is there already
  * @param price what it costs to get, zero or more, in the one currency of all prices; empty if
  *     unknown
  * @param uncertainty standard uncertainty of a jet's bore beyond the tolerance of its kind, mm,
  *     zero or more, as of one that is numbered by its flow; 0 for all other parts
  * @param <P> the kind of part
  */
-public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, double uncertainty) {
+public record Choice<P>(P part, Source source, Optional<BigDecimal> price, double uncertainty) {
+
+  /** Where a part comes from. */
+  public enum Source {
+    /** It is there already and costs nothing. */
+    OWNED,
+    /** It is to be bought. */
+    TO_BUY
+  }
 
   /**
    * Checks the numbers.
    *
    * @param part the part
-   * @param owned whether it is there already and costs nothing
+   * @param source whether it is there already
    * @param price what it costs to get, zero or more; empty if unknown
    * @param uncertainty standard uncertainty of a jet's bore beyond the tolerance of its kind, mm
    * @throws IllegalArgumentException if the price is below zero, or the uncertainty is below zero
@@ -31,6 +39,7 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
    */
   public Choice {
     Objects.requireNonNull(part, "part");
+    Objects.requireNonNull(source, "source");
     if (price.isPresent() && price.get().signum() < 0) {
       throw new IllegalArgumentException(
           "price " + price.get().toPlainString() + " of " + part + ": allowed 0 or more");
@@ -41,6 +50,11 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
     }
   }
 
+  /** {@return whether it is there already and costs nothing} */
+  public boolean owned() {
+    return source == Source.OWNED;
+  }
+
   /**
    * A part that is there already.
    *
@@ -49,7 +63,7 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
    * @return the choice
    */
   public static <P> Choice<P> ofOwned(P part) {
-    return new Choice<>(part, true, Optional.empty(), 0);
+    return new Choice<>(part, Source.OWNED, Optional.empty(), 0);
   }
 
   /**
@@ -60,7 +74,7 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
    * @return the choice
    */
   public static <P> Choice<P> toBuy(P part) {
-    return new Choice<>(part, false, Optional.empty(), 0);
+    return new Choice<>(part, Source.TO_BUY, Optional.empty(), 0);
   }
 
   /**
@@ -73,7 +87,7 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
    * @throws IllegalArgumentException if the price is below zero
    */
   public static <P> Choice<P> toBuy(P part, BigDecimal price) {
-    return new Choice<>(part, false, Optional.of(price), 0);
+    return new Choice<>(part, Source.TO_BUY, Optional.of(price), 0);
   }
 
   /**
@@ -90,7 +104,7 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
   public Builder<P> toBuilder() {
     Builder<P> builder = new Builder<>();
     builder.part = part;
-    builder.owned = owned;
+    builder.source = source;
     builder.price = price;
     builder.uncertainty = uncertainty;
     return builder;
@@ -112,13 +126,13 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
   /**
    * Returns this choice with another value of one component; all else stays.
    *
-   * @param owned whether it is there already and costs nothing
+   * @param source whether it is there already
    * @return the changed choice
    * @throws IllegalArgumentException if it does not fit the rest
    */
-  public Choice<P> withOwned(boolean owned) {
+  public Choice<P> withSource(Source source) {
     Builder<P> builder = toBuilder();
-    builder.owned = owned;
+    builder.source = source;
     return builder.build();
   }
 
@@ -157,7 +171,7 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
    */
   public static final class Builder<P> {
     private @Nullable P part;
-    private boolean owned = false;
+    private Source source = Source.TO_BUY;
     private Optional<BigDecimal> price = Optional.empty();
     private double uncertainty = 0;
 
@@ -177,11 +191,11 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
     /**
      * Sets one component; to buy unless set.
      *
-     * @param value whether it is there already and costs nothing
+     * @param value whether it is there already
      * @return this builder
      */
-    public Builder<P> owned(boolean value) {
-      owned = value;
+    public Builder<P> source(Source value) {
+      source = value;
       return this;
     }
 
@@ -216,7 +230,7 @@ public record Choice<P>(P part, boolean owned, Optional<BigDecimal> price, doubl
      * @throws IllegalArgumentException if a component is not set, or out of its range
      */
     public Choice<P> build() {
-      return new Choice<>(Checks.present("choice", "part", part), owned, price, uncertainty);
+      return new Choice<>(Checks.present("choice", "part", part), source, price, uncertainty);
     }
   }
 }

@@ -126,7 +126,7 @@ public record Choices(
   }
 
   private static <P> List<Choice<P>> owned(List<Choice<P>> choices) {
-    return choices.stream().map(choice -> choice.withOwned(true)).toList();
+    return choices.stream().map(choice -> choice.withSource(Choice.Source.OWNED)).toList();
   }
 
   /**

@@ -8,6 +8,7 @@ import dev.jetting.core.mixture.Setup;
 import dev.jetting.core.mixture.table.MixtureTable;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.need.NeedDistance;
 import dev.jetting.rules.risk.ModelUncertainty;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskProfile;
@@ -137,8 +138,7 @@ final class SearchLimits {
   double distance(double[] lambda) {
     double sum = 0;
     for (int i = 0; i < need.length; i++) {
-      double off = StrictMath.log(lambda[i] / need[i]);
-      sum += weight[i] * (off > 0 ? RiskProfile.LEAN_WEIGHT * off : -off);
+      sum += weight[i] * NeedDistance.of(lambda[i], need[i]);
     }
     return weights == 0 ? 0 : sum / weights;
   }

@@ -72,6 +72,7 @@ final class AirSwing {
         .with("day", Argument.word("rule.air-density-swing.day." + name))
         .with("temperature", Argument.temperature(air.temperature()))
         .with("pressure", Argument.pressure(air.pressure()))
+        .worstAt(worst)
         .with("throttle", Argument.throttle(worst.mixture().throttle()))
         .with("lambda", Argument.lambda(worst.lambda()))
         .with("limit", Argument.lambda(worst.leanLimit()))

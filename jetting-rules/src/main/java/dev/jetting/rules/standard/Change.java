@@ -144,6 +144,7 @@ record Change(String subject, Message before, Message after, Optional<Message> r
         .with("after", Argument.words(after))
         .with("by", Argument.share(StrictMath.expm1(worst.moved())))
         .with("side", Remedies.side(leaner))
+        .worstAt(worst.point())
         .with("throttle", Argument.throttle(worst.point().mixture().throttle()))
         .says(
             Message.of("change.finding"),

@@ -44,6 +44,7 @@ final class LeanAnywhere {
             Measure.leanRisk(worst.leanRisk()),
             Measure.leanRisk(accepted),
             Bands.of(run))
+        .worstAt(worst)
         .with("throttle", Argument.throttle(worst.mixture().throttle()))
         .with("lambda", Argument.lambda(worst.lambda()))
         .with("limit", Argument.lambda(worst.leanLimit()))

@@ -64,6 +64,7 @@ final class LeanUphill {
     RiskPoint worst = worst(run);
     return margin(worst, accepted, Bands.of(run))
         .finding()
+        .worstAt(worst.mixture().throttle(), worst.uphill().speed())
         .with("throttle", Argument.throttle(worst.mixture().throttle()))
         .with("speed", new Measure(Math.rint(worst.uphill().speed().rpm()), "rpm"))
         .with("risk", Argument.risk(worst.uphill().leanRisk(), accepted))

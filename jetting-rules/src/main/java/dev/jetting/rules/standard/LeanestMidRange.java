@@ -52,6 +52,7 @@ final class LeanestMidRange {
             .finding()
             .with("needle", setting.needle().id())
             .with("needleJet", Argument.diameter(setting.needleJet().bore()))
+            .worstAt(worst)
             .with("throttle", Argument.throttle(worst.mixture().throttle()))
             .with("risk", Argument.risk(worst.leanRisk(), accepted))
             .says(

@@ -100,6 +100,7 @@ final class MixtureStep {
     RiskPoint point = points.get(step.at());
     return step.margin(point, point)
         .finding()
+        .worstAt(point)
         .with("throttle", Argument.throttle(point.mixture().throttle()))
         .with("by", Argument.share(StrictMath.expm1(step.size())))
         .says(
@@ -129,6 +130,7 @@ final class MixtureStep {
             Measure.logarithm(step.size()),
             Measure.logarithm(step.limit()),
             new ThrottleBand(before.mixture().throttle(), after.mixture().throttle()))
+        .worstAt(lean)
         .with("from", Argument.throttle(before.mixture().throttle()))
         .with("to", Argument.throttle(after.mixture().throttle()))
         .with("by", Argument.share(StrictMath.expm1(step.size())))

@@ -42,6 +42,7 @@ final class PilotOnOverrun {
     return Outcome.failed(
         margin
             .finding()
+            .worstAt(ThrottleOpening.CLOSED, overrun.speed())
             .with("speed", Argument.exact(overrun.speed().rpm(), "rpm"))
             .with("lambda", Argument.lambda(overrun.lambda(), limit))
             .with("limit", Argument.lambda(limit, overrun.lambda()))

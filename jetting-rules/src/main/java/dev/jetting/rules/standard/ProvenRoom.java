@@ -133,6 +133,7 @@ final class ProvenRoom {
         .with("changes", Argument.items(changes(setting.setup(), then)))
         .with("by", Argument.share(StrictMath.expm1(worst.by())))
         .with("room", Argument.share(Math.max(0, StrictMath.expm1(worst.room()))))
+        .worstAt(worst.point())
         .with("throttle", Argument.throttle(worst.point().mixture().throttle()))
         .says(
             Message.of("rule.proven-room.finding"),

@@ -35,6 +35,7 @@ final class TooRich {
     RiskPoint worst = worst(run);
     return margin(worst, Bands.of(run))
         .finding()
+        .worstAt(worst)
         .with("throttle", Argument.throttle(worst.mixture().throttle()))
         .with("lambda", Argument.lambda(worst.lambda(), worst.richLimit()))
         .with("limit", Argument.lambda(worst.richLimit(), worst.lambda()))

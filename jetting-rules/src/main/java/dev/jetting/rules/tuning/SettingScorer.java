@@ -7,6 +7,7 @@ import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.parts.Setting;
 import dev.jetting.rules.AssessedSetting;
 import dev.jetting.rules.SetupSheet;
+import dev.jetting.rules.need.NeedDistance;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
@@ -148,8 +149,7 @@ final class SettingScorer {
     for (int i = 0; i < OPENINGS.size() && !(sum / all > most); i++) {
       ThrottleOpening throttle = OPENINGS.get(i);
       double need = sheet.setup().engine().need().at(throttle).value();
-      double lean = StrictMath.log(engine.expected(throttle).value() / need);
-      sum += weights.get(i) * (lean > 0 ? RiskProfile.LEAN_WEIGHT * lean : -lean);
+      sum += weights.get(i) * NeedDistance.of(engine.expected(throttle).value(), need);
     }
     return atMost(most, all == 0 ? 0 : sum / all);
   }

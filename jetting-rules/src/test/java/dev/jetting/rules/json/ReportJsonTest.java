@@ -26,7 +26,6 @@ import dev.jetting.rules.RulebookEdition;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.ThrottleBand;
 import dev.jetting.rules.TwoHundred;
-import dev.jetting.rules.Verdict;
 import dev.jetting.rules.WaivedDanger;
 import dev.jetting.rules.Waiver;
 import dev.jetting.rules.advice.Adviser;
@@ -110,7 +109,7 @@ class ReportJsonTest {
         Arguments.of("/findings/1", ReportForm.RankForm.class),
         Arguments.of("/findings/1/waiver/accepted", Ceiling.class),
         Arguments.of("/findings/1/waiver", Waiver.class),
-        Arguments.of("/verdict", Verdict.class),
+        Arguments.of("/verdict", VerdictForm.class),
         Arguments.of("/verdict/waived/0", WaivedDanger.class),
         Arguments.of("/rulebook", RulebookEdition.class),
         Arguments.of("/rulebook/changes/0", RulebookChange.class),
@@ -118,8 +117,8 @@ class ReportJsonTest {
         Arguments.of("/results/0/outcome/findings/0", FindingForm.class),
         Arguments.of("/results/0/outcome/findings/0/band", ThrottleBand.class),
         Arguments.of("/plan/left/0", PlanForm.LeftForm.class),
-        Arguments.of("/plan/steps/0", Remedy.Change.class),
-        Arguments.of("/results/0/outcome/findings/0/remedy/change", Remedy.Change.class),
+        Arguments.of("/plan/steps/0", RemedyForm.ChangeForm.class),
+        Arguments.of("/results/0/outcome/findings/0/remedy/change", RemedyForm.ChangeForm.class),
         Arguments.of("/results/0/outcome/findings/0/remedy/change/effect", Remedy.Effect.class),
         Arguments.of(
             "/results/0/outcome/findings/0/remedy/change/effect/after", Remedy.State.class),

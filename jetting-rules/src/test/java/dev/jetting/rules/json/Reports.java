@@ -49,6 +49,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** A report made by hand, so that its numbers do not depend on the model; one of everything. */
 final class Reports {
@@ -83,6 +84,7 @@ final class Reports {
                 Measure.ratio(0.25),
                 Measure.ratio(0.05),
                 ThrottleBand.eighths(6, 8))
+            .worstAt(ThrottleOpening.FULL, EngineSpeed.ofRpm(7432.1))
             .with("risk", Probability.of(0.25))
             .with("at", ThrottleOpening.FULL)
             .says("Lean at {at}: risk {risk}.", CHANGE);
@@ -145,8 +147,7 @@ final class Reports {
         new Verdict(
             Verdict.Ruling.FAILS,
             List.of("a-lean-rule"),
-            true,
-            false,
+            Set.of(Verdict.Lean.RIDDEN),
             List.of(),
             List.of("d-broken"),
             List.of(
@@ -220,9 +221,9 @@ final class Reports {
           Argument.name("main 128"),
           Argument.name("main 132"),
           2,
-          true,
+          Remedy.Source.TO_BUY,
           new Remedy.Effect(ThrottleOpening.FULL, state(0.9, 0.25), state(0.875, 0.0625)),
-          false,
+          Remedy.Relief.PARTIAL,
           sheet().setup().setting().withMainJet(JetBore.ofMillimetres(1.32)));
 
   private static Remedy.State state(double lambda, double risk) {

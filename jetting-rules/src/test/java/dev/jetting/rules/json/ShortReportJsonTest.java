@@ -28,6 +28,8 @@ class ShortReportJsonTest {
     assertThat(page.get("findings")).hasSameSizeAs(REPORT.findings());
     assertThat(page.at("/findings/0/text").textValue())
         .isEqualTo(REPORT.findings().get(0).finding().text());
+    assertThat(page.at("/findings/0/worst/speed/value").doubleValue()).isEqualTo(7432);
+    assertThat(page.at("/findings/2").has("worst")).isFalse();
     assertThat(page.at("/findings/0/waived").booleanValue()).isFalse();
     assertThat(page.at("/findings/1/waived").booleanValue()).isTrue();
     assertThat(page.at("/plan/steps/0").textValue()).contains("main 132");

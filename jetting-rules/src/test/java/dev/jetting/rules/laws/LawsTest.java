@@ -263,6 +263,7 @@ class LawsTest {
         limit,
         margin,
         ThrottleBand.WHOLE,
+        Optional.empty(),
         Message.plain("x"),
         new Remedy.Advice("y"));
   }

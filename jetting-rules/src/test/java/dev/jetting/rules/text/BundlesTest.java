@@ -132,9 +132,8 @@ class BundlesTest {
             names("kit.screw.", ScrewKind.values()),
             names("difference.side.", ReportDifference.Side.values()),
             names("difference.kind.", FindingChange.Kind.values()),
-            Stream.of("passes", "fails")
-                .flatMap(now -> Stream.of(now + ".still", now + ".now"))
-                .map(verdict -> "difference." + verdict),
+            names("difference.", ReportDifference.VerdictChange.values())
+                .map(key -> key.replace('-', '.')),
             Stream.of("bore", "lost", "left", "signal", "cruising", "cost")
                 .map(heading -> "carburettors." + heading),
             Stream.of("unknown-text", "unknown-sheet").map(odd -> "remark." + odd + ".near"),

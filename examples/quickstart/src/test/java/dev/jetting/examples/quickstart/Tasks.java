@@ -14,6 +14,7 @@ import dev.jetting.rules.RankedFinding;
 import dev.jetting.rules.Report;
 import dev.jetting.rules.ReportDifference;
 import dev.jetting.rules.Rulebook;
+import dev.jetting.rules.SettingDifference;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.Waiver;
 import dev.jetting.rules.advice.Adviser;
@@ -147,6 +148,14 @@ final class Tasks {
             rulebook.evaluate(AssessedSetting.of(before)),
             rulebook.evaluate(AssessedSetting.of(after)));
     return difference.text(Wording.of(Locale.ITALIAN));
+  }
+
+  // end of step
+
+  // step
+  static String whatTheJetsDid(AssessedSetting before, AssessedSetting after) {
+    SettingDifference difference = SettingDifference.from(before).to(after);
+    return difference.text(Wording.of(Locale.GERMAN)) + "\n\n" + difference.csv();
   }
 
   // end of step

@@ -52,7 +52,7 @@ class TasksTest {
         parts(STEP, "src/test/java/dev/jetting/examples/quickstart/Tasks.java").stream()
             .map(step -> step.stripTrailing().stripIndent() + "\n")
             .toList();
-    assertThat(steps).hasSize(12);
+    assertThat(steps).hasSize(13);
     assertThat(parts(BLOCK, "TASKS.md")).isEqualTo(steps);
   }
 
@@ -160,6 +160,19 @@ class TasksTest {
                 .withSetting(before.setup().setting().withMainJet(RiderInput.mainJet("#80"))));
     assertThat(Tasks.compare(before, before)).isNotEqualTo(Tasks.compare(before, after));
     assertThat(Tasks.compare(before, after)).contains("magr");
+  }
+
+  @Test
+  void partByPart_isGermanText_thenARowForEachOpening() throws IOException {
+    SetupSheet before = sheet("mild-all-round");
+    SetupSheet after =
+        before.withSetup(
+            before
+                .setup()
+                .withSetting(before.setup().setting().withMainJet(RiderInput.mainJet("#80"))));
+    assertThat(Tasks.whatTheJetsDid(AssessedSetting.of(before), AssessedSetting.of(after)))
+        .startsWith("Hauptdüse 80 statt ")
+        .contains("λ steigt am meisten bei ", "\n\nthrottle_percent,lambda_before,");
   }
 
   @Test

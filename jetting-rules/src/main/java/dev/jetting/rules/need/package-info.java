@@ -1,0 +1,2 @@
+/** How far a mixture is from what the engine needs. Not exported. */
+package dev.jetting.rules.need;
