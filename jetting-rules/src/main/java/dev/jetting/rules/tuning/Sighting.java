@@ -6,12 +6,13 @@ import java.util.Optional;
 /**
  * Something that was observed, and what it asks for.
  *
+ * @param order how many were observed before it in the session
  * @param step the index of the step on which it was observed
  * @param setup the setup of that step
  * @param observation what was observed
  * @param sign what it asks for; empty where it asks for nothing
  */
-record Sighting(int step, Setup setup, Observation observation, Optional<Sign> sign) {
+record Sighting(int order, int step, Setup setup, Observation observation, Optional<Sign> sign) {
 
   boolean isOverrun() {
     return observation.evidence() instanceof Evidence.Overrun;

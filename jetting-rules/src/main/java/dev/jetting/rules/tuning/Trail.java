@@ -56,7 +56,7 @@ final class Trail {
     for (int i = 0; i < session.steps().size(); i++) {
       TuningStep step = session.steps().get(i);
       for (Observation seen : step.observations()) {
-        all.add(new Sighting(i, step.setup(), seen, reader.sign(step.setup(), seen)));
+        all.add(new Sighting(all.size(), i, step.setup(), seen, reader.sign(step.setup(), seen)));
       }
     }
   }
@@ -100,20 +100,11 @@ final class Trail {
   }
 
   private List<Sighting> after(Sighting seen) {
-    return all.subList(index(seen) + 1, all.size());
+    return all.subList(seen.order() + 1, all.size());
   }
 
   private List<Sighting> before(Sighting seen) {
-    return all.subList(0, index(seen));
-  }
-
-  private int index(Sighting seen) {
-    for (int i = 0; i < all.size(); i++) {
-      if (all.get(i) == seen) {
-        return i;
-      }
-    }
-    throw new IllegalStateException("a sighting of another session");
+    return all.subList(0, seen.order());
   }
 
   /** A sign on the setup as it is that is against what was seen, and was seen once. */
@@ -313,7 +304,7 @@ final class Trail {
     return first.size() < WHOLE_RANGE.size()
         ? Optional.empty()
         : first.stream()
-            .max(Comparator.comparingInt(this::index))
+            .max(Comparator.comparingInt(Sighting::order))
             .filter(seen -> !isLookedInto(overall(seen), seen.step()));
   }
 
