@@ -13,13 +13,14 @@ import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.deser.Deserializers;
 import com.fasterxml.jackson.databind.ser.Serializers;
 import dev.jetting.rules.AssessedSetting;
+import dev.jetting.rules.Rule;
 import dev.jetting.units.InvalidValueException;
 import dev.jetting.units.Sentence;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What has no form: the project's types that are no plain data, and an assessed setting, which is
- * assessed anew. They are refused in our own words. A mapper would look for fields and getters.
+ * What has no form: the project's types that are no plain data, a rule, which holds a function, and
+ * an assessed setting, which is assessed anew. They are refused in our own words. A mapper would look for fields and getters.
  */
 final class NoForm {
 
@@ -27,7 +28,7 @@ final class NoForm {
 
   private static boolean is(Class<?> type) {
     boolean plain = type.isRecord() || type.isEnum() || type.isArray();
-    return type == AssessedSetting.class || (Ours.is(type) && !plain);
+    return type == AssessedSetting.class || type == Rule.class || (Ours.is(type) && !plain);
   }
 
   private static InvalidValueException refused(Class<?> type) {

@@ -20,10 +20,9 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * A start for a machine of which so little is known that no setting is both safe at idle and rich
- * enough to be sure of it, and still idles. A tuner fits the pilot jet on which it idles, and feels
- * idle and an eighth before he opens the throttle any further (common practice, no source). The
- * main jet and the needle stay as they are.
+ * A start for a machine that is little known: no setting is both safe at idle, whatever the engine is
+ * like, and still idles. A tuner fits the pilot jet on which it idles, and feels idle and an eighth
+ * before he opens the throttle any further (common practice, no source). The needle stays.
  */
 final class FeltFirst {
 

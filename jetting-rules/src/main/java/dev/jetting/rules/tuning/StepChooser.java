@@ -91,8 +91,8 @@ final class StepChooser {
   }
 
   /**
-   * Whether what speaks against the setting is at small openings alone, where idle and an eighth
-   * were not felt yet: that is done first, without load, and tells more than the model does.
+   * Whether what speaks against the setting is at small openings alone, and idle and an eighth were
+   * not felt yet. They are felt first, without load: that says more than the model does.
    */
   private boolean isFeltFirst() {
     boolean felt = findings.isAnswered(ThrottleOpening.CLOSED) && findings.isAnswered(Held.EIGHTH);

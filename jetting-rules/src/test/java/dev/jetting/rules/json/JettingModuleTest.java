@@ -182,7 +182,8 @@ class JettingModuleTest {
         AssessedSetting.of(SheetJson.read(Documents.read("example-sheet.json"))),
         Tuner.readingWith(Set.of(Instrument.PLUG)),
         MachineDescription.builder(),
-        StandardRulebook.rulebook());
+        StandardRulebook.rulebook(),
+        StandardRulebook.rulebook().rules().get(0));
   }
 
   @ParameterizedTest

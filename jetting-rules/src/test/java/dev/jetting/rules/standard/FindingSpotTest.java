@@ -41,15 +41,12 @@ class FindingSpotTest {
   void worst_isInTheBand_andTheOpeningOfTheSentence(Rule rule) throws Exception {
     for (Finding finding : findings(rule)) {
       Map<String, Argument> arguments = finding.words().arguments();
-      finding
-          .worst()
-          .ifPresent(
-              worst -> {
-                assertThat(finding.band().contains(worst.throttle())).isTrue();
-                assertThat(worst.speed().rpm()).isPositive();
-                Argument shown = Argument.throttle(worst.throttle());
-                assertThat(arguments.getOrDefault("throttle", shown)).isEqualTo(shown);
-              });
+      for (Finding.Spot worst : finding.worst().stream().toList()) {
+        assertThat(finding.band().contains(worst.throttle())).isTrue();
+        assertThat(worst.speed().rpm()).isPositive();
+        Argument shown = Argument.throttle(worst.throttle());
+        assertThat(arguments.getOrDefault("throttle", shown)).isEqualTo(shown);
+      }
       // A needle sticks in its jet at any speed.
       if (arguments.containsKey("throttle") && !rule.id().equals("needle-in-needle-jet")) {
         assertThat(finding.worst()).isPresent();

@@ -32,7 +32,7 @@ import java.util.stream.Collectors;
 /** Tuning as the library leads it: test what it asks for, change what it says, until it stops. */
 final class ByLibrary {
 
-  /** More than any session of the published trial takes: the longest takes 68. */
+  /** More than any session of the published trial takes. */
   private static final int MOST_ENTRIES = 100;
 
   /** How far a screw is turned to see what the idle does, turns out. */
