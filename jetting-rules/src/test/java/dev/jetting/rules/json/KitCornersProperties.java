@@ -18,7 +18,7 @@ import net.jqwik.api.Property;
 /** What a catalogue and a kit may say is what a validation can be computed from. */
 class KitCornersProperties {
 
-  @Property(tries = 10)
+  @Property(tries = 6)
   void kitAndCatalogueAtTheCorners_areValidatedWithFiniteNumbers(@ForAll long seed) {
     CornerRuns.run(seed, KitCornersProperties::isAnswered);
   }

@@ -8,20 +8,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.standard.StandardRulebook;
 import dev.jetting.rules.tuning.Check;
-import dev.jetting.rules.tuning.Evidence;
 import dev.jetting.rules.tuning.IdleAnswer;
 import dev.jetting.rules.tuning.Instrument;
-import dev.jetting.rules.tuning.NextStep;
-import dev.jetting.rules.tuning.NextTest;
-import dev.jetting.rules.tuning.Observation;
 import dev.jetting.rules.tuning.PlugColour;
 import dev.jetting.rules.tuning.RunDown;
 import dev.jetting.rules.tuning.Symptom;
 import dev.jetting.rules.tuning.Tuner;
 import dev.jetting.rules.tuning.TuningSession;
-import dev.jetting.units.Lambda;
-import dev.jetting.units.TemperatureDifference;
-import dev.jetting.units.ThrottleOpening;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -106,70 +99,6 @@ final class SessionCorners {
     }
     session.set("tuner", tuner());
     return session.toString();
-  }
-
-  /** A session in which nothing was seen, with its tuner. */
-  String beginning() {
-    ObjectNode session = tree(SESSION);
-    ObjectNode sheet = sheet();
-    session.set("sheet", sheet);
-    ObjectNode step = session.putArray("steps").addObject();
-    step.set("setup", sheet.deepCopy().retain(SETUP));
-    step.putArray("observations");
-    session.set("tuner", tuner());
-    return session.toString();
-  }
-
-  /** A session after its next step, with anything seen where a test is asked for. */
-  static TuningSession led(TuningSession session, NextStep step, Random random) {
-    SessionCorners corners = new SessionCorners(random);
-    if (step instanceof NextStep.Ride ride) {
-      return session.observing(corners.seen(ride.test()));
-    }
-    if (step instanceof NextStep.CheckReading again) {
-      return session.observing(
-          random.nextBoolean() ? again.observation() : corners.seen(again.test()));
-    }
-    if (step instanceof NextStep.Change change) {
-      return session.changing(session.now().setup().withSetting(change.change().setting()));
-    }
-    if (step instanceof NextStep.MakeRicher richer) {
-      return session.changing(session.now().setup().withSetting(richer.change().setting()));
-    }
-    if (step instanceof NextStep.TickOff || step instanceof NextStep.LookForFault) {
-      return session.checking(Set.of(Check.values()));
-    }
-    return session.steps().size() > 1 && random.nextBoolean()
-        ? session.undone()
-        : session.changing(session.steps().get(0).setup());
-  }
-
-  /** Mostly what a sound engine shows. */
-  private Observation seen(NextTest test) {
-    List<Evidence> sound =
-        List.of(
-            new Evidence.Wideband(Lambda.of(0.85 + random.nextDouble() / 5)),
-            new Evidence.Colour(PlugColour.BROWN),
-            new Evidence.Felt(Symptom.CLEAN),
-            new Evidence.Proven());
-    List<Evidence> other =
-        List.of(
-            new Evidence.Wideband(Lambda.of(0.4)),
-            new Evidence.Wideband(Lambda.of(2)),
-            new Evidence.Colour(PlugColour.BLACK),
-            new Evidence.Colour(PlugColour.WHITE),
-            new Evidence.Felt(Symptom.PINGS),
-            new Evidence.Felt(Symptom.STUMBLES),
-            new Evidence.Overrun(any(Arrays.asList(RunDown.values()))),
-            new Evidence.ExhaustTemperature(
-                TemperatureDifference.ofKelvin(random.nextInt(10_000) - 5000), Lambda.of(0.9)));
-    Evidence evidence = any(random.nextInt(4) == 0 ? other : sound);
-    if (test.kind() == NextTest.Kind.RUN_DOWN) {
-      evidence = new Evidence.Overrun(any(Arrays.asList(RunDown.values())));
-    } else if (test.throttle().equals(ThrottleOpening.CLOSED) && random.nextBoolean()) {
-      evidence = new Evidence.Idle(any(Arrays.asList(IdleAnswer.values())));
-    }
-    return new Observation(test.throttle(), test.speed(), evidence);
   }
 
   private ObjectNode sheet() {
