@@ -31,6 +31,7 @@ import dev.jetting.units.JetBore;
 import dev.jetting.units.Length;
 import dev.jetting.units.PremixRatio;
 import dev.jetting.units.Probability;
+import dev.jetting.units.Refusal;
 import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.Sentence;
 import dev.jetting.units.Temperature;
@@ -530,7 +531,7 @@ public final class MachineDescription {
       Map<String, Coefficient> assumptions = new LinkedHashMap<>();
       Setup setup = setup(typical, assumptions);
       for (Map.Entry<MachineValue, Double> value : measured.entrySet()) {
-        setup = value.getKey().change(setup, value.getValue());
+        setup = measured(setup, value.getKey(), value.getValue());
       }
       if (typical.contains(MachineValue.IDLE_LIFT)) {
         setup = setup.withSetting(setup.setting().withIdleLift(idleLift(setup)));
@@ -555,6 +556,21 @@ public final class MachineDescription {
               .typical(typical)
               .build();
       return new MachineDescription(sheet, assumptions);
+    }
+
+    private static Setup measured(Setup setup, MachineValue value, double number) {
+      try {
+        return value.change(setup, number);
+      } catch (IllegalArgumentException e) {
+        throw stating("measured " + value, e);
+      }
+    }
+
+    /** The same error, led by what was stated: typical values took it to what is refused. */
+    private static InvalidValueException stating(String what, IllegalArgumentException e) {
+      return InvalidValueException.saying(
+              Sentence.of("error.at-path").with("path", what).with("problem", Refusal.of(e)))
+          .causedBy(e);
     }
 
     private static String reason(MachineValue value) {
@@ -702,14 +718,20 @@ public final class MachineDescription {
         return needle;
       }
       assume(typical, OF_NEEDLE);
+      String stated = "needle cylinder " + needleCylinder;
       Diameter cylinder = needleCylinder;
       if (cylinder == null) {
         assume(typical, Set.of(MachineValue.NEEDLE_CYLINDER));
         double thickness = NEEDLE_BY_NEEDLE_JET * around.bore().millimetres();
         cylinder = Diameter.ofMillimetres(Math.rint(thickness * 100) / 100);
+        stated = "needle jet " + around.bore();
       }
-      return new TypicalCarburettor(in.bore(), in.pilot().screwKind())
-          .needle(Objects.requireNonNull(needleId), cylinder, position.grooves());
+      try {
+        return new TypicalCarburettor(in.bore(), in.pilot().screwKind())
+            .needle(Objects.requireNonNull(needleId), cylinder, position.grooves());
+      } catch (IllegalArgumentException e) {
+        throw stating(stated, e);
+      }
     }
 
     private Length idleLift(Setup setup) {

@@ -1,6 +1,7 @@
 package dev.jetting.rules;
 
 import static dev.jetting.rules.ranges.SizeRanges.carburettor;
+import static dev.jetting.rules.ranges.SizeRanges.displacement;
 import static dev.jetting.rules.ranges.SizeRanges.engine;
 import static dev.jetting.rules.ranges.SizeRanges.fuel;
 import static dev.jetting.rules.ranges.SizeRanges.intake;
@@ -28,6 +29,9 @@ final class SheetRanges {
     fuel("fuel", setup.fuel());
     parts(parts);
     provenance.engine().ifPresent(other -> engine("provenance.engine", other));
+    provenance
+        .cylinder()
+        .ifPresent(other -> displacement("provenance.cylinder.displacement", other.displacement()));
     provenance.setting().ifPresent(other -> setting("provenance.setting", other));
     provenance.mainJet().ifPresent(jet -> mainJet("provenance.mainJet", jet));
     provenance.carburettor().ifPresent(other -> carburettor("provenance.carburettor", other));

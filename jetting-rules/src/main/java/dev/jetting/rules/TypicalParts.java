@@ -27,7 +27,7 @@ public final class TypicalParts {
    * @return pilot jets to 12 hundredths either way, by 2 up to 60 and by 5 above; main jets to 20 %
    *     either way, by 2 up to 100, by 2.5 up to 150 and by 5 above; needle jets to 6 hundredths
    *     either way by 2; slides to 15 tenths of cutaway either way by 5; each with the setting's
-   *     own among them
+   *     own among them, and no other that a sheet would not take
    */
   public static PartsAtHand around(Setting setting) {
     double pilot = setting.pilotJet().hundredths();
@@ -36,16 +36,22 @@ public final class TypicalParts {
     double cutaway = setting.cutaway().tenths();
     return PartsAtHand.builder()
         .pilotJets(
-            series(pilot, pilot - 12, pilot + 12, TypicalParts::pilotStep, JetBore::ofHundredths))
+            series(
+                pilot,
+                Math.max(pilot - 12, 10),
+                Math.min(pilot + 12, 300),
+                TypicalParts::pilotStep,
+                JetBore::ofHundredths))
         .cutaways(
-            series(cutaway, cutaway - 15, cutaway + 15, size -> 5, Cutaway::ofTenths).stream()
+            series(cutaway, cutaway - 15, Math.min(cutaway + 15, 400), size -> 5, Cutaway::ofTenths)
+                .stream()
                 .filter(slide -> slide.isLessThan(Cutaway.ofMillimetres(bore(setting))))
                 .toList())
         .needleJets(
             series(
                     needleJet,
-                    needleJet - 6,
-                    needleJet + 6,
+                    Math.max(needleJet - 6, 50),
+                    Math.min(needleJet + 6, 600),
                     size -> 2,
                     size ->
                         new NeedleJet(
@@ -55,7 +61,12 @@ public final class TypicalParts {
                 .toList())
         .needles(List.of())
         .mainJets(
-            series(main, main * 0.8, main * 1.2, TypicalParts::mainStep, JetBore::ofHundredths))
+            series(
+                main,
+                Math.max(main * 0.8, 30),
+                Math.min(main * 1.2, 500),
+                TypicalParts::mainStep,
+                JetBore::ofHundredths))
         .build();
   }
 

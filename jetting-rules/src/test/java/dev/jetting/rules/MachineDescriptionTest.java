@@ -143,6 +143,50 @@ class MachineDescriptionTest {
     assertThat(List.copyOf(parts.needles())).isEmpty();
   }
 
+  /** Beside a jet that is as big as any, a part beyond what a sheet takes is none to own. */
+  @Test
+  void usualParts_goNoFurtherThanASheet() {
+    SetupSheet sheet =
+        cart()
+            .pilotJet(JetBore.ofMillimetres(3))
+            .mainJet(JetBore.ofMillimetres(5))
+            .usualParts()
+            .build()
+            .sheet();
+    assertThat(sheet.parts().mainJets()).endsWith(JetBore.ofMillimetres(5)).hasSizeGreaterThan(5);
+    assertThat(sheet.parts().pilotJets()).endsWith(JetBore.ofMillimetres(3));
+    sheet = cart().pilotJet(JetBore.ofMillimetres(0.1)).usualParts().build().sheet();
+    assertThat(sheet.parts().pilotJets()).startsWith(JetBore.ofMillimetres(0.1));
+  }
+
+  @Test
+  void measuredValueOutOfRange_isNamedInTheError() {
+    assertThatThrownBy(() -> cart().measured(MachineValue.NEEDLE_JET_LENGTH, -1).build())
+        .isInstanceOf(InvalidValueException.class)
+        .hasMessage(
+            "measured length of the needle jet's bore: length -1 mm: allowed from 0 to 100000 mm");
+    assertThatThrownBy(() -> cart().measured(MachineValue.PEAK_SPEED, 1).build())
+        .isInstanceOf(InvalidValueException.class)
+        .hasMessageStartingWith("measured peak speed: idle speed 1300 rpm: allowed ");
+  }
+
+  /** Its rider never said anything of tapers. */
+  @Test
+  void typicalNeedleThatATinyNeedleJetCannotHave_namesTheNeedleJet() {
+    assertThatThrownBy(
+            () ->
+                carburettor()
+                    .needleJet(Diameter.ofMillimetres(0.6))
+                    .needle("thin")
+                    .displacement(Displacement.ofCubicCentimetres(123))
+                    .tune(StateOfTune.UTILITY)
+                    .build())
+        .isInstanceOf(InvalidValueException.class)
+        .hasMessageStartingWith("needle jet 0.6 mm: tapers of needle thin ");
+    assertThatThrownBy(() -> cart().needle("thin", Diameter.ofMillimetres(0.5)).build())
+        .hasMessageStartingWith("needle cylinder 0.5 mm: tapers of needle thin ");
+  }
+
   /** An invented utility cart, by what its owner knows. */
   private static MachineDescription.Builder cart() {
     return carburettor()

@@ -61,10 +61,8 @@ record TunerForm(
 
   TunerForm {
     all("steps", MeteringPart.class, steps.stream().map(SizeForm::part).toList());
-    if (instruments.isEmpty()) {
-      throw InvalidValueException.at("instruments", "[]", Sentence.of("error.at-least-one"));
-    }
     once("instruments", instruments);
+    Tuner.readingWith(Sets.immutableEnumSet(instruments));
   }
 
   /**

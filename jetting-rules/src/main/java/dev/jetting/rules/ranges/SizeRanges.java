@@ -78,9 +78,19 @@ public final class SizeRanges {
    * @param engine the engine
    */
   public static void engine(String at, Engine engine) {
-    DISPLACEMENT.check(at + ".displacement", engine.displacement());
+    displacement(at + ".displacement", engine.displacement());
     SPEED.check(at + ".loadLine.idle", engine.loadLine().idle());
     SPEED.check(at + ".loadLine.peak", engine.loadLine().peak());
+  }
+
+  /**
+   * Checks the displacement of a cylinder.
+   *
+   * @param at its place, with which messages begin
+   * @param displacement the displacement
+   */
+  public static void displacement(String at, Displacement displacement) {
+    DISPLACEMENT.check(at, displacement);
   }
 
   /**

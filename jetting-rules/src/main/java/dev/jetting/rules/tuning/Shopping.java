@@ -16,6 +16,16 @@ import java.util.stream.Stream;
 /** Parts to buy where nothing at hand is rich enough. */
 final class Shopping {
 
+  /** The biggest that a sheet takes, mm. */
+  private static final double MOST_MAIN_JET = 5;
+
+  private static final double MOST_PILOT_JET = 3;
+
+  private static final double MOST_NEEDLE_JET = 6;
+
+  /** Sizes nearer to each other are not sold, mm (assumed). */
+  private static final double LEAST_APART = 0.005;
+
   private Shopping() {}
 
   /** The next sizes of the first of some parts that can be bought. */
@@ -32,14 +42,18 @@ final class Shopping {
       Setting setting, PartsAtHand parts, MeteringPart part, double step) {
     return switch (part) {
       case MAIN_JET ->
-          bigger(setting.mainJet(), parts.mainJets(), step).map(Argument::mainJet).toList();
+          bigger(setting.mainJet(), parts.mainJets(), step, MOST_MAIN_JET)
+              .map(Argument::mainJet)
+              .toList();
       case PILOT_JET ->
-          bigger(setting.pilotJet(), parts.pilotJets(), step).map(Argument::pilotJet).toList();
+          bigger(setting.pilotJet(), parts.pilotJets(), step, MOST_PILOT_JET)
+              .map(Argument::pilotJet)
+              .toList();
       case NEEDLE_JET ->
-          List.of(
-              Argument.needleJet(
-                  Diameter.ofMillimetres(
-                      hundredth(setting.needleJet().bore().millimetres() + step))));
+          Stream.of(hundredth(setting.needleJet().bore().millimetres() + step))
+              .filter(bore -> bore <= MOST_NEEDLE_JET)
+              .map(bore -> Argument.needleJet(Diameter.ofMillimetres(bore)))
+              .toList();
       case CUTAWAY ->
           setting.cutaway().millimetres() > step
               ? List.of(
@@ -51,16 +65,19 @@ final class Shopping {
   }
 
   /** The next three beyond those at hand, which were not enough, by the steps of the drawer. */
-  private static Stream<JetBore> bigger(JetBore own, List<JetBore> atHand, double step) {
+  private static Stream<JetBore> bigger(
+      JetBore own, List<JetBore> atHand, double step, double most) {
     List<Double> sizes =
         Stream.concat(Stream.of(own), atHand.stream())
             .map(JetBore::millimetres)
             .distinct()
             .sorted(Comparator.reverseOrder())
             .toList();
-    double apart = sizes.size() > 1 ? sizes.get(0) - sizes.get(1) : step;
+    double apart = Math.max(LEAST_APART, sizes.size() > 1 ? sizes.get(0) - sizes.get(1) : step);
     return Stream.of(1, 2, 3)
-        .map(more -> JetBore.ofMillimetres(halfHundredth(sizes.get(0) + more * apart)));
+        .map(more -> halfHundredth(sizes.get(0) + more * apart))
+        .filter(size -> size <= most)
+        .map(JetBore::ofMillimetres);
   }
 
   private static double halfHundredth(double millimetres) {

@@ -8,6 +8,8 @@ import dev.jetting.rules.Rulebook;
 import dev.jetting.rules.SetupSheet;
 import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.units.InvalidValueException;
+import dev.jetting.units.Sentence;
 import java.util.Objects;
 import java.util.Set;
 
@@ -38,10 +40,8 @@ public final class Tuner {
     this.rulebook = Objects.requireNonNull(rulebook, "rulebook");
     Objects.requireNonNull(instruments, "instruments");
     if (Set.of(Instrument.FEEL).containsAll(instruments)) {
-      throw new IllegalArgumentException(
-          "instruments of a tuner "
-              + instruments
-              + ": allowed at least one besides feel, which reads no full throttle");
+      throw InvalidValueException.at(
+          "instruments", instruments.toString(), Sentence.of("error.besides-feel"));
     }
     this.instruments = Sets.immutableEnumSet(instruments);
   }

@@ -12,6 +12,14 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The errors of documents that are no sheets. The example sheet is spoilt in one place each. */
 class BadSheetTest {
 
+  /** The proven cylinder is part of an engine as soon as a setting is changed. */
+  @Test
+  void provenCylinderThatNoSheetMayHave_isRefusedWithItsField() {
+    String sheet = Documents.edited("example-sheet.golden.json", "\"150 cm³\"", "\"2600 cm³\"");
+    assertThat(catchThrowableOfType(JsonInputException.class, () -> SheetJson.read(sheet)))
+        .hasMessage("$.provenance.cylinder.displacement: 2600 cm³: allowed 5 cm³ to 2500 cm³");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiterString = "=>",

@@ -29,12 +29,23 @@ import dev.jetting.rules.kit.Shop;
 import dev.jetting.rules.laws.LawKit;
 import dev.jetting.rules.render.ReportText;
 import dev.jetting.rules.standard.StandardRulebook;
+import dev.jetting.rules.tuning.Check;
+import dev.jetting.rules.tuning.Evidence;
+import dev.jetting.rules.tuning.Instrument;
+import dev.jetting.rules.tuning.Observation;
+import dev.jetting.rules.tuning.PlugColour;
+import dev.jetting.rules.tuning.SessionText;
+import dev.jetting.rules.tuning.Tuner;
+import dev.jetting.rules.tuning.TuningSession;
+import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.JetBore;
+import dev.jetting.units.ThrottleOpening;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -286,6 +297,25 @@ class BudgetTest {
         "reports of the largest kit, megabytes",
         1400,
         () -> inManyFuels.validate(kit, KitDepth.SETTING));
+  }
+
+  /** Each reading is at an opening of its own, and contradicts the ones beside it. */
+  @Test
+  void sessionOfEightyContradictoryPlugs_itsNextStepAndItsPage() {
+    Tuner tuner = Tuner.readingWith(Set.of(Instrument.PLUG));
+    TuningSession session =
+        TuningSession.beginning(SheetJson.read(Documents.read("example-sheet.json")))
+            .checking(Set.of(Check.values()));
+    for (int i = 1; i <= 80; i++) {
+      Evidence plug = new Evidence.Colour(i % 2 == 0 ? PlugColour.PALE : PlugColour.BLACK);
+      session =
+          session.observing(
+              new Observation(
+                  ThrottleOpening.ofShare(i / 80.0), EngineSpeed.ofRpm(1500 + 75 * i), plug));
+    }
+    TuningSession longest = session;
+    assertSearches("next step, megabytes", 460, () -> tuner.next(longest));
+    assertSearches("page, megabytes", 930, () -> SessionText.of(longest, tuner));
   }
 
   /** The most that anybody waits for: a plan that tries as many settings as it may. */

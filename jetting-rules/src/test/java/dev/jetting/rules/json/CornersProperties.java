@@ -21,20 +21,15 @@ class CornersProperties {
   private static final Corners CORNERS =
       new Corners(
           SheetJson.write(SheetJson.read(Documents.read("example-sheet.golden.json"))),
-          CornersProperties::isRead);
-
-  private static boolean isRead(String sheet) {
-    try {
-      SheetJson.read(sheet);
-      return true;
-    } catch (JsonInputException e) {
-      return false;
-    }
-  }
+          CornerRuns.takes(SheetJson::read));
 
   @Property(tries = 20)
   void sheetAtTheCornersOfWhatIsRead_hasAReportOfFiniteNumbersAndNoBrokenRule(@ForAll long seed) {
-    String sheet = CORNERS.of(new Random(seed));
+    CornerRuns.run(seed, CornersProperties::isAnswered);
+  }
+
+  private static boolean isAnswered(Random random) {
+    String sheet = CORNERS.of(random);
     Report report = StandardRulebook.rulebook().evaluate(AssessedSetting.of(SheetJson.read(sheet)));
     assertThat(report.results())
         .as(sheet)
@@ -44,5 +39,6 @@ class CornersProperties {
     for (String page : new String[] {ReportText.of(report), ReportMarkdown.of(report)}) {
       assertThat(page).doesNotContain("NaN").doesNotContain("Infinity").doesNotContain("∞");
     }
+    return true;
   }
 }

@@ -145,6 +145,10 @@ class SessionTunerTest {
         "$.tuner.instruments",
         "at least one");
     assertRefused(
+        document.replaceFirst(instruments, "\"instruments\": [\"feel\"]"),
+        "$.tuner.instruments",
+        "[FEEL]: allowed at least one besides feel");
+    assertRefused(
         document.replaceFirst(instruments, "\"instruments\": [\"plug\", \"plug\"]"),
         "$.tuner.instruments",
         once);

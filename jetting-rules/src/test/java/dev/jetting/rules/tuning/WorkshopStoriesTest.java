@@ -331,6 +331,15 @@ class WorkshopStoriesTest {
         .containsExactly(next + 2.5, next + 5, next + 7.5);
   }
 
+  /** Beyond the biggest that a sheet takes there is none to buy. */
+  @Test
+  void shopping_endsAtTheBiggestOfASheet() {
+    List<JetBore> drawer = List.of(JetBore.ofMillimetres(1.7), JetBore.ofMillimetres(4.9));
+    SetupSheet sheet = START.withParts(START.parts().toBuilder().mainJets(drawer).build());
+    assertThat(Shopping.richer(sheet, List.of(MeteringPart.MAIN_JET), PLUG.riskModel().steps()))
+        .isEmpty();
+  }
+
   /** A second step towards lean waits for a reading of what the first one leaned. */
   @Test
   void twoStepsTowardsLean_areReadInBetween() {
