@@ -20,7 +20,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What has no form: the project's types that are no plain data, a rule, which holds a function, and
- * an assessed setting, which is assessed anew. They are refused in our own words. A mapper would look for fields and getters.
+ * an assessed setting, which is assessed anew. They are refused in our own words. A mapper would
+ * look for fields and getters.
  */
 final class NoForm {
 

@@ -20,9 +20,9 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
- * A start for a machine that is little known: no setting is both safe at idle, whatever the engine is
- * like, and still idles. A tuner fits the pilot jet on which it idles, and feels idle and an eighth
- * before he opens the throttle any further (common practice, no source). The needle stays.
+ * A start for a machine that is little known: no setting is both safe at idle, whatever the engine
+ * is like, and still idles. A tuner fits the pilot jet on which it idles, and feels idle and an
+ * eighth before he opens the throttle any further (common practice, no source). The needle stays.
  */
 final class FeltFirst {
 

@@ -667,7 +667,7 @@ public final class SheetArbitraries {
 
   private static Arbitrary<Coefficient> coefficients(String unit, double low, double high) {
     // As a note a unit is refused; none has more than five letters.
-    Arbitrary<String> notes = titles().filter(title -> title.length() > 5);
+    Arbitrary<String> notes = titles().map(title -> title.length() > 5 ? title : title + " noted");
     return combine(numbers(low, high), Arbitraries.of(Coefficient.Origin.class), notes)
         .as((value, origin, note) -> new Coefficient(value, unit, origin, note));
   }
