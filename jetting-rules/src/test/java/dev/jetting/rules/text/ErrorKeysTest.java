@@ -70,7 +70,6 @@ class ErrorKeysTest {
     for (String name :
         List.of(
             "CarburettorComparison",
-            "Tuner",
             "Extras",
             "Costs",
             "Choice",
