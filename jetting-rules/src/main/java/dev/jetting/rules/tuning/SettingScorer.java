@@ -12,10 +12,10 @@ import dev.jetting.rules.risk.RiskModel;
 import dev.jetting.rules.risk.RiskPoint;
 import dev.jetting.rules.risk.RiskProfile;
 import dev.jetting.units.Lambda;
-import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleBiFunction;
 
 /**
  * Weighs settings of one sheet against each other: how safe by all days of the sheet, as a report
@@ -81,27 +81,26 @@ final class SettingScorer {
 
   /** Whether nothing is above what is accepted, except on climbs. */
   boolean isAcceptedOnTheLevel(Setting setting) {
-    Probability accepted = sheet.riding().acceptedRisk();
-    return overrunExcess(setting) == 0
-        && sheet.days().stream()
-            .map(day -> calibration.on(model(setting, day)))
-            .allMatch(
-                engine ->
-                    OPENINGS.stream()
-                        .noneMatch(at -> riskModel.leanRisk(engine, at).isMoreThan(accepted)));
+    return isAccepted(setting, OPENINGS, (engine, at) -> riskModel.leanRisk(engine, at).value());
   }
 
   /** Whether nothing from an opening up is above what is accepted, climbs and overrun included. */
   boolean isAcceptedFrom(ThrottleOpening from, Setting setting) {
-    Probability accepted = sheet.riding().acceptedRisk();
+    List<ThrottleOpening> above = OPENINGS.stream().filter(at -> at.compareTo(from) >= 0).toList();
+    return isAccepted(setting, above, this::risk);
+  }
+
+  private boolean isAccepted(
+      Setting setting,
+      List<ThrottleOpening> openings,
+      ToDoubleBiFunction<CalibratedModel, ThrottleOpening> risk) {
+    double accepted = sheet.riding().acceptedRisk().value();
     return overrunExcess(setting) == 0
         && sheet.days().stream()
             .map(day -> calibration.on(model(setting, day)))
             .allMatch(
                 engine ->
-                    OPENINGS.stream()
-                        .filter(at -> at.compareTo(from) >= 0)
-                        .noneMatch(at -> risk(engine, at) > accepted.value()));
+                    openings.stream().noneMatch(at -> risk.applyAsDouble(engine, at) > accepted));
   }
 
   /**

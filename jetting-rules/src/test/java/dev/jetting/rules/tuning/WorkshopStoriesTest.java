@@ -24,7 +24,6 @@ import dev.jetting.units.PremixRatio;
 import dev.jetting.units.RelativeHumidity;
 import dev.jetting.units.Temperature;
 import dev.jetting.units.ThrottleOpening;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -43,30 +42,15 @@ class WorkshopStoriesTest {
   private static final Tuner PLUG = Tuner.readingWith(Set.of(Instrument.PLUG));
   private static final Tuner SENSOR = Tuner.readingWith(Set.of(Instrument.WIDEBAND));
   private static final SetupSheet START = start();
-  private static final int MANY = 60;
 
   private static SetupSheet start() {
     SetupSheet sheet = Workshop.sheet(ALL_ROUND);
     return sheet.withSetup(sheet.setup().withSetting(PLUG.start(sheet).setting()));
   }
 
-  /** Every step of a session, the last being its end. */
-  private record Story(TuningSession session, List<NextStep> steps) {
-    NextStep end() {
-      return steps.get(steps.size() - 1);
-    }
-  }
-
   private static Story lead(
       Tuner tuner, TuningSession begun, BiFunction<TuningSession, NextTest, Evidence> rider) {
-    TuningSession session = begun;
-    List<NextStep> steps = new ArrayList<>();
-    steps.add(tuner.next(session));
-    while (!steps.get(steps.size() - 1).isEnd() && steps.size() < MANY) {
-      session = Sessions.take(session, steps.get(steps.size() - 1), rider);
-      steps.add(tuner.next(session));
-    }
-    return new Story(session, steps);
+    return Story.of(tuner, begun, rider);
   }
 
   private static Evidence honest(TuningSession now, NextTest test) {
@@ -94,13 +78,13 @@ class WorkshopStoriesTest {
   @ParameterizedTest
   @ValueSource(doubles = {0.25, 0.5, 0.75})
   void harmAnywhere_isReadAgainThere(double share) {
-    TuningSession before = honestToTheEnd(PLUG).session;
+    TuningSession before = honestToTheEnd(PLUG).session();
     TuningSession hurt = before.observing(at(before, share, new Evidence.Felt(Symptom.PINGS)));
 
     Story story = lead(PLUG, hurt, WorkshopStoriesTest::honest);
 
-    assertThat(story.steps).filteredOn(NextStep.MakeRicher.class::isInstance).isNotEmpty();
-    assertThat(story.steps)
+    assertThat(story.steps()).filteredOn(NextStep.MakeRicher.class::isInstance).isNotEmpty();
+    assertThat(story.steps())
         .flatExtracting(step -> Sessions.test(step).stream().toList())
         .extracting(NextTest::throttle)
         .contains(ThrottleOpening.ofShare(share));
@@ -135,8 +119,8 @@ class WorkshopStoriesTest {
               assertThat(left.observation().evidence()).isEqualTo(pings);
               assertThat(left.faults()).contains(Fault.IGNITION_TIMING, Fault.AIR_LEAK);
             });
-    assertThat(SessionText.of(story.session, PLUG)).contains("Fuel of too low an octane number");
-    assertThat(story.session.steps())
+    assertThat(SessionText.of(story.session(), PLUG)).contains("Fuel of too low an octane number");
+    assertThat(story.session().steps())
         .flatExtracting(TuningStep::observations)
         .filteredOn(seen -> seen.evidence().equals(pings))
         .hasSize(3);
@@ -147,10 +131,12 @@ class WorkshopStoriesTest {
   void leanerFuelOnAFinishedSetting_isReadAnew() {
     Story finished = honestToTheEnd(SENSOR);
     assertThat(finished.end()).isInstanceOf(NextStep.Confirmed.class);
-    Setup now = finished.session.now().setup();
+    Setup now = finished.session().now().setup();
 
     TuningSession refilled =
-        finished.session.changing(now.withFuel(Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(25))));
+        finished
+            .session()
+            .changing(now.withFuel(Fuel.E10.withPremix(PremixRatio.ofPetrolToOil(25))));
 
     assertThat(SENSOR.next(refilled).isEnd()).isFalse();
   }
@@ -226,7 +212,7 @@ class WorkshopStoriesTest {
   void idleThatNobodyCouldMend_endsTheSession(IdleAnswer answer) {
     Story story = idling(new Evidence.Idle(answer));
     assertThat(story.end()).isInstanceOf(NextStep.FaultLeft.class);
-    assertThat(story.steps).hasSizeLessThan(8);
+    assertThat(story.steps()).hasSizeLessThan(8);
   }
 
   /** The screw has shown that it does not reach. */
@@ -254,7 +240,7 @@ class WorkshopStoriesTest {
         Sessions.leaner(
             START,
             START.setup().setting(),
-            story.session.now().setup().setting(),
+            story.session().now().setup().setting(),
             ThrottleOpening.CLOSED);
     assertThat(leaner > 0.005 || story.end() instanceof NextStep.LeftRich).isTrue();
   }
@@ -264,7 +250,7 @@ class WorkshopStoriesTest {
   @EnumSource(names = {"HANGS", "STUMBLES"})
   void screw_staysWithinItsRange(Symptom symptom) {
     Story story = idling(new Evidence.Felt(symptom));
-    assertThat(story.session.steps())
+    assertThat(story.session().steps())
         .extracting(step -> step.setup().setting().screw().turns().turns())
         .allSatisfy(turns -> assertThat(turns).isBetween(0.75, 2.5));
     assertThat(story.end().isEnd()).isTrue();
@@ -283,7 +269,7 @@ class WorkshopStoriesTest {
                     ? new Evidence.Wideband(Lambda.of(times[0]++ % 2 == 0 ? 0.58 : 0.82))
                     : honest(now, test));
     assertThat(story.end()).isInstanceOf(NextStep.FaultLeft.class);
-    assertThat(SessionText.of(story.session, SENSOR)).contains("Check the sensor");
+    assertThat(SessionText.of(story.session(), SENSOR)).contains("Check the sensor");
   }
 
   /** At small openings a plug shows little: the engine is asked as well. */
@@ -344,7 +330,7 @@ class WorkshopStoriesTest {
   @Test
   void twoStepsTowardsLean_areReadInBetween() {
     Story story = honestToTheEnd(SENSOR);
-    TuningSession session = story.session;
+    TuningSession session = story.session();
     int leaned = 0;
     for (int i = 1; i < session.steps().size(); i++) {
       Setup before = session.steps().get(i - 1).setup();
