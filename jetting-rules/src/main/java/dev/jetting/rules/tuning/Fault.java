@@ -143,4 +143,11 @@ public enum Fault {
         .filter(fault -> fault.fromEighths <= eighths && eighths <= fault.toEighths)
         .toList();
   }
+
+  /** Those that may be behind harm: what looks lean there, and what pings at any mixture. */
+  static List<Fault> behindHarm(ThrottleOpening throttle) {
+    return Stream.concat(at(throttle, true).stream(), Stream.of(IGNITION_TIMING, PLUG_TOO_HOT))
+        .distinct()
+        .toList();
+  }
 }

@@ -230,7 +230,7 @@ final class Findings {
 
   /** The faults that may be behind a sign of harm: lean ones, whatever was expected there. */
   static List<Fault> faultsBehind(Sign sign) {
-    return Fault.at(sign.observation().throttle(), true);
+    return Fault.behindHarm(sign.observation().throttle());
   }
 
   /** Whether the engine was hurt at the same opening before, and what that asked for was done. */

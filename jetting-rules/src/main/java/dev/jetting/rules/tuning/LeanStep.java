@@ -17,6 +17,9 @@ final class LeanStep {
   /** More than this in ln λ at any opening is no single step towards lean (assumed). */
   static final double MOST_LEANING = 0.12;
 
+  /** In ln λ: what a pilot jet does at full throttle (assumed). */
+  private static final double HARDLY_LEANER = 0.01;
+
   private final Setup setup;
   private final Setting now;
   private final PartsAtHand parts;
@@ -40,13 +43,18 @@ final class LeanStep {
         && (!findings.wasLeft(to) || scorer.leansAtMost(SignedChange.NO_LEANER, to));
   }
 
+  /** A brown plug is the end of it there: nobody looks for the size at which it turns pale. */
+  boolean keepsWhatIsBrown(Setting to) {
+    return findings.trail().brown().stream()
+        .allMatch(
+            seen -> seen.lnLambda(setup.withSetting(to)) - seen.lnLambda(setup) <= HARDLY_LEANER);
+  }
+
   /** Where leaner parts made no difference, no further one is tried. */
   private boolean isWorthWhile(Setting to) {
     return findings.trail().richForGood().stream()
         .allMatch(
-            seen ->
-                seen.lnLambda(setup.withSetting(to)) - seen.lnLambda(setup)
-                    <= SignedChange.NO_LEANER);
+            seen -> seen.lnLambda(setup.withSetting(to)) - seen.lnLambda(setup) <= HARDLY_LEANER);
   }
 
   /** A bigger jet, or the next smaller one. */

@@ -38,11 +38,11 @@ record Sighting(int order, int step, Setup setup, Observation observation, Optio
     return isOverrun() || SignReader.isConclusive(observation);
   }
 
-  /** Whether another is the same test on the same setup. */
+  /** Whether another was observed at the same opening of the same setup, by whatever means. */
   boolean isRepeatedBy(Sighting other) {
     return other.setup.equals(setup)
         && other.observation.throttle().equals(observation.throttle())
-        && other.observation.evidence().getClass().equals(observation.evidence().getClass());
+        && other.isOverrun() == isOverrun();
   }
 
   /** ln λ of a setup by the model, where this was observed. */

@@ -424,7 +424,7 @@ final class StepChooser {
     }
     LeanStep step = new LeanStep(now, changes.scorer(), findings);
     return changes
-        .nearer(to -> step.allows(to) && tests.keepsUnreadable(to))
+        .nearer(to -> step.allows(to) && step.keepsWhatIsBrown(to) && tests.keepsUnreadable(to))
         .flatMap(change -> towardsLean(change, Optional.empty()));
   }
 
@@ -436,7 +436,7 @@ final class StepChooser {
     SetupSheet then = now.withSetup(now.setup().withSetting(change.setting()));
     boolean accepted =
         because.isPresent() ? hypotheses.get().leaveAccepted(then) : hypotheses.get().accept(then);
-    if (!accepted || !dangers(then).isEmpty()) {
+    if (!accepted || findings.trail().harmOfNoJet().isPresent() || !dangers(then).isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
@@ -463,7 +463,15 @@ final class StepChooser {
   }
 
   private NextStep end() {
-    return inDanger().orElseGet(this::endWithoutDanger);
+    return findings
+        .trail()
+        .harmOfNoJet()
+        .<NextStep>map(
+            seen ->
+                new NextStep.FaultLeft(
+                    seen.observation(), Fault.behindHarm(seen.observation().throttle())))
+        .or(this::inDanger)
+        .orElseGet(this::endWithoutDanger);
   }
 
   private NextStep endWithoutDanger() {

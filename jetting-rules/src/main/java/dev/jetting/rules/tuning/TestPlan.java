@@ -124,7 +124,10 @@ final class TestPlan {
 
   /** The test that takes a reading again. */
   NextTest again(Observation observation) {
-    Instrument instrument = instrumentOf(observation.evidence());
+    Instrument before = instrumentOf(observation.evidence());
+    boolean wide = observation.throttle().compareTo(Held.SMALL) > 0;
+    Instrument instrument =
+        wide && before == Instrument.FEEL ? instrument(observation.throttle()) : before;
     return new NextTest(
         kind(observation.throttle(), instrument),
         observation.throttle(),

@@ -42,6 +42,9 @@ final class Trail {
   /** A rich sign on a setup richer by so little takes back a lean one, in ln λ (assumed). */
   private static final double TAKES_BACK = 0.03;
 
+  /** Richer by no more than this in ln λ no jet makes a lean engine too rich (assumed). */
+  private static final double HARDLY_RICHER = 0.12;
+
   private static final List<ThrottleOpening> WHOLE_RANGE =
       List.of(ThrottleOpening.CLOSED, Held.HALF, ThrottleOpening.FULL);
 
@@ -85,6 +88,9 @@ final class Trail {
       return false;
     }
     List<Sighting> later = after(seen);
+    if (seen.is(Sign.Kind.RICH) && isDenied(seen, later)) {
+      return true;
+    }
     boolean notAgain =
         isAgainstTheRest(seen)
             && later.stream()
@@ -97,6 +103,30 @@ final class Trail {
                 .anyMatch(
                     other ->
                         seen.lnLambda(seen.setup()) - seen.lnLambda(other.setup()) <= TAKES_BACK));
+  }
+
+  /** Whether it was right there when it was read last, on a setup that is no richer. */
+  private static boolean isDenied(Sighting seen, List<Sighting> later) {
+    return later.stream()
+        .filter(other -> other.place() == seen.place() && other.isConclusive())
+        .reduce((a, b) -> b)
+        .filter(last -> last.sign().isEmpty())
+        .isPresent();
+  }
+
+  /** Harm where the engine was too rich on a setup that is hardly richer: it never was the jet. */
+  Optional<Sighting> harmOfNoJet() {
+    return all()
+        .filter(seen -> seen.is(Sign.Kind.STOP))
+        .filter(
+            seen ->
+                all()
+                    .filter(other -> other.place() == seen.place() && other.is(Sign.Kind.RICH))
+                    .anyMatch(
+                        other ->
+                            seen.lnLambda(seen.setup()) - seen.lnLambda(other.setup())
+                                <= HARDLY_RICHER))
+        .reduce((earlier, later) -> later);
   }
 
   private List<Sighting> after(Sighting seen) {
@@ -128,8 +158,10 @@ final class Trail {
     return all().filter(seen::isRepeatedBy).filter(other -> isAlike(seen, other)).count() > 1;
   }
 
+  /** Whether both ask for the same; two that ask for nothing show the same colour. */
   private static boolean isAlike(Sighting a, Sighting b) {
-    return a.sign().map(Sign::kind).equals(b.sign().map(Sign::kind));
+    return a.sign().map(Sign::kind).equals(b.sign().map(Sign::kind))
+        && (a.sign().isPresent() || a.observation().evidence().equals(b.observation().evidence()));
   }
 
   /** Not an idle or an overrun: those are asked again by what they answer. */
@@ -186,10 +218,13 @@ final class Trail {
    * for, and nobody has looked why since.
    */
   Optional<Sighting> inVain() {
-    return now()
-        .filter(seen -> chain(seen).size() > LOOK_AFTER)
-        .filter(seen -> !isLookedInto(seen))
-        .findFirst();
+    return now().filter(this::isInVain).filter(seen -> !isLookedInto(seen)).findFirst();
+  }
+
+  /** A dark plug is right, unless it stays dark on much leaner parts. */
+  private boolean isInVain(Sighting seen) {
+    return chain(seen).size() > LOOK_AFTER
+        && (seen.sign().isPresent() || moved(seen) >= MOST_IN_VAIN);
   }
 
   /** A lean one that was looked into, where the mixture was moved a great deal. */
@@ -198,15 +233,22 @@ final class Trail {
   }
 
   /**
-   * Where a rich sign was looked into and the mixture was moved a great deal: no part goes on to
-   * make that place leaner. The latest sighting of each.
+   * Where a rich sign, or a plug that stays dark, was looked into and the mixture was moved a great
+   * deal: no part goes on to make that place leaner. The latest sighting of each.
    */
   List<Sighting> richForGood() {
     Map<Integer, Sighting> latest = new TreeMap<>();
     all().filter(Sighting::isConclusive).forEach(seen -> latest.put(seen.place(), seen));
+    return latest.values().stream().filter(seen -> !seen.isLean()).filter(this::isForGood).toList();
+  }
+
+  /** The latest sighting of each place that is a brown plug. */
+  List<Sighting> brown() {
+    Map<Integer, Sighting> latest = new TreeMap<>();
+    all().filter(Sighting::isConclusive).forEach(seen -> latest.put(seen.place(), seen));
+    Evidence brown = new Evidence.Colour(PlugColour.BROWN);
     return latest.values().stream()
-        .filter(seen -> seen.is(Sign.Kind.RICH))
-        .filter(this::isForGood)
+        .filter(seen -> seen.observation().evidence().equals(brown))
         .toList();
   }
 
@@ -231,10 +273,12 @@ final class Trail {
    */
   private List<Sighting> chain(Sighting seen) {
     List<Sighting> chain = new ArrayList<>();
+    boolean dark = seen.observation().evidence().equals(new Evidence.Colour(PlugColour.DARK));
     boolean richIdle =
         seen.is(Sign.Kind.RICH) && seen.observation().throttle().equals(ThrottleOpening.CLOSED);
     boolean answersTheScrew = seen.observation().evidence() instanceof Evidence.Idle;
-    if (seen.sign().isEmpty() || seen.is(Sign.Kind.STOP) || richIdle || answersTheScrew) {
+    boolean says = seen.sign().isPresent() || dark;
+    if (!says || seen.is(Sign.Kind.STOP) || richIdle || answersTheScrew) {
       return chain;
     }
     chain.add(seen);
@@ -248,16 +292,20 @@ final class Trail {
       if (!earlier.isConclusive()) {
         continue;
       }
-      boolean again =
-          isAlike(earlier, seen)
-              && earlier.sign().filter(sign -> !sign.isOpen(later.setup())).isPresent()
-              && !hasMoved(earlier, later);
-      if (!again) {
+      if (!isAlike(earlier, seen) || hasMoved(earlier, later)) {
         break;
       }
-      chain.add(earlier);
+      if (isAnswered(earlier, later)) {
+        chain.add(earlier);
+      }
     }
     return chain;
+  }
+
+  /** Whether a part has acted between two, the way that a sign or a dark plug asks for. */
+  private static boolean isAnswered(Sighting earlier, Sighting later) {
+    double leaner = later.lnLambda(later.setup()) - later.lnLambda(earlier.setup());
+    return (later.isLean() ? -leaner : leaner) >= SAME;
   }
 
   /** Whether a measured mixture has moved as the model says that it should. */
@@ -351,7 +399,8 @@ final class Trail {
 
   /** The faults that look like it at its opening. */
   static List<Fault> faults(Sighting seen) {
-    return Fault.at(seen.observation().throttle(), seen.isLean());
+    ThrottleOpening at = seen.observation().throttle();
+    return seen.is(Sign.Kind.STOP) ? Fault.behindHarm(at) : Fault.at(at, seen.isLean());
   }
 
   /** The faults that look like it at every opening. */

@@ -92,6 +92,114 @@ class RepeatedSignsTest {
     assertThat(leaner(story, ThrottleOpening.FULL)).isBetween(0.08, 0.15);
   }
 
+  /** A plug that stays dark is no better, on a lean engine too. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 0.08, 0.15})
+  void plugThatStaysDark_asksWhy_andEndsBeforeItIsFarLeaner(double leaner) {
+    Story story =
+        lead(
+            PLUG,
+            (now, test) ->
+                test.kind() == NextTest.Kind.PLUG_CHOP
+                    ? colour(PlugColour.DARK)
+                    : Sessions.read(now, test, leaner));
+    double moved = leaner(story, ThrottleOpening.FULL);
+    assertThat(moved).isLessThan(0.14);
+    boolean asked =
+        looks(story).stream()
+            .anyMatch(look -> look.why() == NextStep.LookForFault.Why.NO_DIFFERENCE);
+    assertThat(asked || moved < 0.10).isTrue();
+  }
+
+  /** Brown is the end of it: nobody looks for the size at which it turns pale. */
+  @ParameterizedTest
+  @ValueSource(doubles = {-0.08, 0, 0.08, 0.15})
+  void afterABrownPlug_noStepOfTheModelLeansThatPlace(double leaner) {
+    TuningSession session = Sessions.begin(START);
+    NextStep step = PLUG.next(session);
+    for (int i = 0; i < 60 && !step.isEnd(); i++) {
+      if (step instanceof NextStep.Change change && change.because().isEmpty()) {
+        Setup now = session.now().setup();
+        Setup then = now.withSetting(change.change().setting());
+        if (change.change().reason() == NextChange.Reason.NEARER) {
+          for (Sighting brown : new Trail(PLUG, session).brown()) {
+            assertThat(brown.lnLambda(then) - brown.lnLambda(now)).isLessThanOrEqualTo(0.0101);
+          }
+        }
+      }
+      session = Sessions.take(session, step, honest(leaner));
+      step = PLUG.next(session);
+    }
+    assertThat(step.isEnd()).isTrue();
+  }
+
+  /** A seizure and a black plug together mean that it never was the jet. */
+  @ParameterizedTest
+  @EnumSource(names = {"SEIZES", "PINGS", "FADES"})
+  void harmAndABlackPlug_isNotSignedAway_andNothingGoesLeaner(Symptom harm) {
+    boolean[] hurt = {false};
+    Story story =
+        lead(
+            PLUG,
+            (now, test) -> {
+              if (!test.throttle().equals(ThrottleOpening.FULL)
+                  || test.kind() == NextTest.Kind.RUN_DOWN) {
+                return Sessions.read(now, test, 0);
+              }
+              Evidence seen = hurt[0] ? colour(PlugColour.BLACK) : felt(harm);
+              hurt[0] = true;
+              return seen;
+            });
+    assertThat(story.end())
+        .isInstanceOfSatisfying(
+            NextStep.FaultLeft.class,
+            left -> {
+              assertThat(left.observation().evidence()).isEqualTo(felt(harm));
+              assertThat(left.faults())
+                  .contains(Fault.IGNITION_TIMING, Fault.AIR_LEAK, Fault.FUEL_SHORT);
+            });
+    assertThat(leaner(story, ThrottleOpening.FULL)).isLessThan(0);
+  }
+
+  /** What the last reading denies is no sign at the end. */
+  @Test
+  void richSign_thatTheLastReadingDenies_noLongerStands() {
+    TuningSession session = Sessions.begin(START);
+    session = session.observing(at(session, 1, colour(PlugColour.BLACK)));
+    session = session.observing(at(session, 1, colour(PlugColour.BROWN)));
+    assertThat(new Findings(PLUG, session).openRich()).isEmpty();
+  }
+
+  /** What pings at a small opening may be the ignition, too. */
+  @Test
+  void pingsAtAnEighth_namesTheIgnition() {
+    TuningSession session = Sessions.begin(START);
+    session = session.observing(at(session, 0.125, felt(Symptom.PINGS)));
+    NextStep.MakeRicher richer = (NextStep.MakeRicher) PLUG.next(session);
+    session = session.changing(session.now().setup().withSetting(richer.change().setting()));
+    NextStep step = PLUG.next(session);
+    while (step instanceof NextStep.MakeRicher more) {
+      session = session.changing(session.now().setup().withSetting(more.change().setting()));
+      step = PLUG.next(session);
+    }
+    assertThat(step)
+        .isInstanceOfSatisfying(
+            NextStep.LookForFault.class,
+            look -> assertThat(look.faults()).contains(Fault.IGNITION_TIMING, Fault.AIR_LEAK));
+  }
+
+  /** A bog at full throttle is read again by the plug, not by a roll-on. */
+  @Test
+  void bogAtFullThrottle_isReadAgainByThePlug() {
+    TuningSession session = Sessions.begin(START);
+    session = session.observing(at(session, 1, colour(PlugColour.BROWN)));
+    session = session.observing(at(session, 1, felt(Symptom.BOGS)));
+    assertThat(PLUG.next(session))
+        .isInstanceOfSatisfying(
+            NextStep.CheckReading.class,
+            again -> assertThat(again.test().kind()).isEqualTo(NextTest.Kind.PLUG_CHOP));
+  }
+
   /** One who reads colours upside down sees it darker on a smaller jet. */
   @Test
   void plugThatDarkensOnASmallerJet_isReadAgain_beforeAnotherIsChanged() {
