@@ -251,6 +251,25 @@ public sealed interface NextStep {
   }
 
   /**
+   * An end: a test was answered again and again by what says too little of the mixture, such as a
+   * crisp engine at full throttle. Not to be ridden until it is read; another observation there
+   * goes on with the session.
+   *
+   * @param observation the last answer
+   */
+  record Unread(Observation observation) implements NextStep {
+
+    /**
+     * Checks for null.
+     *
+     * @param observation the last answer
+     */
+    public Unread {
+      Objects.requireNonNull(observation, "observation");
+    }
+  }
+
+  /**
    * An end: too lean, and no part at hand makes it richer there.
    *
    * @param sign what was observed; empty where it is too lean by the model
@@ -317,6 +336,7 @@ public sealed interface NextStep {
         || this instanceof Reserved
         || this instanceof Refused
         || this instanceof FaultLeft
+        || this instanceof Unread
         || this instanceof NotToBeRidden;
   }
 }

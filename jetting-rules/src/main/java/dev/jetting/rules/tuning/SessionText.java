@@ -270,6 +270,9 @@ public final class SessionText {
       beside(left.observation());
       left.faults().forEach(fault -> item(fault("session.fault.may-be", fault)));
       items("session.fault-left.then");
+    } else if (step instanceof NextStep.Unread unread) {
+      heading(observed("session.unread", unread.observation()));
+      items("session.unread.then");
     } else if (step instanceof NextStep.LeftRich rich) {
       heading(Message.of("session.left-rich"));
       rich.signs().forEach(sign -> item(capital("session.left-rich.sign", sign.observation())));

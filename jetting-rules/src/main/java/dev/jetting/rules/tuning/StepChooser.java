@@ -63,6 +63,9 @@ final class StepChooser {
   /** A fault less likely than this is not named (assumed). */
   private static final double WORTH_NAMING = 0.05;
 
+  /** How often a test is asked for whose answers say too little (assumed). */
+  private static final int OFTEN_ENOUGH = 3;
+
   /** The most that a reservation names. */
   private static final int MOST_NAMED = 3;
 
@@ -373,7 +376,25 @@ final class StepChooser {
   }
 
   private Optional<NextStep> test() {
-    return tests.due(feltFirst.get()).map(test -> new NextStep.Ride(test, false));
+    return tests
+        .due(feltFirst.get())
+        .map(test -> unread(test).orElse(new NextStep.Ride(test, false)));
+  }
+
+  /** The end where a test was answered so often by what says too little. */
+  private Optional<NextStep> unread(NextTest test) {
+    List<Observation> seen = session.last().observations();
+    List<Observation> last = seen.subList(Math.max(0, seen.size() - OFTEN_ENOUGH), seen.size());
+    boolean proofless =
+        last.stream()
+            .allMatch(
+                answer ->
+                    answer.throttle().equals(test.throttle())
+                        && !(answer.evidence() instanceof Evidence.Overrun)
+                        && !SignReader.isConclusive(answer));
+    return proofless && last.size() == OFTEN_ENOUGH
+        ? Optional.of(new NextStep.Unread(last.get(last.size() - 1)))
+        : Optional.empty();
   }
 
   /** The overrun comes after the idle is as lean as signs ask for. */

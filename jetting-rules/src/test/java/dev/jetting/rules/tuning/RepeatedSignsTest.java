@@ -188,6 +188,26 @@ class RepeatedSignsTest {
             look -> assertThat(look.faults()).contains(Fault.IGNITION_TIMING, Fault.AIR_LEAK));
   }
 
+  /** Each such test is ten seconds flat out with nothing learnt. */
+  @Test
+  void crispAgainAndAgain_endsUntilAPlugIsAtHand() {
+    Story story =
+        lead(
+            PLUG,
+            honestBut(
+                t ->
+                    t.throttle().equals(ThrottleOpening.FULL) && t.kind() != NextTest.Kind.RUN_DOWN,
+                felt(Symptom.CRISP)));
+    assertThat(story.end()).isInstanceOf(NextStep.Unread.class);
+    assertThat(story.tests()).isLessThan(6);
+    assertThat(SessionText.of(story.session(), PLUG))
+        .contains("Not to be ridden yet: a crisp engine");
+
+    TuningSession read =
+        story.session().observing(at(story.session(), 1, colour(PlugColour.BROWN)));
+    assertThat(PLUG.next(read).isEnd()).isFalse();
+  }
+
   /** A bog at full throttle is read again by the plug, not by a roll-on. */
   @Test
   void bogAtFullThrottle_isReadAgainByThePlug() {

@@ -112,6 +112,7 @@ final class ByLibrary {
   private static Said.Ending ending(NextStep step) {
     if (step instanceof NextStep.NotToBeRidden
         || step instanceof NextStep.FaultLeft
+        || step instanceof NextStep.Unread
         || step instanceof NextStep.Refused) {
       return Said.Ending.NOT_TO_BE_RIDDEN;
     }

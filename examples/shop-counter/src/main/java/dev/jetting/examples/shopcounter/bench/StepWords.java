@@ -89,6 +89,12 @@ record StepWords(Words words, TuningSession session, Tuner tuner) {
               any(left.faults())),
           settling(left.faults()));
     }
+    if (step instanceof NextStep.Unread unread) {
+      return said(
+          StepView.Kind.PARKED,
+          "step.unread",
+          message("step.unread.why", "seen", capital(unread.observation().message())));
+    }
     return step instanceof NextStep.NotToBeRidden parked
         ? parked(parked)
         : said(StepView.Kind.PARKED, "step.parked", message("step.ended"));
