@@ -70,6 +70,8 @@ class ErrorKeysTest {
     for (String name :
         List.of(
             "CarburettorComparison",
+            "CarburettorRater",
+            "EngineCount",
             "Extras",
             "Costs",
             "Choice",
