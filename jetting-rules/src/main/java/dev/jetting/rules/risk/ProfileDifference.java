@@ -4,6 +4,7 @@ import dev.jetting.units.Lambda;
 import dev.jetting.units.Probability;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -22,6 +23,9 @@ public record ProfileDifference(List<Row> rows) {
   public static final String CSV_HEADER =
       "throttle_percent,lambda_before,lambda_after,ln_lambda_change,"
           + "lean_risk_before,lean_risk_after";
+
+  /** Of equals, both ends keep the first. */
+  private static final Comparator<Row> BY_CHANGE = Comparator.comparingDouble(Row::lnLambdaChange);
 
   /**
    * The mixture at an opening, at the speed of the level road.
@@ -145,20 +149,12 @@ public record ProfileDifference(List<Row> rows) {
 
   /** {@return the opening that became richer by most, the smallest of equals; empty if none did} */
   public Optional<Row> mostRicher() {
-    Row most = rows.get(0);
-    for (Row row : rows) {
-      most = row.lnLambdaChange() < most.lnLambdaChange() ? row : most;
-    }
-    return Optional.of(most).filter(row -> row.lnLambdaChange() < 0);
+    return rows.stream().min(BY_CHANGE).filter(row -> row.lnLambdaChange() < 0);
   }
 
   /** {@return the opening that became leaner by most, the smallest of equals; empty if none did} */
   public Optional<Row> mostLeaner() {
-    Row most = rows.get(0);
-    for (Row row : rows) {
-      most = row.lnLambdaChange() > most.lnLambdaChange() ? row : most;
-    }
-    return Optional.of(most).filter(row -> row.lnLambdaChange() > 0);
+    return rows.stream().max(BY_CHANGE).filter(row -> row.lnLambdaChange() > 0);
   }
 
   /**

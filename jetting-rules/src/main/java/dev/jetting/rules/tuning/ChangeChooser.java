@@ -2,6 +2,7 @@ package dev.jetting.rules.tuning;
 
 import static java.util.Comparator.comparingDouble;
 
+import com.google.common.base.Suppliers;
 import dev.jetting.core.calibration.Calibration;
 import dev.jetting.core.mixture.MeteringPart;
 import dev.jetting.core.mixture.PartEffect;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /**
  * Chooses the part to change next by what the readings as a whole say, out of those at hand.
@@ -45,6 +47,7 @@ final class ChangeChooser {
   private final SettingScorer scorer;
   private final Setting home;
   private final List<Alternative> others;
+  private final Supplier<Boolean> accepts;
 
   ChangeChooser(SetupSheet sheet, RiskModel riskModel, Calibration calibration) {
     this(sheet, sheet.setup().setting(), riskModel, calibration);
@@ -59,6 +62,7 @@ final class ChangeChooser {
     scorer = new SettingScorer(sheet, riskModel, sheet.calibration(riskModel, calibration));
     this.home = home;
     others = Alternatives.to(sheet.setup().setting(), sheet.parts());
+    accepts = Suppliers.memoize(() -> scorer.excess(scorer.setting(), 0).isPresent());
   }
 
   /** A safer setting if it needs one, otherwise a nearer one. */
@@ -68,7 +72,7 @@ final class ChangeChooser {
 
   /** Whether the setting needs no safer one. */
   boolean accepts() {
-    return scorer.excess(scorer.setting(), 0).isPresent();
+    return accepts.get();
   }
 
   SettingScorer scorer() {

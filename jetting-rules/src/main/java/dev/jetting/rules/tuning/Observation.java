@@ -1,5 +1,7 @@
 package dev.jetting.rules.tuning;
 
+import dev.jetting.core.mixture.MixtureModel;
+import dev.jetting.core.mixture.Setup;
 import dev.jetting.rules.text.Message;
 import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.InvalidValueException;
@@ -47,5 +49,23 @@ public record Observation(ThrottleOpening throttle, EngineSpeed speed, Evidence 
   /** {@return the same for any language} */
   public Message message() {
     return Words.observed(this);
+  }
+
+  boolean isOverrun() {
+    return evidence instanceof Evidence.Overrun;
+  }
+
+  /** Its place in the order of the trade: idle and full throttle first, the overrun last. */
+  int place() {
+    return isOverrun() ? Held.MARKS.size() : Held.MARKS.indexOf(Held.nearest(throttle));
+  }
+
+  /** ln λ of a setup by the model, where this was observed. */
+  double lnLambda(Setup setup) {
+    MixtureModel model = MixtureModel.of(setup);
+    return StrictMath.log(
+        isOverrun()
+            ? model.overrun().lambda().value()
+            : model.at(throttle, speed).lambda().value());
   }
 }

@@ -15,14 +15,12 @@ import java.util.Optional;
 record Sighting(int order, int step, Setup setup, Observation observation, Optional<Sign> sign) {
 
   boolean isOverrun() {
-    return observation.evidence() instanceof Evidence.Overrun;
+    return observation.isOverrun();
   }
 
   /** Its place in the order of the trade: idle and full throttle first, the overrun last. */
   int place() {
-    return isOverrun()
-        ? Held.MARKS.size()
-        : Held.MARKS.indexOf(Held.nearest(observation.throttle()));
+    return observation.place();
   }
 
   boolean is(Sign.Kind kind) {
@@ -47,6 +45,6 @@ record Sighting(int order, int step, Setup setup, Observation observation, Optio
 
   /** ln λ of a setup by the model, where this was observed. */
   double lnLambda(Setup to) {
-    return new Sign(setup, observation, Sign.Kind.LEAN).lnLambda(to);
+    return observation.lnLambda(to);
   }
 }

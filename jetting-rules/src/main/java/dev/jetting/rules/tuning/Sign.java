@@ -1,6 +1,5 @@
 package dev.jetting.rules.tuning;
 
-import dev.jetting.core.mixture.MixtureModel;
 import dev.jetting.core.mixture.Setup;
 import dev.jetting.units.ThrottleOpening;
 import java.util.Objects;
@@ -50,7 +49,7 @@ public record Sign(Setup setup, Observation observation, Kind kind) {
 
   /** Whether it was observed on the overrun. */
   boolean isOverrun() {
-    return observation.evidence() instanceof Evidence.Overrun;
+    return observation.isOverrun();
   }
 
   /** Whether it was observed under load at an opening that a rider can hold, or next to it. */
@@ -60,9 +59,7 @@ public record Sign(Setup setup, Observation observation, Kind kind) {
 
   /** Its place in the order of the trade: idle and full throttle first, the overrun last. */
   int place() {
-    return isOverrun()
-        ? Held.MARKS.size()
-        : Held.MARKS.indexOf(Held.nearest(observation.throttle()));
+    return observation.place();
   }
 
   /** Whether a setup, in its own air and with its own fuel, has not yet answered it. */
@@ -85,10 +82,6 @@ public record Sign(Setup setup, Observation observation, Kind kind) {
 
   /** ln λ of a setup by the model, where it was observed. */
   double lnLambda(Setup to) {
-    MixtureModel model = MixtureModel.of(to);
-    return StrictMath.log(
-        isOverrun()
-            ? model.overrun().lambda().value()
-            : model.at(observation.throttle(), observation.speed()).lambda().value());
+    return observation.lnLambda(to);
   }
 }

@@ -167,12 +167,11 @@ final class StepChooser {
   /** A change that makes no difference means the wrong circuit, or a fault. */
   private Optional<NextStep> inVain() {
     return look(findings.trail().inVain(), NextStep.LookForFault.Why.NO_DIFFERENCE)
-        .or(
-            () ->
-                findings
-                    .trail()
-                    .leanForGood()
-                    .map(seen -> new NextStep.FaultLeft(seen.observation(), Trail.faults(seen))));
+        .or(() -> findings.trail().leanForGood().map(StepChooser::faultLeft));
+  }
+
+  private static NextStep faultLeft(Sighting seen) {
+    return new NextStep.FaultLeft(seen.observation(), Trail.faults(seen));
   }
 
   private Optional<NextStep> wholeRange() {
@@ -487,10 +486,7 @@ final class StepChooser {
     return findings
         .trail()
         .harmOfNoJet()
-        .<NextStep>map(
-            seen ->
-                new NextStep.FaultLeft(
-                    seen.observation(), Fault.behindHarm(seen.observation().throttle())))
+        .map(StepChooser::faultLeft)
         .or(this::inDanger)
         .orElseGet(this::endWithoutDanger);
   }

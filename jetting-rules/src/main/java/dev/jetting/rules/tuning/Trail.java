@@ -1,5 +1,6 @@
 package dev.jetting.rules.tuning;
 
+import com.google.common.base.Suppliers;
 import dev.jetting.core.calibration.Reading;
 import dev.jetting.units.ThrottleOpening;
 import java.util.ArrayList;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -52,6 +54,14 @@ final class Trail {
   private final TuningSession session;
   private final List<Sighting> all = new ArrayList<>();
 
+  /** Asked for by each setting that is tried, and worked out once. */
+  private final Supplier<List<Sighting>> richForGood =
+      Suppliers.memoize(
+          () -> latest().filter(seen -> !seen.isLean()).filter(this::isForGood).toList());
+
+  private final Supplier<List<Sighting>> brown =
+      Suppliers.memoize(() -> latest().filter(seen -> shows(seen, PlugColour.BROWN)).toList());
+
   Trail(Tuner tuner, TuningSession session) {
     this.tuner = tuner;
     this.session = session;
@@ -80,8 +90,9 @@ final class Trail {
   }
 
   /**
-   * Whether a sign without harm no longer stands. Read again on the same setup it did not show, or
-   * a lean one is followed by a rich one there on a setup that is hardly richer.
+   * Whether a sign without harm no longer stands. Read again on the same setup it did not show; or
+   * a lean one is followed by a rich one there on a setup that is hardly richer; or a rich one is
+   * denied by the last reading there.
    */
   private boolean isTakenBack(Sighting seen) {
     if (seen.sign().isEmpty() || seen.is(Sign.Kind.STOP)) {
@@ -105,7 +116,7 @@ final class Trail {
                         seen.lnLambda(seen.setup()) - seen.lnLambda(other.setup()) <= TAKES_BACK));
   }
 
-  /** Whether it was right there when it was read last, on a setup that is no richer. */
+  /** Whether it was right there when it was read last. */
   private static boolean isDenied(Sighting seen, List<Sighting> later) {
     return later.stream()
         .filter(other -> other.place() == seen.place() && other.isConclusive())
@@ -189,12 +200,15 @@ final class Trail {
       return false;
     }
     ThrottleOpening own = seen.observation().throttle();
-    Optional<Sighting> below = nearest(before(seen), own, false);
-    Optional<Sighting> above = nearest(before(seen), own, true);
-    return (below.isPresent() || above.isPresent())
-        && Stream.of(below, above)
-            .flatMap(Optional::stream)
-            .allMatch(other -> other.is(Sign.Kind.RICH));
+    List<Sighting> sides = sides(before(seen), own);
+    return !sides.isEmpty() && sides.stream().allMatch(other -> other.is(Sign.Kind.RICH));
+  }
+
+  /** Of some sightings the latest at the next opening to either side; one or none at the ends. */
+  private static List<Sighting> sides(List<Sighting> some, ThrottleOpening own) {
+    return Stream.of(nearest(some, own, false), nearest(some, own, true))
+        .flatMap(Optional::stream)
+        .toList();
   }
 
   /** Of some sightings the latest at the next opening above or below one. */
@@ -237,19 +251,18 @@ final class Trail {
    * deal: no part goes on to make that place leaner. The latest sighting of each.
    */
   List<Sighting> richForGood() {
-    Map<Integer, Sighting> latest = new TreeMap<>();
-    all().filter(Sighting::isConclusive).forEach(seen -> latest.put(seen.place(), seen));
-    return latest.values().stream().filter(seen -> !seen.isLean()).filter(this::isForGood).toList();
+    return richForGood.get();
   }
 
   /** The latest sighting of each place that is a brown plug. */
   List<Sighting> brown() {
+    return brown.get();
+  }
+
+  private Stream<Sighting> latest() {
     Map<Integer, Sighting> latest = new TreeMap<>();
     all().filter(Sighting::isConclusive).forEach(seen -> latest.put(seen.place(), seen));
-    Evidence brown = new Evidence.Colour(PlugColour.BROWN);
-    return latest.values().stream()
-        .filter(seen -> seen.observation().evidence().equals(brown))
-        .toList();
+    return latest.values().stream();
   }
 
   private boolean isForGood(Sighting seen) {
@@ -273,11 +286,10 @@ final class Trail {
    */
   private List<Sighting> chain(Sighting seen) {
     List<Sighting> chain = new ArrayList<>();
-    boolean dark = seen.observation().evidence().equals(new Evidence.Colour(PlugColour.DARK));
     boolean richIdle =
         seen.is(Sign.Kind.RICH) && seen.observation().throttle().equals(ThrottleOpening.CLOSED);
     boolean answersTheScrew = seen.observation().evidence() instanceof Evidence.Idle;
-    boolean says = seen.sign().isPresent() || dark;
+    boolean says = seen.sign().isPresent() || shows(seen, PlugColour.DARK);
     if (!says || seen.is(Sign.Kind.STOP) || richIdle || answersTheScrew) {
       return chain;
     }
@@ -286,20 +298,26 @@ final class Trail {
     for (int i = before.size() - 1; i >= 0; i--) {
       Sighting earlier = before.get(i);
       Sighting later = chain.get(chain.size() - 1);
-      if (earlier.place() != seen.place() || earlier.isRepeatedBy(later)) {
+      if (earlier.place() != seen.place()
+          || earlier.isRepeatedBy(later)
+          || !earlier.isConclusive()) {
         continue;
       }
-      if (!earlier.isConclusive()) {
-        continue;
-      }
-      if (!isAlike(earlier, seen) || hasMoved(earlier, later)) {
+      if (!isAlike(earlier, seen)) {
         break;
       }
       if (isAnswered(earlier, later)) {
+        if (hasMoved(earlier, later)) {
+          break;
+        }
         chain.add(earlier);
       }
     }
     return chain;
+  }
+
+  private static boolean shows(Sighting seen, PlugColour colour) {
+    return seen.observation().evidence().equals(new Evidence.Colour(colour));
   }
 
   /** Whether a part has acted between two, the way that a sign or a dark plug asks for. */
@@ -374,12 +392,8 @@ final class Trail {
 
   /** Whether the next openings to either side that were read were too rich when they were. */
   boolean isBetweenRich(ThrottleOpening held) {
-    List<Sighting> sides =
-        Stream.of(nearest(all, held, false), nearest(all, held, true))
-            .flatMap(Optional::stream)
-            .filter(other -> other.is(Sign.Kind.RICH))
-            .toList();
-    return sides.size() == 2;
+    List<Sighting> sides = sides(all, held);
+    return sides.size() == 2 && sides.stream().allMatch(other -> other.is(Sign.Kind.RICH));
   }
 
   /** Whether the opening of a sign was too rich at some time after it. */

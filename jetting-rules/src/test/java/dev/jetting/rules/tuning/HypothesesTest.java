@@ -1,6 +1,5 @@
 package dev.jetting.rules.tuning;
 
-import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -24,15 +23,7 @@ import org.junit.jupiter.api.Test;
 class HypothesesTest {
 
   private static final RiskModel RISK = RiskModel.assumed();
-  private static final SetupSheet START = start();
-
-  private static SetupSheet start() {
-    SetupSheet sheet = Workshop.sheet(ALL_ROUND);
-    return sheet.withSetup(
-        sheet
-            .setup()
-            .withSetting(Tuner.readingWith(Set.of(Instrument.PLUG)).start(sheet).setting()));
-  }
+  private static final SetupSheet START = Workshop.start();
 
   /** Nine faults with an assumed share of one in a hundred each. */
   @Test

@@ -11,6 +11,7 @@ import dev.jetting.units.EngineSpeed;
 import dev.jetting.units.JetBore;
 import dev.jetting.units.ThrottleOpening;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -27,6 +28,13 @@ final class Workshop {
           .build();
 
   private Workshop() {}
+
+  /** With the setting that the library starts with. */
+  static SetupSheet start() {
+    SetupSheet sheet = sheet(TwoHundred.ALL_ROUND);
+    Tuner tuner = Tuner.readingWith(Set.of(Instrument.PLUG));
+    return sheet.withSetup(sheet.setup().withSetting(tuner.start(sheet).setting()));
+  }
 
   static SetupSheet sheet(Setting setting) {
     return sheet(setting, TwoHundred.DAY, TwoHundred.DAY);

@@ -1,6 +1,5 @@
 package dev.jetting.rules.tuning;
 
-import static dev.jetting.rules.TwoHundred.ALL_ROUND;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
@@ -41,12 +40,7 @@ class WorkshopStoriesTest {
 
   private static final Tuner PLUG = Tuner.readingWith(Set.of(Instrument.PLUG));
   private static final Tuner SENSOR = Tuner.readingWith(Set.of(Instrument.WIDEBAND));
-  private static final SetupSheet START = start();
-
-  private static SetupSheet start() {
-    SetupSheet sheet = Workshop.sheet(ALL_ROUND);
-    return sheet.withSetup(sheet.setup().withSetting(PLUG.start(sheet).setting()));
-  }
+  private static final SetupSheet START = Workshop.start();
 
   private static Story lead(
       Tuner tuner, TuningSession begun, BiFunction<TuningSession, NextTest, Evidence> rider) {
